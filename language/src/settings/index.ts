@@ -1,0 +1,12 @@
+// The settings of a library: schema, reading, severities.
+export { SETTINGS_DIAGNOSTICS } from './diagnostics.js';
+export { type KnownCode, readSettings, type SettingsReading } from './read.js';
+export {
+  DEFAULT_SETTINGS,
+  SETTINGS_FILE,
+  type Settings,
+  type SettingsInput,
+  settingsJsonSchema,
+  settingsSchema,
+} from './schema.js';
+export { applySeverities, globMatcher } from './severity.js';

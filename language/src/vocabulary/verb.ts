@@ -1,5 +1,6 @@
 // The shape of one verb: everything parser, completion, checker, state engine, hover, reference, editor
 // grammar and guide sentences know about it.
+import type { QuantityKind } from '../quantity/dimension.js';
 import type { ThingKind, Words } from './kinds.js';
 import type { Make, Need } from './needs.js';
 
@@ -14,7 +15,7 @@ export interface ClauseSlot {
   /** Kinds that may be named; absent for quantities and raw text. */
   readonly names?: readonly ThingKind[];
   /** Kinds of quantity that fit, by the names of the unit table. */
-  readonly quantity?: readonly string[];
+  readonly quantity?: readonly QuantityKind[];
   readonly required?: true;
   readonly docs: string;
 }
@@ -26,6 +27,8 @@ export interface VerbDef {
    * A kind with empty needs and makes is allowed and is an event for the rules only.
    */
   readonly on: Readonly<Partial<Record<ThingKind, Effect>>>;
+  /** What happens when it stands without an object; only for `object: 'none'` and `'optional'`. */
+  readonly alone?: Effect;
   /** Built-in or conventional names it acts on when `on` holds `machine` (`vehicle`, `suspension`, `engine`). */
   readonly machines?: readonly string[];
   /** `none`: no object; `one or more`; `optional`. */

@@ -1,0 +1,26 @@
+// run: run the engine.
+import { defineVerb } from '../vocabulary/verb.js';
+import { measured } from '../vocabulary/verb-shorthand.js';
+
+export const run = defineVerb({
+  word: 'run',
+  on: { machine: { needs: ['whole', 'run clock'], makes: ['moved_fluids'] } },
+  machines: ['engine'],
+  object: 'one or more',
+  bare: measured(['time'], 'How long.'),
+  clauses: {
+    at: measured(['rotation speed'], 'Engine speed.'),
+    to: measured(['temperature'], 'Until this warm.'),
+  },
+  minutes: 2,
+  wholeVehicle: true,
+  phrase: {
+    en: 'Run {object}[ for {amount}][ at {at}][ until it is at {to}]',
+    es: 'Hacer funcionar {object}[ {amount}][ a {at}][ hasta {to}]',
+    fr: "Faire tourner {object}[ pendant {amount}][ à {at}][ jusqu'à {to}]",
+    de: '{object}[ {amount} lang][ mit {at}][ bis {to}] laufen lassen',
+  },
+  done: 'run',
+  docs: 'Runs the engine. Everything must be back, torqued, connected, bled and filled, and sealant cured. Fluids move, so levels settle anew.',
+  example: 'run engine, 5 min',
+});

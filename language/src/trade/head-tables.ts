@@ -1,0 +1,301 @@
+/**
+ * Head sizes by thread diameter: width across flats (mm) by family of standard, inch heads, wheel nuts, fittings
+ * and hexalobular drives. Several families share a diameter; a pair is odd only when no family has it.
+ */
+import type { SourceKey } from './sources.js';
+
+/** One family of heads: width across flats by thread diameter, both mm. */
+export interface HeadFamily {
+  readonly name: string;
+  readonly sizes: Readonly<Record<number, readonly number[]>>;
+  readonly source: SourceKey;
+}
+
+/** Metric heads that take a hexagon socket, spanner or key. */
+export const METRIC_HEADS: readonly HeadFamily[] = [
+  {
+    name: 'hexagon head',
+    source: 'ISO4014',
+    sizes: {
+      3: [5.5],
+      4: [7],
+      5: [8],
+      6: [10],
+      7: [11],
+      8: [13],
+      10: [16],
+      12: [18],
+      14: [21],
+      16: [24],
+      18: [27],
+      20: [30],
+      22: [34],
+      24: [36],
+      27: [41],
+      30: [46],
+      33: [50],
+      36: [55],
+    },
+  },
+  {
+    name: 'hexagon head, older DIN',
+    source: 'DIN931',
+    sizes: {
+      3: [5.5],
+      4: [7],
+      5: [8],
+      6: [10],
+      7: [11],
+      8: [13],
+      10: [17],
+      12: [19],
+      14: [22],
+      16: [24],
+      18: [27],
+      20: [30],
+      22: [32],
+      24: [36],
+      27: [41],
+      30: [46],
+      33: [50],
+      36: [55],
+    },
+  },
+  {
+    name: 'small hexagon head (JIS)',
+    source: 'JIS1180',
+    sizes: {
+      8: [12],
+      10: [14],
+      12: [17],
+      14: [19],
+      16: [22],
+      18: [24],
+      20: [27],
+      22: [30],
+      24: [32],
+      27: [36],
+      30: [41],
+    },
+  },
+  {
+    name: 'flange bolt, small head',
+    source: 'JIS1189',
+    sizes: { 5: [7], 6: [8], 8: [10], 10: [13], 12: [15], 14: [18], 16: [21] },
+  },
+  {
+    name: 'flange nut',
+    source: 'ISO4161',
+    sizes: { 5: [8], 6: [10], 8: [13], 10: [15], 12: [18], 14: [21], 16: [24], 20: [30] },
+  },
+  {
+    name: 'flange bolt, larger head',
+    source: 'MEMORY',
+    sizes: { 5: [8], 6: [10], 8: [13], 10: [15, 16], 12: [16, 18], 14: [21], 16: [24], 18: [27], 20: [30] },
+  },
+  {
+    name: 'wheel nut or bolt',
+    source: 'PRACTICE',
+    sizes: {
+      10: [17],
+      12: [17, 19, 21, 22],
+      14: [17, 19, 21, 22, 23],
+      18: [24, 27, 30],
+      20: [27, 30, 33, 38],
+      22: [30, 32, 33],
+    },
+  },
+  {
+    name: 'axle or hub nut',
+    source: 'PRACTICE',
+    sizes: {
+      16: [24],
+      18: [27],
+      20: [30, 32],
+      22: [30, 32, 34],
+      24: [30, 32, 36],
+      27: [36, 38, 41],
+      30: [36, 41, 46],
+      36: [46, 50, 55],
+    },
+  },
+  {
+    name: 'bleed screw or brake union',
+    source: 'PRACTICE',
+    sizes: {
+      5: [7, 8],
+      6: [7, 8],
+      7: [7, 8, 9],
+      8: [8, 9, 10, 11],
+      10: [9, 10, 11, 12, 13, 14],
+      12: [12, 13, 14, 17],
+    },
+  },
+  {
+    name: 'plug, banjo bolt or sensor',
+    source: 'PRACTICE',
+    sizes: {
+      8: [10, 12, 13],
+      10: [12, 13, 14, 17],
+      12: [14, 15, 16, 17, 18, 19, 24],
+      14: [16, 17, 19, 20.8, 21, 22, 24, 27],
+      16: [19, 21, 22, 24, 27],
+      18: [20.8, 21, 22, 24, 27],
+      20: [22, 24, 27, 30],
+      22: [22, 24, 27, 30, 32],
+      24: [24, 27, 30, 32],
+      26: [32],
+      27: [32],
+      30: [36],
+    },
+  },
+];
+
+/** Hexagon key sizes of socket heads (ISO 4762), mm by thread diameter; written `hex 8 mm` too. */
+export const SOCKET_KEYS: HeadFamily = {
+  name: 'socket head, key',
+  source: 'ISO4762',
+  sizes: {
+    3: [2.5],
+    4: [3],
+    5: [4],
+    6: [5],
+    8: [6],
+    10: [8],
+    12: [10],
+    14: [12],
+    16: [14],
+    18: [14],
+    20: [17],
+    24: [19],
+    30: [22],
+  },
+};
+
+/** Inch hexagon heads (ASME B18.2.1) and wheel nuts: width across flats in inches by size. */
+export const INCH_HEADS: readonly {
+  name: string;
+  sizes: Readonly<Record<string, readonly number[]>>;
+  source: SourceKey;
+}[] = [
+  {
+    name: 'hexagon head',
+    source: 'B18_2_1',
+    sizes: {
+      '#6': [1 / 4],
+      '#8': [1 / 4],
+      '#10': [5 / 16],
+      '#12': [5 / 16],
+      '1/4': [7 / 16],
+      '5/16': [1 / 2],
+      '3/8': [9 / 16],
+      '7/16': [5 / 8],
+      '1/2': [3 / 4],
+      '9/16': [13 / 16],
+      '5/8': [15 / 16],
+      '3/4': [9 / 8],
+      '7/8': [21 / 16],
+      '1': [3 / 2],
+      '1-1/8': [27 / 16],
+      '1-1/4': [15 / 8],
+    },
+  },
+  {
+    name: 'hexagon nut or machine screw nut',
+    source: 'MEMORY',
+    sizes: {
+      '#6': [5 / 16],
+      '#8': [11 / 32],
+      '#10': [3 / 8],
+      '#12': [7 / 16],
+      '7/16': [11 / 16],
+      '9/16': [7 / 8],
+    },
+  },
+  {
+    name: 'flange bolt',
+    source: 'MEMORY',
+    sizes: {
+      '1/4': [3 / 8],
+      '5/16': [1 / 2],
+      '3/8': [9 / 16],
+      '7/16': [5 / 8],
+      '1/2': [3 / 4],
+      '5/8': [15 / 16],
+    },
+  },
+  {
+    name: 'wheel nut',
+    source: 'PRACTICE',
+    sizes: {
+      '7/16': [11 / 16, 3 / 4],
+      '1/2': [3 / 4, 13 / 16, 7 / 8],
+      '9/16': [7 / 8, 13 / 16],
+      '5/8': [15 / 16, 1],
+      '3/4': [3 / 2],
+    },
+  },
+  {
+    name: 'brake union or bleed screw',
+    source: 'PRACTICE',
+    sizes: {
+      '1/4': [1 / 4, 5 / 16],
+      '5/16': [5 / 16, 3 / 8],
+      '3/8': [3 / 8, 7 / 16],
+      '7/16': [7 / 16, 1 / 2],
+      '1/2': [1 / 2, 9 / 16],
+      '9/16': [5 / 8],
+    },
+  },
+];
+
+/** Hexalobular drives by thread: internal T sizes by head form, external E sizes. */
+export const HEXALOBULAR: readonly {
+  name: string;
+  sizes: Readonly<Record<number, readonly string[]>>;
+  source: SourceKey;
+}[] = [
+  {
+    name: 'socket, cylinder or countersunk head',
+    source: 'ISO10664',
+    sizes: {
+      3: ['T10'],
+      3.5: ['T15', 'T10'],
+      4: ['T20'],
+      5: ['T25'],
+      6: ['T30'],
+      8: ['T45', 'T40'],
+      10: ['T50'],
+      12: ['T55'],
+      14: ['T60'],
+      16: ['T70'],
+      18: ['T80'],
+      20: ['T90'],
+    },
+  },
+  {
+    name: 'external head',
+    source: 'MEMORY',
+    sizes: {
+      5: ['E6', 'E7'],
+      6: ['E8'],
+      7: ['E10'],
+      8: ['E10', 'E11'],
+      10: ['E12', 'E14'],
+      12: ['E14', 'E16', 'E18'],
+      14: ['E18', 'E20'],
+      16: ['E20', 'E24'],
+    },
+  },
+  {
+    name: 'low or flange head',
+    source: 'PRACTICE',
+    sizes: {
+      6: ['T25', 'T27'],
+      8: ['T40', 'T45'],
+      10: ['T45', 'T50', 'T55'],
+      12: ['T50', 'T55', 'T60'],
+      14: ['T60', 'T70'],
+    },
+  },
+];

@@ -1,0 +1,122 @@
+/**
+ * Trade computations: threads and classes, the joint check, tightening orders, wrenches, fluids, time, readings and
+ * codes. Pure functions on plain numbers with the unit in the name; every result names its source.
+ */
+
+export {
+  coolantFreezePoint,
+  coolantMix,
+  coolantTopUp,
+  FREEZE_POINTS,
+  type Glycol,
+  glycolFor,
+  type TopUp,
+  USUAL_GLYCOL_PERCENT,
+} from './coolant.js';
+export { CURES, type CureEvent, type CureRow, type CureTime, cureTime } from './cure.js';
+export {
+  chargeCheck,
+  containersToPull,
+  type Drain,
+  drainedWaste,
+  overfill,
+  type SupplyUse,
+  totalsPerJob,
+  WASTE_STREAMS,
+} from './fluid-amounts.js';
+export {
+  type Finish,
+  FRICTION,
+  type Lubrication,
+  lubricantOnDrySpec,
+  type NutFactor,
+  nutFactor,
+  wet,
+} from './friction.js';
+export { type FluidFamily, GRADE_STANDARDS, type GradeReading, type GradeStandard } from './grade-reading.js';
+export { readGrade } from './grades.js';
+export {
+  type HeadSize,
+  headSizes,
+  headSuspicious,
+  hexalobularSizes,
+  hexalobularSuspicious,
+  inchFraction,
+  type OddHead,
+  threadsForHead,
+} from './heads.js';
+export {
+  type AngleStretch,
+  angleStretch,
+  canCheckJoint,
+  checkJoint,
+  type JointCheck,
+  type JointInput,
+} from './joint.js';
+export {
+  type Bounds,
+  endPlay,
+  type Length,
+  type LimitCheck,
+  lengthCheck,
+  limitCheck,
+  pairSpread,
+  type ShimChoice,
+  shimFor,
+  sideDifference,
+  type WearForecast,
+  type WearRate,
+  wearToService,
+} from './measure.js';
+export { type Mixing, mayMix, suits } from './mixing.js';
+export {
+  isOrder,
+  type OrderInput,
+  type OrderLayout,
+  type OrderPattern,
+  type OrderProblem,
+  readOrder,
+  reverseOrder,
+  type TighteningOrder,
+  tighteningOrder,
+} from './order.js';
+export type { Point } from './order-grid.js';
+export {
+  orderNumbers,
+  orderSentence,
+  type SentenceLanguage,
+  type SentenceOptions,
+} from './order-sentence.js';
+export { type DiagramOptions, orderSvg, orderText } from './order-svg.js';
+export { SOURCES, type Source, type SourceKey, type SourceKind, sourceTitle } from './sources.js';
+export { type Stage, stages, usualStages } from './stages.js';
+export {
+  type ClassProblem,
+  isClass,
+  nutProofMPa,
+  readClass,
+  type Strength,
+  type StrengthClass,
+  strength,
+} from './strength.js';
+export { isThread, readThread, stressAreaMm2, type Thread, type ThreadProblem } from './thread.js';
+export {
+  type Clock,
+  type LabourCheck,
+  labourCheck,
+  type StepTime,
+  type TimedStep,
+  type Timeline,
+  timeline,
+} from './time.js';
+export { dtcCheck, type TroubleCode } from './trouble-code.js';
+export { type VinCheck, vinCheck, vinInRange } from './vin.js';
+export {
+  type AdapterSetting,
+  chooseWrench,
+  crowfootSetting,
+  type DriveRow,
+  drive,
+  type TorqueTool,
+  type WrenchChoice,
+} from './wrench.js';

@@ -1,0 +1,59 @@
+/** The quantity folder's door: exact numbers, units, measures, conversion, and their reading and writing. */
+export { ambiguousSpellings, type UnitReading } from './ambiguous.js';
+export {
+  compatible,
+  convert,
+  convertRounded,
+  convertValue,
+  explainIncompatible,
+  otherSystem,
+} from './convert.js';
+export {
+  type Dimension,
+  dimensionName,
+  dimensionOf,
+  type KindRow,
+  type QuantityKind,
+  quantityKinds,
+  sameDimension,
+} from './dimension.js';
+export { formatMeasure, formatSpec, unitName, unitText } from './format-measure.js';
+export { digitsFor, type FormatOptions, formatNumber, NARROW_SPACE, sourceStyle } from './format-number.js';
+export {
+  type Amount,
+  type AmountPart,
+  type Bound,
+  type CompoundProblem,
+  type Extent,
+  foldParts,
+  limitsOf,
+  type Measure,
+  type Range,
+  type Spec,
+  type Stage,
+  toSI,
+  valueFromSI,
+  valueToSI,
+  withPercent,
+} from './measure.js';
+export { nearestUnit } from './nearest-unit.js';
+export {
+  parseQuantity,
+  parseSpec,
+  parseUnit,
+  type QuantityOptions,
+  type QuantityProblem,
+} from './parse-quantity.js';
+export { implausible, type PlausibleRow, plausibleRanges, type QuantityUse } from './plausible.js';
+export { numberOf, powerOfTen, Rational, rational } from './rational.js';
+export {
+  type Digits,
+  type NumberProblem,
+  type NumberReading,
+  type ReadNumber,
+  readNumber,
+} from './read-number.js';
+export { isSpace, type ReadUnit, readingsFor, readUnit, resolveUnit } from './read-unit.js';
+export { magnitude, type RoundingMode, roundTo } from './round.js';
+export type { GuideLanguage, Unit, UnitName, UnitSystem } from './unit.js';
+export { findUnit, unitById, units } from './unit-table.js';

@@ -1,0 +1,41 @@
+/** The known unit nearest to a spelling that is none, for the hint of a message. */
+import { distance } from 'fastest-levenshtein';
+import type { Unit } from './unit.js';
+import { units } from './unit-table.js';
+
+/**
+ * The unit whose spelling is fewest edits away, capitals not counted; undefined when nothing is near: one edit
+ * for a short spelling, two from five characters on. Common symbols win over rare ones.
+ */
+export function nearestUnit(spelling: string): Unit | undefined {
+  const wanted = spelling.toLowerCase();
+  if (wanted.length < 2) return undefined;
+  let best: Unit | undefined;
+  let bestDistance = (wanted.length >= 5 ? 2 : 1) + 1;
+  for (const unit of units) {
+    for (const known of unit.spellings) {
+      if (known.length < 2 || Math.abs(known.length - wanted.length) >= bestDistance) continue;
+      const edits = isSwap(wanted, known) ? 1 : distance(wanted, known.toLowerCase());
+      if (edits < bestDistance) {
+        best = unit;
+        bestDistance = edits;
+      }
+    }
+  }
+  return best;
+}
+
+/** Two neighbours exchanged, the commonest slip of the fingers, counts as one edit: `kap`, `pis`. */
+function isSwap(wanted: string, known: string): boolean {
+  if (wanted.length !== known.length) return false;
+  const other = known.toLowerCase();
+  for (let at = 0; at + 1 < wanted.length; at += 1) {
+    if (wanted[at] === other[at]) continue;
+    return (
+      wanted[at] === other[at + 1] &&
+      wanted[at + 1] === other[at] &&
+      wanted.slice(at + 2) === other.slice(at + 2)
+    );
+  }
+  return false;
+}

@@ -7,6 +7,7 @@ export default defineConfig({
   test: {
     include: ['**/*.test.ts'],
     exclude: ['dist/**', 'node_modules/**'],
+    reporters: ['default', ['json', { outputFile: '.cache/report.json' }]],
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

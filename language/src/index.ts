@@ -1,1 +1,9 @@
-export {};
+// The one door of the language: what the compiler, the server and the tests may use.
+export * from './diagnostics/define.js';
+export { DIAGNOSTICS } from './diagnostics/index.js';
+export * from './quantity/index.js';
+export * from './settings/index.js';
+export * from './text/line-index.js';
+export * from './text/span.js';
+export * as trade from './trade/index.js';
+export { nearest } from './vocabulary/near.js';

@@ -2,13 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../language/src/diagnostics/define.js';
+import { SETTINGS_DIAGNOSTICS } from '../../language/src/diagnostics/settings.js';
 import {
   applySeverities,
   DEFAULT_SETTINGS,
   globMatcher,
   type KnownCode,
   readSettings,
-  SETTINGS_DIAGNOSTICS,
 } from '../../language/src/settings/index.js';
 
 const CODES: readonly KnownCode[] = [

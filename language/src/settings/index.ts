@@ -1,5 +1,4 @@
 // The settings of a library: schema, reading, severities.
-export { SETTINGS_DIAGNOSTICS } from './diagnostics.js';
 export { type KnownCode, readSettings, type SettingsReading } from './read.js';
 export {
   DEFAULT_SETTINGS,

@@ -1,5 +1,4 @@
 // Reads a settings file: values with their defaults, and a finding for every mistake at its own place.
-import { distance } from 'fastest-levenshtein';
 import {
   findNodeAtLocation,
   type JSONPath,
@@ -10,8 +9,14 @@ import {
 } from 'jsonc-parser';
 import { z } from 'zod';
 import { type DiagnosticDef, type Finding, finding } from '../diagnostics/define.js';
+import {
+  settingsUnreadable,
+  settingUnknown,
+  settingWrong,
+  severityRefused,
+} from '../diagnostics/settings.js';
 import { type Span, span } from '../text/span.js';
-import { settingsUnreadable, settingUnknown, settingWrong, severityRefused } from './diagnostics.js';
+import { nearest } from '../vocabulary/near.js';
 import { DEFAULT_SETTINGS, type Settings, settingsSchema } from './schema.js';
 
 /** The part of a catalogue row that severity settings need. */
@@ -111,7 +116,10 @@ function describe(
       const at = { file, span: keySpan(tree, [...path, key]) };
       return {
         path: [...path, key],
-        finding: finding(settingUnknown, at, { path: show([...path, key]), near: near(key, keysAt(path)) }),
+        finding: finding(settingUnknown, at, {
+          path: show([...path, key]),
+          near: nearest(key, keysAt(path)),
+        }),
       };
     });
   }
@@ -191,7 +199,7 @@ function severityFindings(
 function severityProblem(key: string, level: string, codes: readonly KnownCode[]): string | undefined {
   const named = codes.filter((def) => def.code === key || def.name === key || def.code.slice(0, 1) === key);
   if (named.length === 0) {
-    const close = near(
+    const close = nearest(
       key,
       codes.flatMap((def) => [def.code, def.name]),
     );
@@ -250,17 +258,6 @@ function unwrapped(schema: unknown): unknown {
   while (inner instanceof z.ZodDefault || inner instanceof z.ZodPrefault || inner instanceof z.ZodOptional)
     inner = inner.unwrap();
   return inner;
-}
-
-/** At most three names within a third of the word's length. */
-function near(word: string, names: readonly string[]): readonly string[] {
-  const reach = Math.max(1, Math.ceil(word.length / 3));
-  return names
-    .map((name) => ({ name, away: distance(word.toLowerCase(), name.toLowerCase()) }))
-    .filter(({ away }) => away <= reach)
-    .sort((a, b) => a.away - b.away)
-    .slice(0, 3)
-    .map(({ name }) => name);
 }
 
 const oneOf = (values: readonly string[]): string =>

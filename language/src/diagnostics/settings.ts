@@ -1,5 +1,5 @@
 // What can be wrong with a settings file.
-import { defineDiagnostic } from '../diagnostics/define.js';
+import { defineDiagnostic } from './define.js';
 
 export const settingsUnreadable = defineDiagnostic<{ problem: string }>({
   code: 'R901',

@@ -1,0 +1,34 @@
+// Bundles the command into one file. Unbundled, reading a hundred small modules costs more than checking a file.
+import { chmodSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+
+const compiler = join(dirname(fileURLToPath(import.meta.url)), '..');
+
+/** Native code cannot be bundled: it is loaded from node_modules, and only when a PDF is made. */
+const external = ['@myriaddreamin/typst-ts-node-compiler'];
+
+await build({
+  entryPoints: [join(compiler, 'src/cli/baywright.ts')],
+  outfile: join(compiler, 'dist/baywright.js'),
+  bundle: true,
+  platform: 'node',
+  target: 'node20',
+  format: 'esm',
+  conditions: ['source'],
+  // The ES modules of packages that have both forms: their other form hides its imports from the bundler.
+  mainFields: ['module', 'main'],
+  external,
+  minify: true,
+  keepNames: true,
+  sourcemap: 'linked',
+  sourcesContent: false,
+  legalComments: 'linked',
+  banner: {
+    // Packages in the older module form ask for Node's own modules through `require`.
+    js: "#!/usr/bin/env node\nimport { createRequire as baywrightRequire } from 'node:module';\nconst require = baywrightRequire(import.meta.url);",
+  },
+  logLevel: 'warning',
+});
+chmodSync(join(compiler, 'dist/baywright.js'), 0o755);

@@ -1,0 +1,9 @@
+// The table of commands, in the order in which help lists them. A new command is one file and one row.
+import check from './check.js';
+import type { CommandDef } from './command.js';
+import convert from './convert.js';
+import explain from './explain.js';
+import order from './order.js';
+import torque from './torque.js';
+
+export const COMMANDS: readonly CommandDef[] = [check, explain, convert, torque, order];

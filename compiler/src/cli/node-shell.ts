@@ -1,0 +1,106 @@
+// The real world: Node's file system, streams and clock.
+import { type Dirent, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import writeFileAtomic from 'write-file-atomic';
+import {
+  CannotRun,
+  decodeText,
+  type Entry,
+  LARGEST_FILE,
+  type Reading,
+  type Shell,
+  type Stream,
+  tooLarge,
+} from './shell.js';
+
+export function nodeShell(): Shell {
+  return {
+    folder: slashes(process.cwd()),
+    env: process.env,
+    out: stream(process.stdout),
+    err: stream(process.stderr),
+    now: () => new Date(),
+    resolve: (path) => slashes(resolve(path)),
+    kind,
+    read,
+    readStdin,
+    list,
+    write,
+  };
+}
+
+function stream(to: NodeJS.WriteStream): Stream {
+  return { write: (text) => void to.write(text), isTerminal: to.isTTY === true, columns: to.columns ?? 80 };
+}
+
+function kind(path: string): 'file' | 'folder' | undefined {
+  const stat = statSync(path, { throwIfNoEntry: false });
+  return stat === undefined ? undefined : stat.isDirectory() ? 'folder' : 'file';
+}
+
+function read(path: string): Reading {
+  try {
+    const { size } = statSync(path);
+    return size > LARGEST_FILE ? tooLarge(size) : decodeText(readFileSync(path));
+  } catch (error) {
+    return { problem: reason(error) };
+  }
+}
+
+async function readStdin(): Promise<Reading> {
+  const pieces: Buffer[] = [];
+  for await (const piece of process.stdin) pieces.push(piece as Buffer);
+  return decodeText(Buffer.concat(pieces));
+}
+
+function list(folder: string): readonly Entry[] | { readonly problem: string } {
+  try {
+    return readdirSync(folder, { withFileTypes: true })
+      .map((entry) => ({ name: entry.name, kind: entryKind(folder, entry) }))
+      .sort((a, b) => (a.name < b.name ? -1 : a.name > b.name ? 1 : 0));
+  } catch (error) {
+    return { problem: reason(error) };
+  }
+}
+
+function entryKind(folder: string, entry: Dirent): Entry['kind'] {
+  if (entry.isDirectory()) return 'folder';
+  if (entry.isFile()) return 'file';
+  if (!entry.isSymbolicLink()) return 'other';
+  try {
+    return statSync(`${folder}/${entry.name}`).isFile() ? 'file' : 'other';
+  } catch {
+    return 'other';
+  }
+}
+
+function write(path: string, data: string | Uint8Array): void {
+  try {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileAtomic.sync(path, typeof data === 'string' ? data : Buffer.from(data));
+  } catch (error) {
+    throw new CannotRun(`${path} ${reason(error)}; nothing was changed`);
+  }
+}
+
+const slashes = (path: string): string => path.replaceAll('\\', '/');
+
+/** Why the system refused, in words that follow the file's name. */
+function reason(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  return REASONS[code] ?? `cannot be used (${error instanceof Error ? error.message : String(error)})`;
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  ENOENT: 'does not exist',
+  EACCES: 'may not be opened: permission is missing',
+  EPERM: 'may not be changed: permission is missing',
+  EISDIR: 'is a folder',
+  ENOTDIR: 'lies under something that is not a folder',
+  ELOOP: 'is a link that leads round in a circle',
+  ENOSPC: 'does not fit: the drive is full',
+  EROFS: 'lies on a drive that cannot be written to',
+  ENAMETOOLONG: 'has too long a name',
+  EMFILE: 'cannot be opened: too many files are open',
+  EBUSY: 'is in use by another program',
+};

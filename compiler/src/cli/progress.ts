@@ -1,0 +1,28 @@
+// A counter on standard error while long work runs: only on a terminal, only when there is much to do.
+import type { Context } from './commands/command.js';
+
+export interface ProgressLine {
+  step(done: number, all: number): void;
+  /** Takes the line away. */
+  end(): void;
+}
+
+const WORTH_SHOWING = 50;
+const EVERY = 25;
+
+/** `word` says what is counted: `120 of 1000 checked`. */
+export function progressLine({ shell }: Context, word: string): ProgressLine {
+  if (!shell.err.isTerminal || shell.env.TERM === 'dumb') return { step() {}, end() {} };
+  let isShown = false;
+  return {
+    step(done, all) {
+      if (all < WORTH_SHOWING || done % EVERY !== 0) return;
+      shell.err.write(`\r${done} of ${all} ${word}`);
+      isShown = true;
+    },
+    end() {
+      if (isShown) shell.err.write('\r\u001b[K');
+      isShown = false;
+    },
+  };
+}

@@ -1,0 +1,122 @@
+// What `check` reports, in the form that every format is made from: places by line and column, paths as typed.
+import { type Finding, indexLines, type LineIndex, rangeOf, type Span } from '@baywright/language';
+import { z } from 'zod';
+import type { Checked } from '../check.js';
+import type { Shelf } from '../libraries.js';
+import { join, relativeTo } from '../paths.js';
+
+const position = z.strictObject({
+  line: z.int().min(1).describe('Line, from 1.'),
+  column: z.int().min(1).describe('Column in UTF-16 units, from 1.'),
+});
+const range = z.strictObject({
+  start: position,
+  end: position.describe('The place just behind the last character.'),
+});
+const related = z.strictObject({ message: z.string(), file: z.string(), range });
+const edit = z.strictObject({
+  file: z.string(),
+  range,
+  text: z.string().describe('What stands in the range afterwards.'),
+});
+const fix = z.strictObject({ title: z.string(), edits: z.array(edit) });
+
+export const reportFindingSchema = z.strictObject({
+  code: z.string().describe('Stable code: a letter and three digits.'),
+  name: z.string().describe('The finding’s name in words, accepted wherever the code is.'),
+  severity: z.enum(['error', 'warning', 'question', 'hint']),
+  message: z.string(),
+  file: z.string().describe('Path counted from the current folder, with forward slashes.'),
+  range,
+  related: z.array(related).describe('Other places that explain the finding.'),
+  fixes: z
+    .array(fix)
+    .describe('Changes that mend it; the first is the one that --fix makes when it is safe.'),
+});
+
+const counted = z.int().min(0);
+export const reportSchema = z.strictObject({
+  findings: z.array(reportFindingSchema),
+  summary: z.strictObject({
+    files: counted.describe('Files checked.'),
+    errors: counted,
+    warnings: counted,
+    questions: counted,
+    hints: counted,
+    unread: counted.describe('Paths that could not be read; each is named on standard error.'),
+  }),
+});
+
+export type ReportFinding = z.infer<typeof reportFindingSchema>;
+export type Report = z.infer<typeof reportSchema>;
+
+/** The published JSON Schema of `check --format json`. */
+export function reportJsonSchema(): unknown {
+  return {
+    title: 'Findings of baywright check',
+    ...z.toJSONSchema(reportSchema, { target: 'draft-2020-12' }),
+  };
+}
+
+/** The report of a check, with paths counted from `folder`. */
+export function makeReport(checked: Checked, folder: string): Report {
+  const locate = locator(folder);
+  const findings = checked.found.map(({ shelf, finding }) => reportFinding(finding, shelf, locate));
+  const tally = (severity: Finding['severity']) => findings.filter((one) => one.severity === severity).length;
+  return {
+    findings,
+    summary: {
+      files: checked.files,
+      errors: tally('error'),
+      warnings: tally('warning'),
+      questions: tally('question'),
+      hints: tally('hint'),
+      unread: checked.troubles.length,
+    },
+  };
+}
+
+type Locate = (shelf: Shelf, file: string, span: Span) => { file: string; range: ReportFinding['range'] };
+
+function reportFinding(finding: Finding, shelf: Shelf, locate: Locate): ReportFinding {
+  return {
+    code: finding.code,
+    name: finding.name,
+    severity: finding.severity,
+    message: finding.message,
+    ...locate(shelf, finding.file, finding.span),
+    related: finding.related.map((one) => ({ message: one.message, ...locate(shelf, one.file, one.span) })),
+    fixes: finding.fixes.map(({ title, edits }) => ({
+      title,
+      edits: edits.map((one) => ({ ...locate(shelf, one.file, one.span), text: one.text })),
+    })),
+  };
+}
+
+/** The source lines of reported files, by path as reported and line from 1. */
+export function sourceLines(checked: Checked, folder: string): (file: string, line: number) => string {
+  const texts = new Map<string, readonly string[]>();
+  for (const { shelf, finding } of checked.found) {
+    const file = relativeTo(folder, join(shelf.root, finding.file));
+    if (!texts.has(file)) texts.set(file, (shelf.text(finding.file) ?? '').split(/\r\n|\r|\n/));
+  }
+  return (file, line) => texts.get(file)?.[line - 1] ?? '';
+}
+
+/** Turns library paths and offsets into paths and lines; each text is indexed once. */
+export function locator(folder: string): Locate {
+  const indexes = new Map<string, LineIndex>();
+  return (shelf, path, span) => {
+    const file = relativeTo(folder, join(shelf.root, path));
+    const index = indexes.get(file) ?? indexLines(shelf.text(path) ?? '');
+    indexes.set(file, index);
+    const { start, end } = rangeOf(index, span);
+    return {
+      file,
+      range: {
+        start: { line: start.line + 1, column: start.column + 1 },
+        end: { line: end.line + 1, column: end.column + 1 },
+      },
+    };
+  };
+}

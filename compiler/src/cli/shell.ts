@@ -1,0 +1,62 @@
+// What a command may ask of the world: files, streams, the clock. Tests hand in a world of their own.
+
+/** A place that text goes to. */
+export interface Stream {
+  write(text: string): void;
+  readonly isTerminal: boolean;
+  /** Characters across; 80 where nothing is known. */
+  readonly columns: number;
+}
+
+/** The text of a file, or why it cannot be had, in words that follow the file's name. */
+export type Reading = { readonly text: string } | { readonly problem: string };
+
+export interface Entry {
+  readonly name: string;
+  readonly kind: 'file' | 'folder' | 'other';
+}
+
+/** Paths handed in and out are absolute with forward slashes, except where `resolve` makes them so. */
+export interface Shell {
+  /** The current folder. */
+  readonly folder: string;
+  readonly env: Readonly<Record<string, string | undefined>>;
+  readonly out: Stream;
+  readonly err: Stream;
+  now(): Date;
+  /** An absolute path from one as typed. */
+  resolve(path: string): string;
+  kind(path: string): 'file' | 'folder' | undefined;
+  /** UTF-8 text without its byte order mark; other bytes are a problem, not an exception. */
+  read(path: string): Reading;
+  readStdin(): Promise<Reading>;
+  /** What a folder holds, by name. Links to folders are `other`, so that a loop of links cannot trap a walk. */
+  list(folder: string): readonly Entry[] | { readonly problem: string };
+  /** Writes a file whole or not at all, and makes the folders above it. */
+  write(path: string, data: string | Uint8Array): void;
+}
+
+/** A failure whose message says all that the user needs: printed without a trace, exit code 2. */
+export class CannotRun extends Error {}
+
+/** The largest file that is read. A procedure of a thousand steps is a hundredth of it. */
+export const LARGEST_FILE = 32 * 1024 * 1024;
+
+/** Bytes as text, or why they are not a text. Pure, so that every shell says the same. */
+export function decodeText(bytes: Uint8Array): Reading {
+  if (bytes.length > LARGEST_FILE) return tooLarge(bytes.length);
+  const [a, b] = bytes;
+  if ((a === 0xff && b === 0xfe) || (a === 0xfe && b === 0xff))
+    return { problem: 'is UTF-16 text; save it as UTF-8' };
+  if (bytes.includes(0)) return { problem: 'is not a text file (it holds zero bytes)' };
+  try {
+    return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
+  } catch {
+    return { problem: 'is not UTF-8 text; save it as UTF-8' };
+  }
+}
+
+/** The answer for a file of that many bytes, over the limit. */
+export function tooLarge(size: number): { readonly problem: string } {
+  return { problem: `holds ${Math.round(size / 1024 / 1024)} MB; nothing over 32 MB is read` };
+}

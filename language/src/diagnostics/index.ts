@@ -1,0 +1,5 @@
+// The catalogue of findings: every code once. Reference pages, `explain`, tests and severity settings read it.
+import type { DiagnosticDef } from './define.js';
+import { SETTINGS_DIAGNOSTICS } from './settings.js';
+
+export const DIAGNOSTICS: readonly DiagnosticDef<never>[] = [...SETTINGS_DIAGNOSTICS];

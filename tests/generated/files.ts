@@ -1,0 +1,16 @@
+// Files in the repository that are made from the code. `npm run generate` writes them; the tests hold them to it.
+import { reportJsonSchema } from '../../compiler/src/cli/report/report.js';
+import { settingsJsonSchema } from '../../language/src/settings/index.js';
+
+export interface GeneratedFile {
+  /** Path from the repository's root. */
+  readonly path: string;
+  text(): string;
+}
+
+const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
+
+export const GENERATED_FILES: readonly GeneratedFile[] = [
+  { path: 'compiler/schemas/baywright.schema.json', text: () => json(settingsJsonSchema()) },
+  { path: 'compiler/schemas/check-report.schema.json', text: () => json(reportJsonSchema()) },
+];

@@ -36,7 +36,7 @@ export interface Unit {
   readonly isWord?: boolean;
   /** Symbols that differ by language: `tr/min`, `U/min`. */
   readonly localSymbols?: Readonly<Partial<Record<GuideLanguage, string>>>;
-  /** Id of the unit shown beside it, in the other system. */
+  /** Id of the unit shown beside it: in the other system, or the SI unit that replaced it. */
   readonly partner?: string;
   /** Id of the partner for values under `below`, counted in this unit. */
   readonly smallPartner?: { readonly below: Rational; readonly unit: string };

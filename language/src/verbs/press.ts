@@ -18,7 +18,7 @@ export const press = defineVerb({
   phrase: {
     en: 'Press {object}[ by {amount}][ into {into}][ out of {from}][ to {to}][ for {for}][ with {with}]',
     es: 'Presionar {object}[ {amount}][ en {into}][ fuera de {from}][ hasta {to}][ durante {for}][ con {with}]',
-    fr: "Presser {object}[ : {amount}][ dans {into}][ (hors de {from})][ jusqu'à {to}][ pendant {for}][ avec {with}]",
+    fr: "Presser {object}[ : {amount}][ dans {into}][ (depuis {from})][ jusqu'à {to}][ pendant {for}][ avec {with}]",
     de: '{object}[ um {amount}][ in {into}][ aus {from}][ bis {to}][ {for} lang][ mit {with}] drücken',
   },
   done: 'pressed',

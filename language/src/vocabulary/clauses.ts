@@ -117,7 +117,7 @@ const stepClause = (word: string, shape: StepClauseDef['shape'], docs: string): 
 
 export const STEP_CLAUSES: readonly StepClauseDef[] = [
   stepClause('with', 'names', 'The tool, supply or temporary thing used; `or` names an alternative.'),
-  stepClause('to', 'names', 'What it goes to, or the position it moves to.'),
+  stepClause('to', 'names or spec', 'What it goes to, the position it moves to, or the value it reaches.'),
   stepClause('at', 'names or spec', 'The place, or how many places.'),
   stepClause('from', 'names', 'What it comes off.'),
   stepClause('on', 'names', 'What it sits on.'),

@@ -1,0 +1,60 @@
+// What shops say for a verb of the language. One word for one thing keeps guides clear, so these are not read as
+// verbs: an unknown verb that stands here is met with the word to use. Common practice, no source.
+
+import { nearest } from '../vocabulary/near.js';
+import { VERB_BY_WORD } from './index.js';
+
+/** The verb for each word a technician may type instead. */
+export const SAID_FOR: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    remove: [
+      'detach',
+      'unbolt',
+      'unscrew',
+      'dismount',
+      'take-off',
+      'take-out',
+      'unfasten',
+      'strip',
+      'extract',
+    ],
+    install: ['fit', 'refit', 'reinstall', 'mount', 'attach', 'insert', 'assemble'],
+    renew: ['replace', 'exchange', 'swap', 'substitute'],
+    loosen: ['slacken', 'undo', 'untighten', 'crack'],
+    tighten: ['fasten', 'secure', 'nip'],
+    snug: ['hand-tighten', 'run-up', 'seat'],
+    connect: ['reconnect', 'join', 'couple', 'hook-up'],
+    disconnect: ['unhook', 'uncouple', 'unclip'],
+    inspect: ['check', 'examine', 'look', 'verify', 'view'],
+    measure: ['gauge', 'gage'],
+    clean: ['degrease', 'wipe', 'wash', 'scrape'],
+    lubricate: ['grease', 'oil'],
+    apply: ['spread', 'coat', 'smear'],
+    fill: ['refill', 'pour', 'add'],
+    raise: ['jack', 'lift', 'hoist', 'jack-up'],
+    turn: ['rotate', 'spin', 'crank'],
+    move: ['slide', 'shift', 'push'],
+    place: ['put', 'position', 'lay'],
+    run: ['start', 'idle'],
+    'road-test': ['drive', 'test-drive'],
+    recheck: ['retorque', 're-torque', 'retighten'],
+    record: ['write', 'log'],
+    pry: ['lever', 'prise'],
+    tap: ['hit', 'strike', 'knock', 'hammer'],
+    set: ['select', 'switch', 'engage', 'disengage'],
+    adjust: ['tune', 'regulate'],
+    recover: ['reclaim'],
+    relieve: ['depressurise', 'depressurize', 'vent'],
+    scrap: ['discard', 'dispose'],
+    store: ['keep', 'save'],
+    wear: ['don'],
+    wait: ['pause', 'allow'],
+  }).flatMap(([verb, words]) => words.map((word): [string, string] => [word, verb])),
+);
+
+/** Verbs to offer for a word that is none: what shops mean by it first, then the nearest spellings; at most three. */
+export function suggestVerbs(word: string): string[] {
+  const meant = SAID_FOR.get(word);
+  const near = nearest(word, VERB_BY_WORD.keys());
+  return (meant === undefined ? near : [meant, ...near.filter((verb) => verb !== meant)]).slice(0, 3);
+}

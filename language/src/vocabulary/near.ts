@@ -1,0 +1,66 @@
+// Nearest known words, for "did you mean". Swapped neighbours are the commonest slip of the fingers, so they
+// count as one edit, which the usual Levenshtein libraries do not offer.
+
+/**
+ * The known words fewest edits away from a word, nearest first, at most `most`. One edit is allowed up to four
+ * letters, two up to nine, three beyond; equal distances go by the longer common beginning, then by alphabet.
+ */
+export function nearest(word: string, known: Iterable<string>, most = 3): string[] {
+  const limit = editsAllowed(word);
+  const found: { text: string; edits: number; shared: number }[] = [];
+  for (const text of new Set(known)) {
+    if (text === word) continue;
+    const edits = editDistance(word, text, limit);
+    // A word that would be changed all through is no likeness: `ab` is not near `x`.
+    if (edits <= limit && edits < Math.max(word.length, text.length) - 1) {
+      found.push({ text, edits, shared: sharedStart(word, text) });
+    }
+  }
+  found.sort((a, b) => a.edits - b.edits || b.shared - a.shared || (a.text < b.text ? -1 : 1));
+  return found.slice(0, most).map((candidate) => candidate.text);
+}
+
+/** How many edits still make a likeness of a word of this length. */
+export function editsAllowed(word: string): number {
+  return word.length <= 4 ? 1 : word.length <= 9 ? 2 : 3;
+}
+
+/**
+ * Edits (insert, delete, replace, swap of neighbours, no letter edited twice) from one word to the other;
+ * `limit + 1` as soon as it is clear that there are more. Optimal string alignment: G. Navarro, "A guided tour to
+ * approximate string matching", ACM Computing Surveys 33 (2001), section 4; from memory, laws tested.
+ */
+export function editDistance(a: string, b: string, limit = Number.MAX_SAFE_INTEGER): number {
+  if (Math.abs(a.length - b.length) > limit) return limit + 1;
+  let twoBack: number[] = [];
+  let back = Array.from({ length: b.length + 1 }, (_, column) => column);
+  for (let row = 1; row <= a.length; row += 1) {
+    const here = [row];
+    for (let column = 1; column <= b.length; column += 1) {
+      const same = a[row - 1] === b[column - 1];
+      let edits = Math.min(
+        at(back, column) + 1,
+        at(here, column - 1) + 1,
+        at(back, column - 1) + (same ? 0 : 1),
+      );
+      if (row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1]) {
+        edits = Math.min(edits, at(twoBack, column - 2) + 1);
+      }
+      here.push(edits);
+    }
+    if (Math.min(...here) > limit && Math.min(...back) > limit) return limit + 1;
+    twoBack = back;
+    back = here;
+  }
+  return Math.min(at(back, b.length), limit + 1);
+}
+
+function at(row: readonly number[], column: number): number {
+  return row[column] ?? Number.MAX_SAFE_INTEGER;
+}
+
+function sharedStart(a: string, b: string): number {
+  let length = 0;
+  while (length < a.length && a[length] === b[length]) length += 1;
+  return length;
+}

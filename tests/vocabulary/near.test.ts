@@ -1,0 +1,66 @@
+// Nearest words, for "did you mean".
+import fc from 'fast-check';
+import { distance } from 'fastest-levenshtein';
+import { describe, expect, it } from 'vitest';
+import { editDistance, nearest } from '../../language/src/vocabulary/near.js';
+
+describe('editDistance', () => {
+  it.each([
+    ['hub', 'hub', 0],
+    ['hub', 'hbu', 1],
+    ['hub', 'hubs', 1],
+    ['hub', 'hob', 1],
+    ['kitten', 'sitting', 3],
+    // No letter is edited twice: the unrestricted distance would be 2.
+    ['ca', 'abc', 3],
+    ['', 'abc', 3],
+  ])('%s to %s is %i', (a, b, edits) => {
+    expect(editDistance(a, b)).toBe(edits);
+    expect(editDistance(b, a)).toBe(edits);
+  });
+
+  const word = fc.string({ unit: fc.constantFrom('a', 'b', 'c', '-'), maxLength: 9 });
+
+  it('is never more than the plain edit distance, and never less than half of it', () => {
+    fc.assert(
+      fc.property(word, word, (a, b) => {
+        const edits = editDistance(a, b);
+        expect(edits).toBeLessThanOrEqual(distance(a, b));
+        expect(edits * 2).toBeGreaterThanOrEqual(distance(a, b));
+      }),
+    );
+  });
+
+  it('says the same with a limit, up to the limit', () => {
+    fc.assert(
+      fc.property(word, word, fc.integer({ min: 0, max: 5 }), (a, b, limit) => {
+        expect(editDistance(a, b, limit)).toBe(Math.min(editDistance(a, b), limit + 1));
+      }),
+    );
+  });
+});
+
+describe('nearest', () => {
+  const names = ['hub', 'hub-bolt', 'hub-nut', 'axle-nut', 'caliper-bolt', 'caliper', 'disc'];
+
+  it('finds slips of the fingers', () => {
+    expect(nearest('hub-blot', names)).toEqual(['hub-bolt', 'hub-nut'].slice(0, 1));
+    expect(nearest('calliper', names)).toEqual(['caliper']);
+    expect(nearest('dsic', names)).toEqual(['disc']);
+  });
+
+  it('gives nothing when nothing is near, and not the word itself', () => {
+    expect(nearest('gearbox', names)).toEqual([]);
+    expect(nearest('hub', ['hub'])).toEqual([]);
+    expect(nearest('a', ['b'])).toEqual([]);
+  });
+
+  it('gives at most three, nearest first, then by common beginning, then by alphabet', () => {
+    expect(nearest('bolt-1', ['bolt-4', 'bolt-3', 'bolt-2', 'colt-1', 'bolt-12'])).toEqual([
+      'bolt-12',
+      'bolt-2',
+      'bolt-3',
+    ]);
+    expect(nearest('bolt-1', ['bolt-4', 'bolt-3'], 1)).toEqual(['bolt-3']);
+  });
+});

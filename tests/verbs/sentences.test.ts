@@ -1,8 +1,9 @@
 // Sentences of verbs as a guide prints them, in the four languages.
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { VERB_BY_WORD } from '../../language/src/verbs/index.js';
+import { VERB_BY_WORD, VERBS } from '../../language/src/verbs/index.js';
 import { LANGUAGES, type Language } from '../../language/src/vocabulary/kinds.js';
-import { renderPhrase, textOf } from '../../language/src/vocabulary/render-phrase.js';
+import { renderPhrase, slotsOf, textOf } from '../../language/src/vocabulary/render-phrase.js';
 
 function say(word: string, language: Language, values: Readonly<Record<string, string>>): string {
   const slots = Object.fromEntries(Object.entries(values).map(([name, text]) => [name, [{ text }]]));
@@ -48,4 +49,24 @@ describe.each(rows)('%s', (word, values, sentences) => {
   it.each(LANGUAGES)('in %s', (language) => {
     expect(say(word, language, values)).toBe(sentences[language]);
   });
+});
+
+it('leaves no bracket, doubled space or stray comma, whatever a line holds', () => {
+  const line = fc.constantFrom(...VERBS).chain((verb) => {
+    const optional = slotsOf(verb.phrase.en).filter((slot) => slot !== 'object' && slot !== 'value');
+    return fc.record({
+      verb: fc.constant(verb),
+      language: fc.constantFrom(...LANGUAGES),
+      used: fc.subarray(optional),
+    });
+  });
+  fc.assert(
+    fc.property(line, ({ verb, language, used }) => {
+      const filled = ['object', 'value', ...(verb.word === 'wait' ? ['amount'] : []), ...used];
+      const sentence = say(verb.word, language, Object.fromEntries(filled.map((slot) => [slot, 'x'])));
+      expect(sentence).not.toMatch(/[[\]{}]| {2}| [,)]|,[,:;)]|^[ ,]|[ ,:]$|\( ?\)/);
+      expect(sentence).toMatch(/^\p{Lu}/u);
+    }),
+    { numRuns: 2000 },
+  );
 });

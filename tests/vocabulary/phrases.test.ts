@@ -28,9 +28,11 @@ describe.each(LANGUAGES)('in %s', (language) => {
 });
 
 it('puts no slot behind a word that French would elide', () => {
-  // A limit and a date open with a figure, so with no vowel: `hors de 22,0 mm`.
+  // These slots open with a figure, so with no vowel: `hors de 22,0 mm`.
   for (const id of ids)
-    expect(phrase(id, 'fr').replace(/\{(limit|date)\}/g, ''), id).not.toMatch(/\b(de|le|la|que) \{/);
+    expect(phrase(id, 'fr').replace(/\{(limit|date|time|amount|value|size)\}/g, ''), id).not.toMatch(
+      /\b(de|le|la|que) \{/,
+    );
 });
 
 describe('phraseText', () => {

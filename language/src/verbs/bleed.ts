@@ -13,9 +13,9 @@ export const bleed = defineVerb({
   },
   minutes: 10,
   phrase: {
-    en: 'Bleed {object}[, {amount}][ at {at}][ with {with}]',
-    es: 'Purgar {object}[, {amount}][ por {at}][ con {with}]',
-    fr: 'Purger {object}[, {amount}][ ({at})][ avec {with}]',
+    en: 'Bleed {object}[, {amount},][ at {at}][ with {with}]',
+    es: 'Purgar {object}[, {amount},][ por {at}][ con {with}]',
+    fr: 'Purger {object}[, {amount},][ ({at})][ avec {with}]',
     de: '{object}[, {amount},][ mit {with}] entlüften[ ({at})]',
   },
   done: 'bled',

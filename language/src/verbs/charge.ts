@@ -16,9 +16,9 @@ export const charge = defineVerb({
   },
   minutes: 10,
   phrase: {
-    en: 'Charge {object}[, {amount}][ at {at}][ with {with}]',
-    es: 'Cargar {object}[, {amount}][ por {at}][ con {with}]',
-    fr: 'Charger {object}[, {amount}][ ({at})][ avec {with}]',
+    en: 'Charge {object}[, {amount},][ at {at}][ with {with}]',
+    es: 'Cargar {object}[, {amount},][ por {at}][ con {with}]',
+    fr: 'Charger {object}[, {amount},][ ({at})][ avec {with}]',
     de: '{object}[, {amount},][ mit {with}] füllen oder laden[ ({at})]',
   },
   done: 'charged',

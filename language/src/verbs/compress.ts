@@ -13,9 +13,9 @@ export const compress = defineVerb({
   },
   minutes: 2,
   phrase: {
-    en: 'Compress {object}[, {amount}][ to {to}][ with {with}]',
-    es: 'Comprimir {object}[, {amount}][ hasta {to}][ con {with}]',
-    fr: "Comprimer {object}[, {amount}][ jusqu'à {to}][ avec {with}]",
+    en: 'Compress {object}[, {amount},][ to {to}][ with {with}]',
+    es: 'Comprimir {object}[, {amount},][ hasta {to}][ con {with}]',
+    fr: "Comprimer {object}[, {amount},][ jusqu'à {to}][ avec {with}]",
     de: '{object}[, {amount},][ bis {to}][ mit {with}] spannen',
   },
   done: 'compressed',

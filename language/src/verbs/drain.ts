@@ -15,9 +15,9 @@ export const drain = defineVerb({
   },
   minutes: 5,
   phrase: {
-    en: 'Drain {object}[, {amount}][ into {into}][ at {at}][ with {with}][ for {for}]',
-    es: 'Vaciar {object}[, {amount}][ en {into}][ por {at}][ con {with}][ durante {for}]',
-    fr: 'Vidanger {object}[, {amount}][ dans {into}][ ({at})][ avec {with}][ pendant {for}]',
+    en: 'Drain {object}[, {amount},][ into {into}][ at {at}][ with {with}][ for {for}]',
+    es: 'Vaciar {object}[, {amount},][ en {into}][ por {at}][ con {with}][ durante {for}]',
+    fr: 'Vidanger {object}[, {amount},][ dans {into}][ ({at})][ avec {with}][ pendant {for}]',
     de: '{object}[, {amount},][ in {into}][ mit {with}][ {for} lang] ablassen[ ({at})]',
   },
   done: 'drained',

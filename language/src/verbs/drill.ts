@@ -13,9 +13,9 @@ export const drill = defineVerb({
   },
   minutes: 3,
   phrase: {
-    en: 'Drill {object}[, {amount}][ at {at}][ with {with}]',
-    es: 'Taladrar {object}[, {amount}][ en {at}][ con {with}]',
-    fr: 'Percer {object}[, {amount}][ ({at})][ avec {with}]',
+    en: 'Drill {object}[, {amount},][ at {at}][ with {with}]',
+    es: 'Taladrar {object}[, {amount},][ en {at}][ con {with}]',
+    fr: 'Percer {object}[, {amount},][ ({at})][ avec {with}]',
     de: '{object}[, {amount},][ mit {with}] bohren[ ({at})]',
   },
   done: 'drilled',

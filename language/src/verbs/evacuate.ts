@@ -13,12 +13,12 @@ export const evacuate = defineVerb({
   },
   minutes: 5,
   phrase: {
-    en: 'Evacuate {object}[, {amount}][ at {at}][ with {with}]',
-    es: 'Hacer vacío en {object}[, {amount}][ por {at}][ con {with}]',
-    fr: 'Tirer au vide {object}[, {amount}][ ({at})][ avec {with}]',
+    en: 'Evacuate {object}[, {amount},][ at {at}][ with {with}]',
+    es: 'Hacer vacío en {object}[, {amount},][ por {at}][ con {with}]',
+    fr: 'Tirer au vide {object}[, {amount},][ ({at})][ avec {with}]',
     de: '{object}[, {amount},][ mit {with}] evakuieren[ ({at})]',
   },
   done: 'evacuated',
   docs: 'Pulls a vacuum on a closed circuit, which takes air and moisture out before it is charged.',
-  example: 'evacuate ac-circuit, 30 min, with vacuum-pump',
+  example: 'evacuate ac-circuit, 30 min with vacuum-pump',
 });

@@ -14,9 +14,9 @@ export const flush = defineVerb({
   },
   minutes: 10,
   phrase: {
-    en: 'Flush {object}[, {amount}][ at {at}][ with {with}][ for {for}]',
-    es: 'Lavar por dentro {object}[, {amount}][ por {at}][ con {with}][ durante {for}]',
-    fr: 'Rincer {object}[, {amount}][ ({at})][ avec {with}][ pendant {for}]',
+    en: 'Flush {object}[, {amount},][ at {at}][ with {with}][ for {for}]',
+    es: 'Lavar por dentro {object}[, {amount},][ por {at}][ con {with}][ durante {for}]',
+    fr: 'Rincer {object}[, {amount},][ ({at})][ avec {with}][ pendant {for}]',
     de: '{object}[, {amount},][ mit {with}][ {for} lang] spülen[ ({at})]',
   },
   done: 'flushed',

@@ -12,12 +12,12 @@ export const prime = defineVerb({
   },
   minutes: 2,
   phrase: {
-    en: 'Prime {object}[, {amount}][ with {with}]',
-    es: 'Cebar {object}[, {amount}][ con {with}]',
-    fr: 'Amorcer {object}[, {amount}][ avec {with}]',
+    en: 'Prime {object}[, {amount},][ with {with}]',
+    es: 'Cebar {object}[, {amount},][ con {with}]',
+    fr: 'Amorcer {object}[, {amount},][ avec {with}]',
     de: '{object}[, {amount},][ mit {with}] vorfüllen',
   },
   done: 'primed',
   docs: 'Fills a pump, filter or line with its fluid so that it does not run dry.',
-  example: 'prime fuel-filter with hand-pump, 20 times',
+  example: 'prime fuel-filter, 20 times with hand-pump',
 });

@@ -13,9 +13,9 @@ export const pump = defineVerb({
   },
   minutes: 1,
   phrase: {
-    en: 'Pump {object}[, {amount}][ for {for}][ with {with}]',
-    es: 'Bombear {object}[, {amount}][ durante {for}][ con {with}]',
-    fr: 'Pomper {object}[, {amount}][ pendant {for}][ avec {with}]',
+    en: 'Pump {object}[, {amount},][ for {for}][ with {with}]',
+    es: 'Bombear {object}[, {amount},][ durante {for}][ con {with}]',
+    fr: 'Pomper {object}[, {amount},][ pendant {for}][ avec {with}]',
     de: '{object}[, {amount},][ {for} lang][ mit {with}] pumpen',
   },
   done: 'pumped',

@@ -14,9 +14,9 @@ export const purge = defineVerb({
   },
   minutes: 5,
   phrase: {
-    en: 'Purge {object}[, {amount}][ at {at}][ with {with}][ for {for}]',
-    es: 'Barrer con gas {object}[, {amount}][ por {at}][ con {with}][ durante {for}]',
-    fr: 'Balayer {object}[, {amount}][ ({at})][ avec {with}][ pendant {for}]',
+    en: 'Purge {object}[, {amount},][ at {at}][ with {with}][ for {for}]',
+    es: 'Barrer con gas {object}[, {amount},][ por {at}][ con {with}][ durante {for}]',
+    fr: 'Balayer {object}[, {amount},][ ({at})][ avec {with}][ pendant {for}]',
     de: '{object}[, {amount},][ mit {with}][ {for} lang] durchspülen[ ({at})]',
   },
   done: 'purged',

@@ -14,9 +14,9 @@ export const recover = defineVerb({
   },
   minutes: 15,
   phrase: {
-    en: 'Recover {object}[, {amount}][ into {into}][ at {at}][ with {with}]',
-    es: 'Recuperar {object}[, {amount}][ en {into}][ por {at}][ con {with}]',
-    fr: 'Récupérer {object}[, {amount}][ dans {into}][ ({at})][ avec {with}]',
+    en: 'Recover {object}[, {amount},][ into {into}][ at {at}][ with {with}]',
+    es: 'Recuperar {object}[, {amount},][ en {into}][ por {at}][ con {with}]',
+    fr: 'Récupérer {object}[, {amount},][ dans {into}][ ({at})][ avec {with}]',
     de: '{object}[, {amount},][ in {into}][ mit {with}] absaugen[ ({at})]',
   },
   done: 'recovered',

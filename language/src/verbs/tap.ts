@@ -14,9 +14,9 @@ export const tap = defineVerb({
   },
   minutes: 0.3,
   phrase: {
-    en: 'Tap {object}[, {amount}][ into {into}][ at {at}][ with {with}], light blows only',
-    es: 'Golpear suavemente {object}[, {amount}][ en {into}][ en {at}][ con {with}]',
-    fr: 'Tapoter {object}[, {amount}][ dans {into}][ ({at})][ avec {with}]',
+    en: 'Tap {object}[, {amount},][ into {into}][ at {at}][ with {with}], light blows only',
+    es: 'Golpear suavemente {object}[, {amount},][ en {into}][ en {at}][ con {with}]',
+    fr: 'Tapoter {object}[, {amount},][ dans {into}][ ({at})][ avec {with}]',
     de: '{object}[, {amount},][ in {into}][ mit {with}] mit leichten Schlägen klopfen[ ({at})]',
   },
   done: 'tapped',

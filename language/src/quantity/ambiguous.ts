@@ -12,6 +12,12 @@ export interface UnitReading {
   readonly unit: Unit;
   /** In the writer's words: `foot-pounds, a torque`. */
   readonly meaning: string;
+  /**
+   * Taken without asking among readings of one kind. Only where it is what shops write: a quart is the US one
+   * wherever it is still used, and the fluid ounces are 4 % apart. Gallons and pints, 20 % apart and both in
+   * use, have none.
+   */
+  readonly isUsual?: boolean;
 }
 
 interface AmbiguousRow {
@@ -40,9 +46,9 @@ export const ambiguousSpellings: readonly AmbiguousRow[] = [
     ],
   },
   { spellings: bareVolumes.gallons, readings: eitherCountry('gal-us', 'gal-imp', 'gallons') },
-  { spellings: bareVolumes.quarts, readings: eitherCountry('qt-us', 'qt-imp', 'quarts') },
+  { spellings: bareVolumes.quarts, readings: usuallyAmerican('qt-us', 'qt-imp', 'quarts') },
   { spellings: bareVolumes.pints, readings: eitherCountry('pt-us', 'pt-imp', 'pints') },
-  { spellings: bareVolumes.fluidOunces, readings: eitherCountry('fl-oz-us', 'fl-oz-imp', 'fluid ounces') },
+  { spellings: bareVolumes.fluidOunces, readings: usuallyAmerican('fl-oz-us', 'fl-oz-imp', 'fluid ounces') },
   {
     spellings: ['gpm', 'GPM', 'gal/min'],
     readings: eitherCountry('gal-us-per-min', 'gal-imp-per-min', 'gallons per minute'),
@@ -95,4 +101,8 @@ function reading(id: string, meaning: string): UnitReading {
 
 function eitherCountry(american: string, imperial: string, what: string): UnitReading[] {
   return [reading(american, `US ${what}`), reading(imperial, `imperial ${what}`)];
+}
+
+function usuallyAmerican(american: string, imperial: string, what: string): UnitReading[] {
+  return [{ ...reading(american, `US ${what}`), isUsual: true }, reading(imperial, `imperial ${what}`)];
 }

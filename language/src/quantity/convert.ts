@@ -112,7 +112,7 @@ function decimalsToKeep(value: Rational, digits: Digits, from: Unit, converted: 
 /** The step the written value was read in. */
 function resolution(value: Rational, digits: Digits, unit: Unit): Rational {
   const { denominator, decimals } = digits;
-  if (denominator === undefined) return powerOfTen(decimals > 0 ? -decimals : placeHolders(value));
+  if (denominator === undefined) return powerOfTen(decimals > 0 ? -decimals : zerosHoldingPlaces(value));
   return rational(1n, unit.kind === 'length' && denominator < RULE_MARKS ? RULE_MARKS : denominator);
 }
 
@@ -120,7 +120,7 @@ function resolution(value: Rational, digits: Digits, unit: Unit): Rational {
  * Zeros that only hold a place: from the fourth digit on, the trailing zeros of a whole number. So 14 300 lb is
  * 6490 kg and 80 ft·lbf stays 108 N·m (two digits, as in the vectors of B.7.2); common practice.
  */
-function placeHolders(value: Rational): number {
+function zerosHoldingPlaces(value: Rational): number {
   const digits = value.n.toString();
   const zeros = digits.length - digits.replace(/0+$/, '').length;
   return Math.max(0, Math.min(zeros, digits.length - HELD_DIGITS));

@@ -41,21 +41,32 @@ export function readUnit(text: string, offset: number): ReadUnit | undefined {
   return found;
 }
 
+/** What a spelling may mean: a unit, or readings, or (both missing or empty) nothing known. */
+export interface UnitChoice {
+  readonly unit?: Unit | undefined;
+  readonly readings?: readonly UnitReading[] | undefined;
+}
+
 /**
- * The unit meant where one of `expected` kinds is wanted: the only reading of such a kind, or undefined when
- * several are left or none is. A plain unit is returned whatever is expected: that check is the caller's.
+ * The unit meant where one of `expected` kinds is wanted: the only reading of such a kind, else the usual one
+ * when they are all of one kind; undefined when the writer must be asked. A plain unit is returned whatever is
+ * expected: that check is the caller's.
  */
-export function resolveUnit(read: ReadUnit, expected?: readonly QuantityKind[]): Unit | undefined {
-  if (read.unit !== undefined) return read.unit;
-  const fitting = readingsFor(read, expected);
-  return fitting.length === 1 ? fitting[0]?.unit : undefined;
+export function resolveUnit(choice: UnitChoice, expected?: readonly QuantityKind[]): Unit | undefined {
+  if (choice.unit !== undefined) return choice.unit;
+  const fitting = readingsFor(choice, expected);
+  const [first] = fitting;
+  if (fitting.length === 1) return first?.unit;
+  const isOneKind = fitting.every(({ unit }) => unit.kind === first?.unit.kind);
+  return isOneKind ? fitting.find(({ isUsual }) => isUsual === true)?.unit : undefined;
 }
 
 /** The readings of a spelling that fit the expected kinds; all of them when none fits or nothing is expected. */
-export function readingsFor(read: ReadUnit, expected?: readonly QuantityKind[]): readonly UnitReading[] {
-  const all = read.readings ?? [{ unit: read.unit, meaning: quantityKinds[read.unit.kind].phrase }];
+export function readingsFor(choice: UnitChoice, expected?: readonly QuantityKind[]): readonly UnitReading[] {
+  const { unit, readings = [] } = choice;
+  const all = unit === undefined ? readings : [{ unit, meaning: quantityKinds[unit.kind].phrase }];
   if (expected === undefined) return all;
-  const fitting = all.filter(({ unit }) => expected.includes(unit.kind));
+  const fitting = all.filter((reading) => expected.includes(reading.unit.kind));
   return fitting.length > 0 ? fitting : all;
 }
 

@@ -32,7 +32,7 @@ export function readUnit(text: string, offset: number): ReadUnit | undefined {
     if (code === SPACE) while (isSpace(text.charCodeAt(at))) at += 1;
     if (node.spellings !== undefined && endsHere(text, at)) {
       const spelling = text.slice(start, at);
-      const meant = node.spellings.get(spelling) ?? node.spellings.get(foldText(spelling)) ?? node.anyCase;
+      const meant = node.spellings.get(spelling) ?? node.spellings.get(foldText(spelling)) ?? inAnyCase(node);
       if (meant !== undefined && (start === offset || !isMark(spelling))) {
         found = { start, end: at, spelling, ...meant };
       }
@@ -81,8 +81,8 @@ interface TreeNode {
   readonly next: Map<number, TreeNode>;
   /** What the spellings that end here mean, by their exact capitals. */
   spellings?: Map<string, Meant>;
-  /** What they mean in any other capitals; undefined for single letters, where capitals decide. */
-  anyCase?: Meant;
+  /** What they mean in any other capitals, once somebody has asked. */
+  anyCase?: Meant | 'nothing';
 }
 
 const SPACE = 0x20;
@@ -119,12 +119,23 @@ function fold(code: number): number {
 
 /** A spelling with alike characters folded and blanks made one space, capitals kept. */
 function foldText(spelling: string): string {
+  if (isPlain(spelling)) return spelling;
   let out = '';
   for (const character of spelling) {
     const folded = isSpace(character.charCodeAt(0)) ? ' ' : (alike.get(character) ?? character);
     if (folded !== ' ' || !out.endsWith(' ')) out += folded;
   }
   return out;
+}
+
+/** Nothing to fold: ASCII with no `*`, tab or run of spaces. */
+function isPlain(spelling: string): boolean {
+  for (let at = 0; at < spelling.length; at += 1) {
+    const code = spelling.charCodeAt(at);
+    if (code >= 0x80 || code === 0x2a || code === 0x09) return false;
+    if (code === SPACE && spelling.charCodeAt(at + 1) === SPACE) return false;
+  }
+  return true;
 }
 
 /** Quote marks and `#` count as units only straight after their number. */
@@ -162,8 +173,9 @@ function buildTree(): TreeNode {
 
 function add(root: TreeNode, spelling: string, meant: Meant): void {
   let node = root;
-  for (const character of foldText(spelling)) {
-    const code = fold(character.charCodeAt(0));
+  const folded = foldText(spelling);
+  for (let at = 0; at < folded.length; at += 1) {
+    const code = fold(folded.charCodeAt(at));
     let next = node.next.get(code);
     if (next === undefined) {
       next = { next: new Map() };
@@ -172,16 +184,21 @@ function add(root: TreeNode, spelling: string, meant: Meant): void {
     node = next;
   }
   node.spellings ??= new Map();
-  node.spellings.set(foldText(spelling), meant);
-  if (spelling.length > 1) {
-    const anyCase = inAnyCase([...node.spellings.values()]);
-    if (anyCase !== undefined) node.anyCase = anyCase;
-  }
+  node.spellings.set(folded, meant);
 }
 
-/** One meaning when all capitals agree; else every unit they name, for the writer to choose from. */
-function inAnyCase(all: readonly Meant[]): Meant | undefined {
-  const readings = all.flatMap((meant) =>
+/**
+ * What a spelling means in capitals that no row has: the one meaning when all rows agree; else every unit they
+ * name, for the writer to choose from. Of a single letter the capitals decide, so it means nothing.
+ */
+function inAnyCase(node: TreeNode): Meant | undefined {
+  node.anyCase ??= agreed(node);
+  return node.anyCase === 'nothing' ? undefined : node.anyCase;
+}
+
+function agreed({ spellings = new Map<string, Meant>() }: TreeNode): Meant | 'nothing' {
+  if ([...spellings.keys()].some((spelling) => spelling.length === 1)) return 'nothing';
+  const readings = [...spellings.values()].flatMap((meant) =>
     'unit' in meant
       ? [
           {

@@ -5,7 +5,7 @@
 import { foot, gravity, inch, ounce, poundForce } from '../constants.js';
 import { defineUnits, joined } from '../unit.js';
 
-const pounds = ['lbf', 'lb', 'lbs', 'lbfs', 'pound', 'pounds'];
+const pounds = ['lbf', 'lb', 'lbs', 'pound', 'pounds'];
 const feet = ['ft', 'foot', 'feet'];
 const inches = ['in', 'inch', 'inches'];
 const kilograms = ['kgf', 'kg', 'kp'];
@@ -14,12 +14,7 @@ export const torqueUnits = defineUnits('torque', [
   {
     symbol: 'N·m',
     id: 'N-m',
-    spellings: [
-      ...joined(['N', 'Newton', 'newton'], ['m', 'M', 'metre', 'metres', 'meter', 'meters']).filter(
-        (text) => text !== 'NM',
-      ),
-      'Nms',
-    ],
+    spellings: [...joined(['N', 'newton'], ['m', 'metre', 'metres', 'meter', 'meters']), 'Nms'],
     factor: '1',
     system: 'metric',
     en: 'newton metre|newton metres',

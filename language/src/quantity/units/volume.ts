@@ -2,30 +2,26 @@
 import { gallonImperial, gallonUS, inch, litre } from '../constants.js';
 import { defineUnits } from '../unit.js';
 
-const american = ['US', 'U.S.', 'us', 'USA'];
-const british = ['imp', 'Imp', 'imp.', 'Imp.', 'imperial', 'Imperial', 'UK', 'U.K.', 'Brit', 'British'];
+const american = ['US', 'U.S.'];
+const british = ['imp', 'imp.', 'imperial', 'UK', 'U.K.'];
 const gallons = ['gal', 'gal.', 'gals', 'gallon', 'gallons'];
 const quarts = ['qt', 'qt.', 'qts', 'quart', 'quarts'];
 const pints = ['pt', 'pt.', 'pts', 'pint', 'pints'];
-const fluidOunces = [
-  'fl oz',
-  'fl. oz',
-  'fl. oz.',
-  'fl oz.',
-  'fl.oz.',
-  'fl-oz',
-  'floz',
-  'fluid ounce',
-  'fluid ounces',
-];
+const fluidOunces = ['fl oz', 'fl. oz.', 'fl oz.', 'fl.oz.', 'fl-oz', 'floz', 'fluid ounce', 'fluid ounces'];
 
 /** The bare words, which could be either country's: read by the table of ambiguous spellings. */
 export const bareVolumes = { gallons, quarts, pints, fluidOunces };
 
-function of(country: readonly string[], measures: readonly string[]): string[] {
-  const before = country.flatMap((c) => measures.flatMap((m) => [`${c} ${m}`, `${c}-${m}`, `${c}${m}`]));
-  const after = country.flatMap((c) => measures.flatMap((m) => [`${m} ${c}`, `${m} (${c})`]));
-  return [...before, ...after];
+/** `US gal`, `USgal`, `gal US`, `gal (US)`; capitals do not matter here. */
+function of(countries: readonly string[], measures: readonly string[]): string[] {
+  return countries.flatMap((country) =>
+    measures.flatMap((measure) => [
+      `${country} ${measure}`,
+      country + measure,
+      `${measure} ${country}`,
+      `${measure} (${country})`,
+    ]),
+  );
 }
 
 export const volumeUnits = defineUnits('volume', [
@@ -137,7 +133,7 @@ export const volumeUnits = defineUnits('volume', [
   {
     symbol: 'US fl oz',
     id: 'fl-oz-us',
-    spellings: [...of(american, fluidOunces), ...of(american, ['oz fl'])],
+    spellings: of(american, fluidOunces),
     factor: gallonUS.div(128),
     system: 'us',
     en: 'US fluid ounce|US fluid ounces',

@@ -45,7 +45,7 @@ export function containersToPull(
 ): { count: number; leftOver: number } | undefined {
   if (!(amount >= 0) || !(container > 0)) return undefined;
   // Three half-litre bottles hold 1.5 L even when 1.5 came out of a conversion.
-  const count = Math.ceil(amount / container - 1e-6);
+  const count = Math.max(0, Math.ceil(amount / container - 1e-6));
   return { count, leftOver: Math.max(0, count * container - amount) };
 }
 

@@ -50,10 +50,10 @@ function whyNot(first: string, second: string): [problem: string, fix?: string] 
       `${pair} lacks its W: the first grade of a multigrade is a winter grade (SAE ${withW.name})`,
       `SAE ${first}W-${second}`,
     ];
+  if (first.endsWith('W') && second.endsWith('W')) return [`${pair} has two winter grades`];
   const [cold, hot] = [`${second.replace('W', '')}W`, first.replace('W', '')];
   const turned = SERIES.find((s) => s.winter.includes(cold) && s.warm.includes(hot));
   if (turned) return [`${pair} has its grades the wrong way round`, `SAE ${cold}-${hot}`];
-  if (first.endsWith('W') && second.endsWith('W')) return [`${pair} has two winter grades`];
   const owner = SERIES.find((s) => s.winter.includes(first));
   if (owner) {
     const near = owner.warm.reduce(

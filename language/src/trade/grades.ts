@@ -97,7 +97,7 @@ function readDot(text: string): GradeReading {
 }
 
 function readIso(text: string): GradeReading {
-  if (/^22241(-1)?$|^AUS ?32$/i.test(text)) {
+  if (/^22241(-1)?( \(AUS ?32\))?$|^AUS ?32$/i.test(text)) {
     return {
       ok: true,
       standard: 'ISO',

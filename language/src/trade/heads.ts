@@ -1,5 +1,6 @@
 /** Head sizes that go with a thread, threads that a head size suggests, and pairs no common table has. */
-import { HEXALOBULAR, INCH_HEADS, METRIC_HEADS, SOCKET_KEYS } from './head-tables.js';
+import { INCH_HEADS, METRIC_HEADS, SOCKET_KEYS } from './head-tables.js';
+import { HEXALOBULAR } from './hexalobular-tables.js';
 import { type SourceKey, sourceTitle } from './sources.js';
 import type { Thread } from './thread.js';
 

@@ -48,10 +48,11 @@ export {
 export {
   type AngleStretch,
   angleStretch,
-  canCheckJoint,
   checkJoint,
+  checkUnclassed,
   type JointCheck,
   type JointInput,
+  type UnclassedCheck,
 } from './joint.js';
 export {
   type Bounds,

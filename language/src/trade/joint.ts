@@ -4,7 +4,7 @@
  */
 import { type Finish, type Lubrication, nutFactor } from './friction.js';
 import { type SourceKey, sourceTitle } from './sources.js';
-import { type Strength, type StrengthClass, strength } from './strength.js';
+import { type StrengthClass, strength } from './strength.js';
 import type { Thread } from './thread.js';
 
 /**
@@ -168,7 +168,25 @@ export function angleStretch(
   };
 }
 
-/** True where the stresses of a class can be looked up for a thread: whether a joint check will say anything. */
-export function canCheckJoint(thread: Thread, cls: StrengthClass): Strength | undefined {
-  return thread.known ? strength(cls, thread) : undefined;
+/** A torque judged without a class: only what no bolt at all could stand, or no wheel could be held with. */
+export interface UnclassedCheck {
+  readonly verdict: 'yields' | 'low';
+  readonly shareOfYield: number;
+  readonly judgedAs: string;
+}
+
+/**
+ * Torque on a thread whose class is not stated, N·m. Past the yield of class 12.9 is past any bolt; under a tenth of
+ * the proof load of class 8.8 is asked about on wheel nuts and bolts, which are never weaker (plugs and sensors rightly are as
+ * loose as that). Undefined means nothing to say. Source: as {@link checkJoint}; the wheel rule is common practice.
+ */
+export function checkUnclassed(thread: Thread, torqueNm: number, use?: 'wheel'): UnclassedCheck | undefined {
+  const judged = (code: string) =>
+    checkJoint({ thread, torqueNm, class: { kind: 'bolt', code, printed: `class ${code}` } });
+  const [strongest, usual] = [judged('12.9'), judged('8.8')];
+  if (strongest?.verdict === 'yields') {
+    return { verdict: 'yields', shareOfYield: strongest.shareOfYield, judgedAs: strongest.judgedAs };
+  }
+  if (use !== 'wheel' || usual?.verdict !== 'low') return undefined;
+  return { verdict: 'low', shareOfYield: usual.shareOfYield, judgedAs: usual.judgedAs };
 }

@@ -17,18 +17,24 @@ export interface DiagramOptions {
 }
 
 const SIZE = 100;
+/** With more heads the path is a knot in the middle that hides more than it shows: the numbers do alone. */
+const PATH_UP_TO = 12;
 
 /** Draws an order as an SVG string with a text alternative; the same input gives the same bytes. */
 export function orderSvg(order: TighteningOrder, options: DiagramOptions = {}): string {
   const radius = headRadius(order);
   const reach = SIZE / 2 - radius - 2;
+  const lift = order.shape === 'grid' ? stretch(order.positions) : 1;
   const places = order.positions.map((p) => ({
     x: SIZE / 2 + (p.x - 0.5) * 2 * reach,
-    y: SIZE / 2 + (p.y - 0.5) * 2 * reach,
+    y: SIZE / 2 + (p.y - 0.5) * 2 * reach * lift,
   }));
   const trimmed = trim(order, places, radius);
   const at = (position: number): Point => places[position - 1] ?? { x: SIZE / 2, y: SIZE / 2 };
-  const path = order.order.map((p, i) => `${i === 0 ? 'M' : 'L'}${num(at(p).x)} ${num(at(p).y)}`).join('');
+  const path =
+    order.count > PATH_UP_TO
+      ? ''
+      : order.order.map((p, i) => `${i === 0 ? 'M' : 'L'}${num(at(p).x)} ${num(at(p).y)}`).join('');
   const heads = order.order
     .map((p, i) => head(at(p), radius, options.numbers === 'position' ? p : i + 1, i === 0))
     .join('');
@@ -39,27 +45,27 @@ export function orderSvg(order: TighteningOrder, options: DiagramOptions = {}): 
     `<svg xmlns="http://www.w3.org/2000/svg" width="${num(width)}mm" height="${num(tall)}mm" ` +
     `viewBox="0 ${num(trimmed.top)} ${SIZE} ${num(trimmed.height)}" role="img" aria-label="${alternative}">` +
     `<title>${alternative}</title>` +
-    `<path d="${path}" fill="none" stroke="#000" stroke-width="1.2" stroke-dasharray="3 2.2"/>${heads}</svg>`
+    (path && `<path d="${path}" fill="none" stroke="#000" stroke-width="1.2" stroke-dasharray="3 2.2"/>`) +
+    `${heads}</svg>`
   );
 }
 
 /** The order as plain text for a terminal: the turns where the heads lie, then the positions in turn. */
 export function orderText(order: TighteningOrder): string {
-  const columns = Math.max(9, Math.min(61, order.count * 5));
-  const lines = order.shape === 'grid' ? distinct(order.positions) : Math.ceil(columns / 4);
+  const columns = Math.max(13, Math.min(45, Math.ceil(order.count * 3.2)));
+  // A character is about twice as tall as wide.
+  const lines = order.shape === 'grid' ? distinct(order.positions) : Math.ceil(columns / 2);
   const grid = Array.from({ length: lines }, () => Array.from({ length: columns + 2 }, () => ' '));
   const top = Math.min(...order.positions.map((p) => p.y));
   const deep = Math.max(...order.positions.map((p) => p.y)) - top || 1;
   order.order.forEach((position, i) => {
     const p = order.positions[position - 1] ?? { x: 0.5, y: 0.5 };
-    const line = grid[Math.round(((p.y - top) / deep) * (lines - 1))];
+    const line = grid[Math.round(((p.y - top) / deep) * (lines - 1) + 1e-9)];
     const turn = String(i + 1);
-    const from = Math.round(p.x * (columns - turn.length));
+    const from = Math.round(p.x * (columns - turn.length) + 1e-9);
     for (let k = 0; k < turn.length; k++) if (line) line[from + k] = turn.charAt(k);
   });
-  const drawn = grid
-    .map((line) => line.join('').trimEnd())
-    .filter((line, i, all) => line !== '' || order.shape !== 'grid' || i < all.length);
+  const drawn = grid.map((line) => line.join('').trimEnd());
   return `${drawn.join('\n')}\n\n${orderNumbers(order)}`;
 }
 
@@ -72,6 +78,13 @@ function headRadius(order: TighteningOrder): number {
   // Neighbours stand gap·2·reach apart with reach = 48 − r; keep r under 0.42 of that.
   const limit = Number.isFinite(gap) ? (0.42 * gap * 2 * (SIZE / 2 - 2)) / (1 + 0.84 * gap) : 11;
   return Math.max(3, Math.min(11, limit));
+}
+
+/** Two long rows lie too close for a path between them: draw rows apart until the height is 0.4 of the width. */
+function stretch(positions: readonly Point[]): number {
+  const ys = positions.map((p) => p.y);
+  const height = Math.max(...ys) - Math.min(...ys);
+  return height > 0 ? Math.max(1, 0.4 / height) : 1;
 }
 
 /** Grids are wide and low: cut the empty height away. */

@@ -94,7 +94,7 @@ function readMetric(text: string, leftHand: boolean): Thread | ThreadProblem | u
     return fineOnly
       ? {
           problem: `M${diameterMm} has no coarse pitch; say which`,
-          nearest: `M${diameterMm}x${fineOnly.fineMm[0]}`,
+          nearest: `M${diameterMm}x${pitchText(fineOnly.fineMm[0] ?? 1.5)}`,
         }
       : { problem: `M${diameterMm} is not a diameter of ISO 261`, nearest };
   }
@@ -115,7 +115,8 @@ function readMetric(text: string, leftHand: boolean): Thread | ThreadProblem | u
     leftHand,
   );
   if (known) return thread;
-  const near = pitches.length > 0 ? `M${diameterMm}x${closest(pitches, pitchMm)}` : nearestMetric(diameterMm);
+  const near =
+    pitches.length > 0 ? `M${diameterMm}x${pitchText(closest(pitches, pitchMm))}` : nearestMetric(diameterMm);
   return { ...thread, nearest: near };
 }
 
@@ -129,8 +130,8 @@ function metricThread(
   const hand = leftHand ? '-LH' : '';
   return {
     system: 'metric',
-    designation: `M${d}×${p}${hand}`,
-    written: `M${d}x${p}${hand}`,
+    designation: `M${d}×${pitchText(p)}${hand}`,
+    written: `M${d}x${pitchText(p)}${hand}`,
     diameterMm: d,
     pitchMm: p,
     stressAreaMm2: stressAreaMm2('metric', d, p),
@@ -139,6 +140,11 @@ function metricThread(
     known,
     source: 'ISO261',
   };
+}
+
+/** The trade writes a whole pitch with its zero (`M6x1.0`), so that it cannot be taken for a length (`M6x20`). */
+function pitchText(pitchMm: number): string {
+  return Number.isInteger(pitchMm) ? `${pitchMm}.0` : String(pitchMm);
 }
 
 function nearestMetric(diameterMm: number): string {

@@ -1,17 +1,19 @@
-// Bundles the command into one file. Unbundled, reading a hundred small modules costs more than checking a file.
+// Bundles the command into one file: `node bundle.mjs [FOLDER]`. Unbundled, reading a hundred small modules costs more than checking a file.
 import { chmodSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const compiler = join(dirname(fileURLToPath(import.meta.url)), '..');
+/** The folder to write to may be given. */
+const program = join(process.argv[2] ?? join(compiler, 'dist'), 'baywright.js');
 
 /** Native code cannot be bundled: it is loaded from node_modules, and only when a PDF is made. */
 const external = ['@myriaddreamin/typst-ts-node-compiler'];
 
 await build({
   entryPoints: [join(compiler, 'src/cli/baywright.ts')],
-  outfile: join(compiler, 'dist/baywright.js'),
+  outfile: program,
   bundle: true,
   platform: 'node',
   target: 'node20',
@@ -31,4 +33,4 @@ await build({
   },
   logLevel: 'warning',
 });
-chmodSync(join(compiler, 'dist/baywright.js'), 0o755);
+chmodSync(program, 0o755);

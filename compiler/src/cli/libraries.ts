@@ -94,6 +94,9 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
     const known = shelves.get(root);
     if (known !== undefined) return known;
     const opened = open(shell, root, owner !== undefined);
+    if (opened.problem !== undefined) {
+      troubles.push({ path: relativeTo(shell.folder, join(root, SETTINGS_FILE)), problem: opened.problem });
+    }
     shelves.set(root, opened);
     return opened;
   }
@@ -102,6 +105,8 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
 interface OpenShelf {
   readonly root: string;
   readonly paths: Set<string>;
+  /** Why the settings file could not be read at all. */
+  readonly problem: string | undefined;
   read(path: string): { readonly text: string } | { readonly problem: string };
   ignores(path: string): boolean;
   close(): Shelf;
@@ -122,15 +127,18 @@ function open(shell: Shell, root: string, hasSettings: boolean): OpenShelf {
     const reading = read(path);
     return 'text' in reading ? reading.text : undefined;
   };
-  const { settings, findings } = hasSettings
-    ? settingsOf(read(SETTINGS_FILE))
-    : { settings: DEFAULT_SETTINGS, findings: [] };
+  const written = hasSettings ? read(SETTINGS_FILE) : undefined;
+  const { settings, findings } =
+    written !== undefined && 'text' in written
+      ? readSettings(SETTINGS_FILE, written.text, DIAGNOSTICS)
+      : { settings: DEFAULT_SETTINGS, findings: [] };
   const isIgnored = globMatcher([...settings.ignore, settings.output]);
   const paths = new Set<string>();
   const library = createLibrary({ read: textOf }, settings);
   return {
     root,
     paths,
+    problem: written !== undefined && 'problem' in written ? written.problem : undefined,
     read,
     ignores: (path) => {
       const inside = below(root, path);
@@ -149,8 +157,4 @@ function open(shell: Shell, root: string, hasSettings: boolean): OpenShelf {
       },
     }),
   };
-}
-
-function settingsOf(reading: { readonly text: string } | { readonly problem: string }) {
-  return readSettings(SETTINGS_FILE, 'text' in reading ? reading.text : '', DIAGNOSTICS);
 }

@@ -60,8 +60,7 @@ function program(shell: Shell, when: ColourChoice, done: (code: number) => void)
       outputError: (text, write) => write(text.replace(/^error: /, `${paintErr.red('baywright:')} `)),
     })
     .configureHelp({ styleTitle: (title) => paint.bold(title), commandUsage: usage })
-    .addHelpText('after', `\n${EXIT_CODES}\n\n\`baywright COMMAND --help\` tells more about a command.`)
-    .action(() => parser.help({ error: true }));
+    .addHelpText('after', `\n${EXIT_CODES}\n\n\`baywright COMMAND --help\` tells more about a command.`);
   for (const def of COMMANDS) {
     const command = parser.command(def.name).summary(def.summary).description(def.docs);
     command

@@ -33,9 +33,14 @@ function stream(to: NodeJS.WriteStream): Stream {
   return { write: (text) => void to.write(text), isTerminal: to.isTTY === true, columns: to.columns ?? 80 };
 }
 
+/** What exists but cannot be looked at counts as a file, so that reading it says why. */
 function kind(path: string): 'file' | 'folder' | undefined {
-  const stat = statSync(path, { throwIfNoEntry: false });
-  return stat === undefined ? undefined : stat.isDirectory() ? 'folder' : 'file';
+  try {
+    const stat = statSync(path, { throwIfNoEntry: false });
+    return stat === undefined ? undefined : stat.isDirectory() ? 'folder' : 'file';
+  } catch {
+    return 'file';
+  }
 }
 
 function read(path: string): Reading {

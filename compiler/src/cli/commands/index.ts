@@ -3,7 +3,8 @@ import check from './check.js';
 import type { CommandDef } from './command.js';
 import convert from './convert.js';
 import explain from './explain.js';
+import start from './new.js';
 import order from './order.js';
 import torque from './torque.js';
 
-export const COMMANDS: readonly CommandDef[] = [check, explain, convert, torque, order];
+export const COMMANDS: readonly CommandDef[] = [check, start, explain, convert, torque, order];

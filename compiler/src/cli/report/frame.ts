@@ -56,7 +56,7 @@ function cut(
 }
 
 /** Control characters as a visible sign, so that a damaged file cannot steer the terminal. */
-const printable = (line: string): string =>
+export const printable = (line: string): string =>
   line.replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g, '\uFFFD');
 
 /** Line indexes by text, made once each. */

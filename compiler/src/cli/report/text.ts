@@ -6,7 +6,7 @@ import type { Colors } from 'picocolors/types.js';
 import type { Checked, Found } from '../check.js';
 import type { Shelf } from '../libraries.js';
 import { join, relativeTo } from '../paths.js';
-import { frame, lineIndexes } from './frame.js';
+import { frame, lineIndexes, printable } from './frame.js';
 
 export interface TextStyle {
   readonly paint: Colors;
@@ -19,11 +19,16 @@ export interface TextStyle {
 
 export function textReport(checked: Checked, style: TextStyle): string {
   const shown = style.limit === 0 ? checked.found : checked.found.slice(0, style.limit);
-  const write = writer(style);
   const left = checked.found.length - shown.length;
-  const blocks = shown.map(write);
-  if (left > 0) blocks.push(`${left} more not shown; --limit 0 shows all.\n`);
-  return `${blocks.join('')}${blocks.length > 0 ? '\n' : ''}${summary(checked, style.paint)}\n`;
+  const blocks = shown.map(writer(style));
+  if (left > 0) blocks.push(`${left} more not shown; --limit 0 shows all.`);
+  return `${blocks.map(spaced).join('')}${blocks.length > 0 ? '\n' : ''}${summary(checked, style.paint)}\n`;
+}
+
+/** A blank line stands around a block of several lines. */
+function spaced(block: string, at: number, all: readonly string[]): string {
+  const isTall = block.includes('\n') || all[at - 1]?.includes('\n') === true;
+  return `${at > 0 && isTall ? '\n' : ''}${block}\n`;
 }
 
 /** One line that says how it stands. */
@@ -60,8 +65,8 @@ function writer(style: TextStyle): (found: Found) => string {
   };
   return ({ shelf, finding }) => {
     const mark = colour(finding.severity, paint);
-    const head = `${place(shelf, finding.file, finding.span)} ${mark(`${finding.severity} ${finding.code}`)} ${paint.bold(finding.message)}`;
-    if (finding.severity === 'question' || finding.severity === 'hint') return `${head}\n`;
+    const head = `${place(shelf, finding.file, finding.span)} ${mark(`${finding.severity} ${finding.code}`)} ${paint.bold(printable(finding.message))}`;
+    if (finding.severity === 'question' || finding.severity === 'hint') return head;
     const lines = [head, ...framed(shelf, finding.file, finding.span, mark)];
     for (const related of finding.related) {
       const where = related.file === finding.file ? '' : ` (${place(shelf, related.file, related.span)})`;
@@ -70,7 +75,7 @@ function writer(style: TextStyle): (found: Found) => string {
         ...framed(shelf, related.file, related.span, paint.blue),
       );
     }
-    return `${[...lines, ...advice(finding, paint)].join('\n')}\n\n`;
+    return [...lines, ...advice(finding, paint)].join('\n');
   };
 }
 

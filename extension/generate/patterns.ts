@@ -19,16 +19,16 @@ export const NUMBER =
 /** One of these words, the longest first, as whole words: `on` does not start `on-board`. */
 export function oneOf(words: readonly string[]): string {
   const longestFirst = [...new Set(words)].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
-  const spaced = longestFirst.map((word) => escape(word).replaceAll(' ', '[ \\t]+'));
+  const spaced = longestFirst.map((word) => literal(word).replaceAll(' ', '[ \\t]+'));
   return `(?<![\\p{L}\\p{N}\\-])(?:${spaced.join('|')})(?![\\p{L}\\p{N}]|[-.·/×’'][\\p{L}\\p{N}])`;
 }
 
 /** One of these unit spellings, the longest first, ending where a unit may end. */
 export function oneUnit(spellings: readonly string[]): string {
   const longestFirst = [...new Set(spellings)].sort((a, b) => b.length - a.length || (a < b ? -1 : 1));
-  return `(?:${longestFirst.map(escape).join('|')})(?![\\p{L}\\p{N}·-])`;
+  return `(?:${longestFirst.map(literal).join('|')})(?![\\p{L}\\p{N}·-])`;
 }
 
-function escape(text: string): string {
+function literal(text: string): string {
   return text.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
 }

@@ -1,0 +1,125 @@
+// What stands at the right of an action: the box the hand needs at that line. One kind, one renderer in each
+// output.
+import type { Figure, Inline, Prose, Quantity, SourceRef } from './inline.js';
+import type { Picture } from './picture.js';
+
+/** Outline of a fastener's head, as it is declared. `round` stands for heads without a drive, such as clips. */
+export type HeadShape = 'hex' | 'square' | 'hexalobular' | 'hex-socket' | 'slot' | 'cross' | 'round';
+
+/** A head with its size, as drawn: shape, the size inside, and what is said of it (`hex 18 mm`). */
+export interface Head {
+  readonly shape: HeadShape;
+  /** Printed inside the outline; empty when the size is open. */
+  readonly size: string;
+  /** Read aloud, and printed beside a small head: `hex 18 mm`. */
+  readonly label: string;
+}
+
+/** One turn of the wrench. `figure` missing: the value is an open question and prints as a blank. */
+export interface TorqueStage {
+  /** `first`, `then`, or nothing for a single stage. */
+  readonly label?: string;
+  readonly figure?: Quantity;
+  /** Unit of the blank when the figure is missing. */
+  readonly unit?: string;
+}
+
+/** Where fasteners sit and the order they are taken in, worked out from the declared pattern. */
+export interface OrderDiagram {
+  /** `circle` draws the flange the heads sit on, `plate` a rectangle. */
+  readonly outline: 'circle' | 'plate';
+  /** Width over height of the pattern's frame. */
+  readonly aspect: number;
+  readonly shape: HeadShape;
+  /** `x` and `y` from 0 to 1, y downwards; `turn` counts from 1. */
+  readonly heads: readonly { readonly x: number; readonly y: number; readonly turn: number }[];
+  /** The order in words. */
+  readonly alt: string;
+}
+
+export interface ReadingUnit {
+  readonly label: string;
+  /** What one of this unit is in the unit of the limit, as an exact fraction of two whole numbers: 127/5. */
+  readonly times: readonly [numerator: string, denominator: string];
+  /** Added after `times`, in the unit of the limit, for temperature points. */
+  readonly plus?: readonly [numerator: string, denominator: string];
+}
+
+export interface BesideKinds {
+  /** The tool for a line without torque: head outline and size. */
+  socket: { readonly kind: 'socket'; readonly head: Head };
+  torque: {
+    readonly kind: 'torque';
+    readonly head?: Head;
+    readonly count: number;
+    readonly stages: readonly TorqueStage[];
+    /** Threadlocker, lubrication, posture, order: each a short line under the figures. */
+    readonly conditions: readonly Prose[];
+  };
+  reading: {
+    readonly kind: 'reading';
+    readonly id: string;
+    readonly name: string;
+    /** Units it may be read in; the first is the one printed. */
+    readonly units: readonly ReadingUnit[];
+    /** Limits in the first unit, exact decimal text. Both missing: the limit is an open question. */
+    readonly low?: string;
+    readonly high?: string;
+    /** `at least 22.0`, in words and figures, and what it is when new. */
+    readonly limit: Prose;
+    readonly fresh?: Prose;
+    /** Limit and new value in the other system. */
+    readonly other?: Prose;
+    /** Where to go next: after a good reading, after a bad one. */
+    readonly good: Prose;
+    readonly bad: Prose;
+  };
+  inspection: {
+    readonly kind: 'inspection';
+    readonly id: string;
+    readonly good: Prose;
+    readonly bad: Prose;
+  };
+  hold: { readonly kind: 'hold'; readonly id: string };
+  /** A time that must pass (`at least`) or must not be overrun (`at most`). */
+  clock: {
+    readonly kind: 'clock';
+    readonly id: string;
+    readonly sense: 'at least' | 'at most';
+    readonly seconds: number;
+    /** `4 h`. */
+    readonly length: Figure;
+    /** What the time is for: `cure`, `set before filling`. */
+    readonly name: string;
+    /** The line whose tick starts it. Missing: started by hand. */
+    readonly from?: { readonly row: string; readonly number: string };
+  };
+  picture: { readonly kind: 'picture'; readonly picture: Picture };
+  /** Something the writer has not settled: a blank to fill in. */
+  question: {
+    readonly kind: 'question';
+    readonly id: string;
+    readonly ask: Prose;
+    readonly unit?: string;
+    readonly source?: SourceRef;
+  };
+}
+
+export type BesideKind = keyof BesideKinds;
+export type Beside = BesideKinds[BesideKind];
+
+/** A table of renderers over the kinds of side box. */
+export type BesideRenderers<R, C> = {
+  readonly [K in BesideKind]: (beside: BesideKinds[K], context: C) => R;
+};
+
+export function renderBeside<R, C>(table: BesideRenderers<R, C>, beside: Beside, context: C): R {
+  return (table[beside.kind] as (box: Beside, context: C) => R)(beside, context);
+}
+
+/** Small heads to mark, one for each fastener that gets its torque at a line. */
+export interface Marks {
+  readonly label: Inline;
+  readonly count: number;
+  readonly shape: HeadShape;
+}

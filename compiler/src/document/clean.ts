@@ -1,0 +1,83 @@
+// Makes every text of a document safe to set: no controls that turn the direction of writing, no invisible or
+// broken characters, and, for the print, no character that the shipped type does not have. What is changed is
+// reported at the line it was written on.
+import type { GuideDocument, OutputFinding } from './document.js';
+import type { SourceRef } from './inline.js';
+
+export interface Cleaned {
+  readonly document: GuideDocument;
+  readonly findings: readonly OutputFinding[];
+}
+
+export interface CleanOptions {
+  /** Tells whether the output's type has a character; without it every character passes. */
+  readonly has?: (codePoint: number) => boolean;
+  /** Longest run of characters without a place to break a line; longer ones get invisible break places. */
+  readonly longestWord?: number;
+}
+
+/** What stands in for a character that cannot be printed. */
+export const SUBSTITUTE = '\u25A1';
+
+export function cleanDocument(document: GuideDocument, options: CleanOptions): Cleaned {
+  const findings: OutputFinding[] = [];
+  const seen = new Set<string>();
+  const walk = (value: unknown, source: SourceRef | undefined, key: string): unknown => {
+    if (typeof value === 'string') return NAMES.has(key) ? value : clean(value, source);
+    if (Array.isArray(value)) return value.map((item) => walk(item, source, key));
+    if (value === null || typeof value !== 'object' || value instanceof Uint8Array) return value;
+    const here = isLocated(value) ? value.source : source;
+    return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, walk(item, here, name)]));
+  };
+  const report = (message: string, source: SourceRef | undefined) => {
+    const mark = `${source?.file}:${source?.line}:${message}`;
+    if (seen.has(mark)) return;
+    seen.add(mark);
+    findings.push(source ? { message, file: source.file, line: source.line } : { message });
+  };
+  const clean = (value: string, source: SourceRef | undefined): string => {
+    const safe = value.normalize('NFC').replace(UNSAFE, (found) => {
+      report(`The invisible character ${codeName(found)} was left out`, source);
+      return '';
+    });
+    const known = options.has ? substitute(safe, options.has, (message) => report(message, source)) : safe;
+    return options.longestWord === undefined ? known : breakLongWords(known, options.longestWord);
+  };
+  // The copy has the shape of what it copies: only texts change.
+  return { document: walk(document, undefined, '') as GuideDocument, findings };
+}
+
+/** Names and addresses: not shown, and they must stay equal where they are the same. */
+const NAMES = new Set(['id', 'row', 'ban', 'thing', 'things', 'href', 'key', 'reading', 'kind', 'file', 'fromRow', 'untilRow', 'print', 'date']);
+
+/** Directional controls (Unicode UAX #9), C0 and C1 controls but line feed and tab, zero-width marks, lone surrogates. */
+const UNSAFE =
+  /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u061C\u200B-\u200F\u2028-\u202E\u2060-\u206F\uFEFF\uFFF9-\uFFFB\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
+
+function substitute(value: string, has: (codePoint: number) => boolean, report: (message: string) => void): string {
+  let out = '';
+  for (const character of value) {
+    const codePoint = character.codePointAt(0) ?? 0;
+    if (codePoint === 0x0a || codePoint === 0x09 || has(codePoint)) out += character;
+    // A variation selector or joiner belongs to the character before it and goes with it.
+    else if (codePoint < 0xfe00 || codePoint > 0xfe0f) {
+      report(`The print cannot show the character ${codeName(character)}; it prints as ${SUBSTITUTE}`);
+      out += SUBSTITUTE;
+    }
+  }
+  return out;
+}
+
+function breakLongWords(value: string, longest: number): string {
+  if (value.length <= longest) return value;
+  return value.replace(new RegExp(`[^\\s\\u200B]{${longest}}(?=\\S)`, 'gu'), (run) => `${run}\u200B`);
+}
+
+function codeName(character: string): string {
+  const code = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
+  return /^[\p{L}\p{N}\p{P}\p{S}]/u.test(character) ? `${character} (U+${code})` : `U+${code}`;
+}
+
+function isLocated(value: object): value is { source: SourceRef } {
+  return 'source' in value && typeof value.source === 'object' && value.source !== null && 'line' in value.source;
+}

@@ -1,0 +1,37 @@
+// The public door of the outputs: a document in, a page or a PDF out, with what could not be printed as written.
+import { cleanDocument } from './document/clean.js';
+import type { GuideDocument, OutputFinding } from './document/document.js';
+import { isPrintable } from './pdf/coverage.js';
+import { type Engine, openEngine } from './pdf/engine.js';
+import { printSource } from './pdf/source.js';
+import { DEFAULT_PRINT, type PrintOptions } from './print-options.js';
+
+export interface PdfOutput {
+  readonly pdf: Uint8Array;
+  readonly pages: number;
+  readonly findings: readonly OutputFinding[];
+}
+
+let shared: Engine | undefined;
+
+/**
+ * Sets a document as PDF: tagged PDF/UA-1 unless an archive standard is asked for. Characters that the shipped type
+ * does not have print as an empty box and are reported. The same document and options give the same bytes.
+ */
+export async function renderPdf(document: GuideDocument, options: Partial<PrintOptions> = {}, engine?: Engine): Promise<PdfOutput> {
+  const chosen = { ...DEFAULT_PRINT, ...options };
+  const { document: clean, findings } = cleanDocument(document, { has: isPrintable, longestWord: 28 });
+  shared ??= openEngine();
+  const { pdf, pages } = await (engine ?? shared).typeset({
+    ...printSource(clean, chosen),
+    standard: chosen.standard,
+    timestamp: chosen.timestamp ?? revisionTime(document.identity.date),
+  });
+  return { pdf, pages, findings };
+}
+
+/** Midnight UTC of the revision's date in seconds; 0 for a draft without a date. */
+function revisionTime(date: string): number {
+  const time = Date.parse(`${date}T00:00:00Z`);
+  return Number.isNaN(time) ? 0 : time / 1000;
+}

@@ -1,0 +1,73 @@
+// The boxes at the right of a line, in print.
+import {
+  type Beside, type BesideRenderers, type Head, type OrderDiagram, type TorqueStage, renderBeside,
+} from '../document/beside.js';
+import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { headDrawing } from '../document/drawing/heads.js';
+import { orderDrawing, orderWidth } from '../document/drawing/order.js';
+import { type Prose, plainFigure } from '../document/inline.js';
+import { say } from '../document/words.js';
+import type { PrintContext } from './context.js';
+import { figureCode, proseCode, textCode } from './prose.js';
+import { type Argument, type Raw, call } from './typst-code.js';
+
+export function besideCode(beside: Beside, context: PrintContext): Raw {
+  return renderBeside(BESIDE, beside, context);
+}
+
+export function headSource(head: Head): string {
+  return asSvg(headDrawing(head, PRINT_INKS));
+}
+
+export function orderArgument(order: OrderDiagram | undefined, floor: number): Argument {
+  if (!order) return undefined;
+  return { source: asSvg(orderDrawing(order, PRINT_INKS)), alt: order.alt, width: orderWidth(order, floor) };
+}
+
+/** One stage of a torque as the template's record of label, value, unit and other system. */
+export function stageArgument(stage: TorqueStage): Argument {
+  const figure = stage.figure?.primary;
+  return {
+    label: stage.label,
+    value: figure?.value,
+    unit: figure?.unit ?? stage.unit ?? '',
+    loud: figure?.loud,
+    other: stage.figure?.secondary ? figureCode(stage.figure.secondary) : undefined,
+  };
+}
+
+const optional = (prose: Prose | undefined): Argument => (prose ? proseCode(prose) : undefined);
+
+const BESIDE: BesideRenderers<Raw, PrintContext> = {
+  socket: ({ head }) => call('socket', [headSource(head), head.label]),
+  torque: ({ head, count, stages, conditions }) =>
+    call('torque', [
+      head ? headSource(head) : undefined,
+      head?.label,
+      count,
+      stages.map(stageArgument),
+      conditions.map(proseCode),
+    ]),
+  reading: (reading, { words }) =>
+    call('reading', [], {
+      unit: reading.units[0]?.label ?? '',
+      low: reading.low !== undefined,
+      high: reading.high !== undefined,
+      limit: reading.limit.length > 0 ? proseCode(reading.limit) : textCode(words.limitOpen),
+      fresh: optional(reading.fresh),
+      other: optional(reading.other),
+      good: proseCode(reading.good),
+      bad: proseCode(reading.bad),
+    }),
+  inspection: ({ good, bad }) => call('inspection', [proseCode(good), proseCode(bad)]),
+  hold: () => ({ raw: 'hold-blanks' }),
+  clock: (clock, { words }) =>
+    call('clock', [
+      plainFigure(clock.length),
+      clock.name,
+      say(words.clockSince, { line: clock.from?.number ?? '' }).trim(),
+      clock.sense === 'at least' ? words.clockNotBefore : words.clockNotAfter,
+    ]),
+  picture: ({ picture }, context) => call('photo', [context.addPicture(picture), picture.alt, picture.caption]),
+  question: ({ ask, unit }) => call('ask', [proseCode(ask), unit ?? '']),
+};

@@ -1,0 +1,13 @@
+// What the print renderers share while one document is turned into typesetter source.
+import type { Picture } from '../document/picture.js';
+import type { Words } from '../document/words.js';
+
+export interface PrintContext {
+  readonly words: Words;
+  /** The title, or the number where the title is empty: a page without a heading cannot be tagged. */
+  readonly title: string;
+  /** A training print tells why. */
+  readonly training: boolean;
+  /** Registers the picture's bytes and gives the path that the source names. */
+  readonly addPicture: (picture: Picture) => string;
+}

@@ -1,0 +1,33 @@
+// Running text and figures as typesetter calls.
+import { type Figure, type Inline, type InlineRenderers, type Prose, type Quantity, renderInline } from '../document/inline.js';
+import { type Raw, call, sequence } from './typst-code.js';
+
+export function proseCode(prose: Prose): Raw {
+  return sequence(prose.map((inline) => renderInline(INLINE, inline)));
+}
+
+export function textCode(value: string): Raw {
+  return call('text', [value]);
+}
+
+export function figureCode(figure: Figure): Raw {
+  return call('fig', [figure.value, figure.unit], { loud: figure.loud });
+}
+
+export function quantityCode(quantity: Quantity): Raw {
+  return call('quantity', [figureCode(quantity.primary)], quantity.secondary ? { b: figureCode(quantity.secondary) } : {});
+}
+
+const bold = (children: readonly Inline[]) => call('strong', [proseCode(children)]);
+
+const INLINE: InlineRenderers<Raw> = {
+  text: (inline) => textCode(inline.text),
+  strong: (inline) => bold(inline.children),
+  emphasis: (inline) => call('emph', [proseCode(inline.children)]),
+  // The shipped family has no fixed pitch; quotation by weight keeps codes apart from the sentence.
+  code: (inline) => call('strong', [textCode(inline.text)]),
+  thing: (inline) => call('strong', [textCode(inline.text)]),
+  quantity: (inline) => quantityCode(inline.quantity),
+  line: (inline) => textCode(inline.text),
+  link: (inline) => call('link', [inline.href, proseCode(inline.children)]),
+};

@@ -1,0 +1,121 @@
+// A document as typesetter source: one main file of calls into the templates, the settings as JSON, the pictures as
+// files. Pure: the engine does the rest.
+import { type Block, walkBlocks } from '../document/blocks.js';
+import type { GuideDocument } from '../document/document.js';
+import { plain } from '../document/inline.js';
+import type { Picture } from '../document/picture.js';
+import type { PrintOptions } from '../print-options.js';
+import { blockCode } from './blocks.js';
+import type { PrintContext } from './context.js';
+
+export interface PrintSource {
+  readonly main: string;
+  /** Settings for `sys.inputs`. */
+  readonly settings: string;
+  readonly pictures: readonly { readonly path: string; readonly data: Uint8Array }[];
+}
+
+export const TEMPLATES = ['base', 'page', 'step', 'front', 'record'] as const;
+
+export function printSource(document: GuideDocument, options: PrintOptions): PrintSource {
+  const pictures: { path: string; data: Uint8Array }[] = [];
+  const { identity } = document;
+  const context: PrintContext = {
+    words: document.words,
+    title: identity.title.trim() || identity.number,
+    training: options.print !== 'bay',
+    addPicture: (picture) => addPicture(pictures, picture),
+  };
+  const pages = gatherPages(document.blocks).map(
+    ({ page, blocks }) => `${PAGE_CALLS[page]} { ${blocks.flatMap((block) => blockCode(block, context)).map(({ raw }) => raw).join('\n')} })`,
+  );
+  const imports = TEMPLATES.map((name) => `#import "/pdf/${name}.typ": *`).join('\n');
+  return { main: `${imports}\n#show: dress\n${pages.join('\n')}\n`, settings: JSON.stringify(settings(document, options)), pictures };
+}
+
+type PageKind = 'plain' | 'steps' | 'record';
+const PAGE_CALLS: Readonly<Record<PageKind, string>> = {
+  plain: '#plain-page(',
+  steps: '#step-pages(',
+  record: '#plain-page(background: tear,',
+};
+
+/** What follows the steps shares their pages; the record never shares a page. */
+function pageOf(block: Block, before: PageKind | undefined): PageKind {
+  if (block.kind === 'record') return 'record';
+  return block.kind === 'step' || before === 'steps' ? 'steps' : 'plain';
+}
+
+function gatherPages(blocks: readonly Block[]) {
+  const pages: { page: PageKind; blocks: Block[] }[] = [];
+  for (const block of blocks) {
+    const last = pages.at(-1);
+    const page = pageOf(block, last?.page);
+    if (last?.page === page && page !== 'record') last.blocks.push(block);
+    else pages.push({ page, blocks: [block] });
+  }
+  return pages;
+}
+
+function addPicture(pictures: { path: string; data: Uint8Array }[], picture: Picture): string {
+  const path = `/pictures/${pictures.length + 1}.${picture.type}`;
+  pictures.push({ path, data: picture.data });
+  return path;
+}
+
+const PAPER = { a4: ['a4', 210], letter: ['us-letter', 215.9] } as const;
+
+function settings(document: GuideDocument, options: PrintOptions) {
+  const { identity, words } = document;
+  const [paper, width] = PAPER[options.paper];
+  const rails = [...walkBlocks(document.blocks)].flatMap((block) => ('rail' in block ? [block.rail.off + block.rail.loose] : []));
+  const across = { draft: words.draft, proved: words.draft, withdrawn: words.withdrawn, released: undefined }[identity.status];
+  return {
+    sheet: document.sheet,
+    words,
+    identity: {
+      number: identity.number,
+      title: identity.title,
+      'revision-text': revisionText(document),
+      'status-text': identity.statusText,
+      options: identity.options,
+      shop: identity.shop,
+      ...(identity.side === undefined ? {} : { side: identity.side }),
+    },
+    title: [identity.number, identity.title, identity.side].filter(Boolean).join(' '),
+    date: dateParts(identity.date),
+    language: document.language,
+    region: document.language === 'en' ? 'GB' : null,
+    standing: document.standing,
+    across: across ?? null,
+    bans: document.bans.map(({ id, text }) => ({ id, text: plain(text) })),
+    'most-bans': Math.max(1, document.bans.length === 0 ? 1 : mostBans(document.blocks)),
+    'most-off': Math.max(1, ...rails),
+    paper,
+    'paper-width': width,
+    colour: options.colour,
+    print: options.print,
+  };
+}
+
+function revisionText({ identity, words }: GuideDocument): string {
+  return words.revision.replace('{revision}', identity.revision).replace('{date}', identity.date);
+}
+
+/** Bans in force at once, at most: the running head gets a line for each. A page may also see one end and one begin. */
+function mostBans(blocks: readonly Block[]): number {
+  const live = new Set<string>();
+  let most = 0;
+  for (const block of walkBlocks(blocks)) {
+    if (block.kind !== 'banner') continue;
+    if (block.edge === 'start') live.add(block.ban);
+    most = Math.max(most, live.size);
+    if (block.edge === 'end') live.delete(block.ban);
+  }
+  return most;
+}
+
+function dateParts(date: string) {
+  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
+  return found ? { year: Number(found[1]), month: Number(found[2]), day: Number(found[3]) } : null;
+}

@@ -1,0 +1,147 @@
+// A step in print: its items flattened to units that never part: a panel with the row it protects, a banner with
+// its line, a tally with the line it closes, the head with the first row.
+import type { Block, BlockOf, Rail } from '../document/blocks.js';
+import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { markDrawing } from '../document/drawing/heads.js';
+import { besideCode, orderArgument } from './beside.js';
+import type { PrintContext } from './context.js';
+import { proseCode } from './prose.js';
+import { type Argument, type Raw, call, sequence } from './typst-code.js';
+
+interface RowPiece {
+  readonly piece: 'row';
+  readonly row: Argument;
+  readonly first: number;
+}
+
+/** A piece of a step: a row of the list, or something that stays with the row after or before it. */
+export type Piece =
+  | RowPiece
+  | { readonly piece: 'with next' | 'with previous' | 'alone'; readonly code: Raw };
+
+export interface PieceContext extends PrintContext {
+  readonly depth: number;
+  /** Renders the items inside a branch or a repeat. */
+  readonly pieces: (items: readonly Block[], context: PieceContext) => readonly Piece[];
+  /** Tells whether a rail differs from the one printed last, and remembers it. */
+  readonly fresh: (rail: Rail) => boolean;
+}
+
+export function stepCode(step: BlockOf<'step'>, context: PieceContext): Raw {
+  let last = step.before.off;
+  const fresh = (rail: Rail) => {
+    const changed = rail.off !== last;
+    last = rail.off;
+    return changed;
+  };
+  const units = unitsOf(context.pieces(step.items, { ...context, fresh }));
+  // The head of a step never stands alone at the foot of a page: two rows stay with it.
+  const [first, rest] = [units.slice(0, 2), units.slice(2)].map((part) => unitCodes(part, step.number));
+  return call('step', [step.number, step.title, step.phase, railArgument(step.before), sequence(first ?? []), ...(rest ?? [])]);
+}
+
+export function rowPiece(row: BlockOf<'row'>, context: PieceContext): Piece {
+  const hold = row.beside.some((beside) => beside.kind === 'hold');
+  return {
+    piece: 'row',
+    first: lastNumber(row.number),
+    row: rowArgument(row.number, row.rail, context, {
+      weight: hold ? 'hold' : undefined,
+      condition: row.condition ? proseCode(row.condition) : undefined,
+      body: proseCode(row.body),
+      notes: row.notes.map(proseCode),
+      reasons: row.reasons.map(proseCode),
+      marks: row.marks.map((marks) => ({
+        label: proseCode([marks.label]),
+        count: marks.count,
+        source: asSvg(markDrawing(marks.shape, PRINT_INKS)),
+      })),
+      order: orderArgument(row.order, 36),
+      beside: row.beside.map((beside) => besideCode(beside, context)),
+      leader: row.beside.some((beside) => beside.kind !== 'socket'),
+      revised: row.revised,
+    }),
+  };
+}
+
+export function stopPiece(stop: BlockOf<'stop'>, context: PieceContext): Piece {
+  return {
+    piece: 'row',
+    first: lastNumber(stop.number),
+    row: rowArgument(stop.number, stop.rail, context, {
+      weight: 'stop',
+      condition: stop.condition ? proseCode(stop.condition) : undefined,
+      body: proseCode(stop.body),
+    }),
+  };
+}
+
+export function railArgument(rail: Rail): Argument {
+  return [rail.off, rail.loose];
+}
+
+function rowArgument(number: string, rail: Rail, context: PieceContext, more: Record<string, Argument>): Argument {
+  return {
+    number,
+    rail: railArgument(rail),
+    count: context.fresh(rail) ? rail.off : undefined,
+    depth: context.depth,
+    condition: undefined,
+    notes: [],
+    reasons: [],
+    marks: [],
+    order: undefined,
+    beside: [],
+    leader: false,
+    revised: false,
+    ...more,
+  };
+}
+
+/** What never parts: at most one row, with what stands before it and what closes it. */
+interface Unit {
+  readonly before: Raw[];
+  row?: RowPiece;
+  readonly after: Raw[];
+}
+
+function unitsOf(pieces: readonly Piece[]): readonly Unit[] {
+  const units: Unit[] = [];
+  let open: Unit | undefined;
+  for (const piece of pieces) {
+    if (piece.piece === 'with previous' && units.length > 0 && !open) {
+      units.at(-1)?.after.push(piece.code);
+      continue;
+    }
+    open ??= { before: [], after: [] };
+    if (piece.piece === 'row') open.row = piece;
+    else open.before.push(piece.code);
+    if (piece.piece !== 'with next') {
+      units.push(open);
+      open = undefined;
+    }
+  }
+  return open ? [...units, open] : units;
+}
+
+/** Rows with nothing around them become one list; the others are kept whole. */
+function unitCodes(units: readonly Unit[], step: string): readonly Raw[] {
+  const codes: Raw[] = [];
+  let run: RowPiece[] = [];
+  const list = (rows: readonly RowPiece[]) =>
+    rows.length === 0 ? [] : [call('rows', [step, rows[0]?.first ?? 1, ...rows.map(({ row }) => row)])];
+  for (const { before, row, after } of units) {
+    if (row && before.length === 0 && after.length === 0) {
+      run.push(row);
+      continue;
+    }
+    codes.push(...list(run), call('keep', [sequence([...before, ...list(row ? [row] : []), ...after])]));
+    run = [];
+  }
+  return [...codes, ...list(run)];
+}
+
+/** The row's place in its list: `6` of `2.6`, `2` of `3.4.2`. */
+function lastNumber(number: string): number {
+  return Number(/(\d+)\D*$/.exec(number)?.[1] ?? 1);
+}

@@ -1,0 +1,19 @@
+// What is chosen when a guide is printed and does not change what it says.
+
+export const PAPERS = ['a4', 'letter'] as const;
+export const PRINTS = ['bay', 'training', 'walk'] as const;
+export const PDF_STANDARDS = ['ua-1', 'a-2a', 'a-3a'] as const;
+
+export interface PrintOptions {
+  readonly paper: (typeof PAPERS)[number];
+  /** `bay` is short, `training` tells why, `walk` has a wide margin to write in while the job is tried out. */
+  readonly print: (typeof PRINTS)[number];
+  /** One accent colour; black carries all meaning without it. */
+  readonly colour: boolean;
+  /** Accessible (PDF/UA-1) unless an archive format is asked for. */
+  readonly standard: (typeof PDF_STANDARDS)[number];
+  /** Seconds since 1970 for the file's time stamp: SOURCE_DATE_EPOCH, or the revision's date. Same input, same bytes. */
+  readonly timestamp?: number;
+}
+
+export const DEFAULT_PRINT: PrintOptions = { paper: 'a4', print: 'bay', colour: false, standard: 'ua-1' };

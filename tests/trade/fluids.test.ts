@@ -17,6 +17,7 @@ import {
   readGrade,
   suits,
   totalsPerJob,
+  ureaCheck,
 } from '../../language/src/trade/index.js';
 
 describe('grades that are right, in one printed form', () => {
@@ -232,6 +233,26 @@ describe('coolant', () => {
   });
   it('mixes a fresh fill', () => {
     expect(coolantMix(6, 0.5)).toEqual({ concentrateL: 3, waterL: 3 });
+  });
+});
+
+describe('one fluid named by two standards', () => {
+  it('agrees where both mean one family, and not where they do not', () => {
+    expect(mayMix(readGrade('SAE', '85W-140'), readGrade('API', 'GL-5')).answer).toBe('yes');
+    expect(mayMix(readGrade('SAE', '5W-30'), readGrade('ACEA', 'C3')).answer).toBe('yes');
+    expect(mayMix(readGrade('SAE', '5W-30'), readGrade('API', 'GL-5')).answer).toBe('no');
+  });
+});
+
+describe('urea solution (ISO 22241-1: 31.8 to 33.2 %, index 1.3814 to 1.3843; ccicsg.com limit table)', () => {
+  it.each([
+    [{ percent: 32.5 }, 'within'],
+    [{ percent: 31.5 }, 'weak'],
+    [{ percent: 34 }, 'strong'],
+    [{ refractiveIndex: 1.383 }, 'within'],
+    [{ refractiveIndex: 1.38 }, 'weak'],
+  ])('%o is %s', (reading, verdict) => {
+    expect(ureaCheck(reading).verdict).toBe(verdict);
   });
 });
 

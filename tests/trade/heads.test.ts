@@ -129,3 +129,17 @@ it.each([
 ])('%d in is marked %s', (inch, text) => {
   expect(inchFraction(inch)).toBe(text);
 });
+
+it.each([
+  ['M24x1.5', 32],
+  ['M10x1.0', 11],
+  ['M8x1.25', 10],
+  ['M12x1.5', 18],
+  ['M14x1.5', 21],
+  ['M10', 16],
+  ['7/16-14', (5 / 8) * 25.4],
+  ['1/4-20', (7 / 16) * 25.4],
+  ['M6', 10],
+])('house pair of an invented depot: %s with %d mm is silent', (thread, mm) => {
+  expect(headSuspicious(thr(thread), mm)).toBeUndefined();
+});

@@ -1,6 +1,6 @@
 // Classes and grades: proof and tensile loads against the printed tables of the standards.
 import { describe, expect, it } from 'vitest';
-import { nutProofMPa, readClass, strength } from '../../language/src/trade/index.js';
+import { nutProofMPa, readClass, readFastener, strength } from '../../language/src/trade/index.js';
 import { cls, LBF, thr } from './support.js';
 
 /** Largest disagreement of area × stress with a printed load: M6 8.8, 11 658 N against 11 600 N. */
@@ -179,5 +179,27 @@ describe('a class is read as workshops write it', () => {
     const read = readClass(text, word);
     expect('problem' in read && read.problem).toMatch(message);
     expect('nearest' in read ? read.nearest : undefined).toBe(nearest);
+  });
+});
+
+describe('a fastener named in one breath', () => {
+  it.each([
+    ['M12x1.75 10.9', 'M12×1.75', 'class 10.9'],
+    ['1/2-13 UNC grade 8', '1/2-13 UNC', 'grade 8'],
+    ['M10 class 10', 'M10×1.5', 'class 10'],
+    ['M8x1.25, A2-70', 'M8×1.25', 'class A2-70'],
+    ['M 8 x 1.25 8.8', 'M8×1.25', 'class 8.8'],
+    ['G1/4', 'G1/4', undefined],
+  ])('%s', (text, designation, printed) => {
+    const read = readFastener(text);
+    expect('thread' in read && read.thread.designation).toBe(designation);
+    expect('thread' in read ? read.class?.printed : 'none').toBe(printed);
+  });
+  it.each([
+    ['bolt 8.8', /not a thread/],
+    ['M12 10.8', /not in ISO 898-1/],
+    ['', /not a thread/],
+  ])('“%s” is a problem', (text, message) => {
+    expect(readFastener(text)).toMatchObject({ problem: expect.stringMatching(message) });
   });
 });

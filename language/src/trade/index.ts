@@ -76,12 +76,12 @@ export {
   type OrderLayout,
   type OrderPattern,
   type OrderProblem,
-  readOrder,
   reverseOrder,
   type TighteningOrder,
   tighteningOrder,
 } from './order.js';
 export type { Point } from './order-grid.js';
+export { readOrder, readOrderAsked } from './order-read.js';
 export {
   orderNumbers,
   orderSentence,
@@ -89,6 +89,7 @@ export {
   type SentenceOptions,
 } from './order-sentence.js';
 export { type DiagramOptions, orderSvg, orderText } from './order-svg.js';
+export { type FastenerNamed, readFastener } from './read-joint.js';
 export { SOURCES, type Source, type SourceKey, type SourceKind, sourceTitle } from './sources.js';
 export { type Stage, stages, usualStages } from './stages.js';
 export {
@@ -111,6 +112,7 @@ export {
   timeline,
 } from './time.js';
 export { dtcCheck, type TroubleCode } from './trouble-code.js';
+export { AUS32, ureaCheck } from './urea.js';
 export { type VinCheck, vinCheck, vinInRange } from './vin.js';
 export {
   type AdapterSetting,

@@ -28,6 +28,8 @@ export function mayMix(a: GradeReading, b: GradeReading): Mixing {
         )
       : answer('no', `${a.printed} is ${a.family}, ${b.printed} is ${b.family}`, 'PRACTICE');
   }
+  // `SAE 75W-90` and `API GL-5` may be one oil: two standards say nothing against each other.
+  if (a.standard !== b.standard) return answer('yes', 'named by two standards', 'PRACTICE');
   if (a.printed === b.printed) return answer('yes', 'the same fluid', 'PRACTICE');
   if (a.family === 'glycol brake fluid')
     return answer('yes', 'both are glycol based; the mixture is only as good as the lower grade', 'FMVSS116');

@@ -44,6 +44,8 @@ export interface OrderProblem {
 
 /** From this many bolts a flange is tightened in groups of four neighbours (ASME PCC-1 practice for 48). */
 const GROUPED_FROM = 48;
+/** More than the largest flange a shop meets: a count past it is a slip, and must not cost time. */
+const MOST = 200;
 
 /**
  * Works out a tightening order, or says why it is impossible for the count. Star: 3 to 24 fasteners on a circle.
@@ -54,6 +56,7 @@ export function tighteningOrder(input: OrderInput): TighteningOrder | OrderProbl
   const { pattern, count, layout } = input;
   if (!Number.isInteger(count) || count < 1)
     return { problem: 'the number of fasteners must be a whole number above zero' };
+  if (count > MOST) return { problem: `an order is worked out for at most ${MOST} fasteners, not ${count}` };
   const misfit = layoutProblem(count, layout);
   if (misfit) return { problem: misfit };
   if (typeof pattern !== 'string') return writtenOut(pattern, count, layout);
@@ -82,31 +85,6 @@ export function reverseOrder(order: TighteningOrder): TighteningOrder {
         : order.pattern;
   const groups = order.groups?.map((g) => [...g].reverse()).reverse();
   return { ...order, pattern: swapped, order: [...order.order].reverse(), ...(groups ? { groups } : {}) };
-}
-
-/**
- * Reads an order clause: a pattern word, `inside-out, 2 rows`, or positions joined by hyphens or spaces
- * (`1-3-5-2-4`). The count is the caller's to give.
- */
-export function readOrder(
-  text: string,
-): { pattern: OrderInput['pattern']; layout?: OrderLayout } | OrderProblem {
-  const named = /^(star|cross|inside-out|outside-in)(?:\s*,?\s*(\d+)\s*rows?)?$/i.exec(text.trim());
-  if (named?.[1]) {
-    const pattern = named[1].toLowerCase() as OrderPattern;
-    return named[2] ? { pattern, layout: { rows: Number(named[2]) } } : { pattern };
-  }
-  if (/^\d+(\s*[-–\s]\s*\d+)+$/.test(text.trim())) {
-    return {
-      pattern: text
-        .trim()
-        .split(/\s*[-–\s]\s*/)
-        .map(Number),
-    };
-  }
-  return {
-    problem: `“${text.trim()}” is not an order; write star, cross, inside-out, outside-in or positions such as 1-3-5-2-4`,
-  };
 }
 
 /**

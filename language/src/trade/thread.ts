@@ -14,6 +14,10 @@ import {
 } from './thread-tables.js';
 
 const MM_PER_INCH = 25.4;
+const PIPE_SIZE = '(\\d+(?:[ -]\\d+/\\d+)?|\\d+/\\d+)';
+const TAPER = new RegExp(`^${PIPE_SIZE}(?: ?- ?(\\d+(?:\\.5|[ -]1/2)?))? ?(NPTF?)$`, 'i');
+const LETTER_FIRST = new RegExp(`^(G|R|Rc|Rp|BSPP|BSPT) ?${PIPE_SIZE}(?: ?- ?(\\d+))?$`, 'i');
+const LETTER_LAST = new RegExp(`^${PIPE_SIZE}(?: ?- ?(\\d+))? ?(BSPP|BSPT)$`, 'i');
 
 /** A thread that was understood. `known` says whether its standard lists this diameter with this pitch. */
 export interface Thread {
@@ -155,8 +159,7 @@ function nearestMetric(diameterMm: number): string {
 }
 
 function readPipe(text: string, leftHand: boolean): Thread | ThreadProblem | undefined {
-  const size = '(\\d+(?:[ -]\\d+/\\d+)?|\\d+/\\d+)';
-  const taper = new RegExp(`^${size}(?: ?- ?(\\d+(?:\\.5|[ -]1/2)?))? ?(NPTF?)$`, 'i').exec(text);
+  const taper = TAPER.exec(text);
   if (taper?.[1] && taper[3]) {
     const perInch = taper[2]?.replace(/[ -]1\/2/, '.5');
     return pipeThread(
@@ -168,8 +171,8 @@ function readPipe(text: string, leftHand: boolean): Thread | ThreadProblem | und
       leftHand,
     );
   }
-  const parallel = new RegExp(`^(G|R|Rc|Rp|BSPP|BSPT) ?${size}(?: ?- ?(\\d+))?$`, 'i').exec(text);
-  const trailing = new RegExp(`^${size}(?: ?- ?(\\d+))? ?(BSPP|BSPT)$`, 'i').exec(text);
+  const parallel = LETTER_FIRST.exec(text);
+  const trailing = LETTER_LAST.exec(text);
   const letter = parallel?.[1] ?? trailing?.[3];
   const written = parallel?.[2] ?? trailing?.[1];
   if (!letter || !written) return undefined;

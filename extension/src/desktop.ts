@@ -4,7 +4,7 @@ import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { start } from './start.js';
 
 export async function activate(context: ExtensionContext): Promise<void> {
-  const module = Uri.joinPath(context.extensionUri, 'dist', 'server', 'node.js').fsPath;
+  const module = Uri.joinPath(context.extensionUri, 'bundles', 'server', 'dist', 'node.js').fsPath;
   const transport = TransportKind.ipc;
   await start(context, {
     onDisk: true,
@@ -20,7 +20,7 @@ export async function activate(context: ExtensionContext): Promise<void> {
       ),
     command: {
       node: process.execPath,
-      script: Uri.joinPath(context.extensionUri, 'dist', 'command', 'baywright.js').fsPath,
+      script: Uri.joinPath(context.extensionUri, 'bundles', 'compiler', 'dist', 'baywright.js').fsPath,
     },
   });
 }

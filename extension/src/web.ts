@@ -4,7 +4,7 @@ import { LanguageClient } from 'vscode-languageclient/browser';
 import { start } from './start.js';
 
 export async function activate(context: ExtensionContext): Promise<void> {
-  const script = Uri.joinPath(context.extensionUri, 'dist', 'server', 'worker.js').toString(true);
+  const script = Uri.joinPath(context.extensionUri, 'bundles', 'server', 'dist', 'worker.js').toString(true);
   await start(context, {
     onDisk: false,
     makeClient: (options) =>

@@ -1,0 +1,52 @@
+// Packages the extension into out/extension: one universal package, for the browser too, without the PDF engine, and
+// one for each platform with it, so that a shop PC prints with nothing else installed.
+//   node extension/scripts/package.mjs [--target universal|linux-x64|…]…    (all of them when none is named)
+import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { createVSIX } from '@vscode/vsce';
+import { bundle } from './bundle.mjs';
+import { ENGINES, fetchEngine } from './engines.mjs';
+import { stage } from './stage.mjs';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const OUT = `${ROOT}out/extension`;
+/** What the universal package may weigh, in bytes: it is what a browser fetches. */
+const UNIVERSAL_LIMIT = 1.5e6;
+
+export async function packageExtension(targets) {
+  await bundle();
+  mkdirSync(OUT, { recursive: true });
+  const missing = [];
+  for (const target of targets) {
+    const engine = target === 'universal' ? undefined : fetchEngine(target);
+    if (target !== 'universal' && !engine) {
+      missing.push(target);
+      continue;
+    }
+    const { folder, version } = stage(target, engine);
+    const name = target === 'universal' ? `baywright-${version}.vsix` : `baywright-${target}-${version}.vsix`;
+    const packagePath = `${OUT}/${name}`;
+    await createVSIX({
+      cwd: folder,
+      packagePath,
+      dependencies: false,
+      allowMissingRepository: true,
+      skipLicense: !existsSync(`${folder}/LICENSE.txt`),
+      ...(target !== 'universal' && { target }),
+    });
+    const { size } = statSync(packagePath);
+    process.stdout.write(`${name}  ${(size / 1e6).toFixed(2)} MB\n`);
+    if (target === 'universal' && size > UNIVERSAL_LIMIT) throw new Error(`${name} weighs more than 1.5 MB`);
+  }
+  return missing;
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const { values } = parseArgs({ options: { target: { type: 'string', multiple: true } } });
+  const missing = await packageExtension(values.target ?? ['universal', ...Object.keys(ENGINES)]);
+  if (missing.length > 0) {
+    process.stderr.write(`Not made, because their PDF engine could not be fetched from the registry: ${missing.join(', ')}\n`);
+    process.exitCode = 1;
+  }
+}

@@ -1,0 +1,43 @@
+// Lays the files of one package out in a folder of its own: only what runs, and a manifest without what only builds.
+import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const EXTENSION = `${ROOT}extension/`;
+
+const FILES = [
+  'README.md', 'CHANGELOG.md', 'package.nls.json', 'package.nls.es.json', 'package.nls.fr.json', 'package.nls.de.json',
+  'language-configuration.json', 'icons/baywright.png', 'icons/views.svg', 'icons/file-light.svg', 'icons/file-dark.svg',
+  'l10n', 'media', 'schemas', 'snippets', 'syntaxes', 'walkthrough', 'dist/desktop.cjs', 'dist/web.js', 'dist/preview.js',
+];
+
+/** Server and command lie as they lie in the repository, so that they find each other by the same paths. */
+const BUNDLES = ['server/dist/node.js', 'server/dist/worker.js', 'compiler/dist/baywright.js'];
+/** What the PDF engine reads; left out of the universal package. */
+const PRINTING = ['compiler/fonts', 'compiler/templates'];
+
+export function stage(target, engine) {
+  const folder = `${ROOT}out/extension/stage/${target}`;
+  rmSync(folder, { recursive: true, force: true });
+  const copy = (from, to) => cpSync(from, `${folder}/${to}`, { recursive: true });
+  for (const file of FILES) copy(EXTENSION + file, file);
+  if (existsSync(`${ROOT}LICENSE`)) copy(`${ROOT}LICENSE`, 'LICENSE.txt');
+  for (const file of [...BUNDLES, ...(engine ? PRINTING : [])]) copy(ROOT + file, `bundles/${file}`);
+  if (engine) {
+    const scope = 'bundles/node_modules/@myriaddreamin';
+    copy(engine.face, `${scope}/typst-ts-node-compiler`);
+    copy(engine.native, `${scope}/typst-ts-node-compiler-${engine.suffix}`);
+  }
+  mkdirSync(`${folder}/bundles`, { recursive: true });
+  writeFileSync(`${folder}/bundles/package.json`, '{ "type": "module" }\n');
+  const manifest = shippedManifest();
+  writeFileSync(`${folder}/package.json`, `${JSON.stringify(manifest, null, 2)}\n`);
+  return { folder, version: manifest.version };
+}
+
+/** Without `type`, both entries are CommonJS whatever the editor's loader makes of their names. */
+function shippedManifest() {
+  const { private: _private, type: _type, scripts: _scripts, dependencies: _bundled, devDependencies: _dev, engines, ...manifest } =
+    JSON.parse(readFileSync(`${EXTENSION}package.json`, 'utf8'));
+  return { ...manifest, engines: { vscode: engines.vscode } };
+}

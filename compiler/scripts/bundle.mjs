@@ -23,7 +23,6 @@ await build({
   mainFields: ['module', 'main'],
   external,
   minify: true,
-  keepNames: true,
   sourcemap: 'linked',
   sourcesContent: false,
   legalComments: 'linked',

@@ -2,8 +2,9 @@
 import picocolors from 'picocolors';
 import { describe, expect, it } from 'vitest';
 import { githubReport } from '../../compiler/src/cli/report/github.js';
-import { makeReport, reportSchema, sourceLines } from '../../compiler/src/cli/report/report.js';
+import { makeReport, sourceLines } from '../../compiler/src/cli/report/report.js';
 import { sarifReport } from '../../compiler/src/cli/report/sarif.js';
+import { reportSchema } from '../../compiler/src/cli/report/schema.js';
 import { textReport } from '../../compiler/src/cli/report/text.js';
 import { DIAGNOSTICS } from '../../language/src/diagnostics/index.js';
 import { checkedOf } from './fake-library.js';
@@ -135,13 +136,15 @@ describe('GitHub', () => {
 });
 
 describe('SARIF', () => {
-  const sarif = (files: Record<string, string>) => {
+  const sarif = async (files: Record<string, string>) => {
     const checked = checkedOf(files);
-    return JSON.parse(sarifReport(makeReport(checked, FOLDER), DIAGNOSTICS, sourceLines(checked, FOLDER)));
+    return JSON.parse(
+      await sarifReport(makeReport(checked, FOLDER), DIAGNOSTICS, sourceLines(checked, FOLDER)),
+    );
   };
 
-  it('has what code-scanning services ask for', () => {
-    const log = sarif({ 'my file.bay': '!error R902 setting-not-usable: wrong here see' });
+  it('has what code-scanning services ask for', async () => {
+    const log = await sarif({ 'my file.bay': '!error R902 setting-not-usable: wrong here see' });
     expect(log).toMatchObject({
       version: '2.1.0',
       runs: [
@@ -177,14 +180,14 @@ describe('SARIF', () => {
     expect(rule.help.text).not.toBe('');
   });
 
-  it('fingerprints stay when lines above move, and differ for equal lines', () => {
-    const prints = (text: string): string[] =>
-      sarif({ 'a.bay': text }).runs[0].results.map(
+  it('fingerprints stay when lines above move, and differ for equal lines', async () => {
+    const prints = async (text: string): Promise<string[]> =>
+      (await sarif({ 'a.bay': text })).runs[0].results.map(
         (one: { partialFingerprints: Record<string, string> }) =>
           one.partialFingerprints.primaryLocationLineHash,
       );
-    const before = prints('!error S101 x: here\n!error S101 x: here\n');
+    const before = await prints('!error S101 x: here\n!error S101 x: here\n');
     expect(new Set(before).size).toBe(2);
-    expect(prints('a new line\n\n!error S101 x: here\n!error S101 x: here\n')).toEqual(before);
+    expect(await prints('a new line\n\n!error S101 x: here\n!error S101 x: here\n')).toEqual(before);
   });
 });

@@ -1,5 +1,5 @@
 // Files in the repository that are made from the code. `npm run generate` writes them; the tests hold them to it.
-import { reportJsonSchema } from '../../compiler/src/cli/report/report.js';
+import { reportJsonSchema } from '../../compiler/src/cli/report/schema.js';
 import { settingsJsonSchema } from '../../language/src/settings/index.js';
 
 export interface GeneratedFile {

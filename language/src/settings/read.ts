@@ -7,7 +7,7 @@ import {
   parseTree,
   printParseErrorCode,
 } from 'jsonc-parser';
-import { z } from 'zod';
+import * as z from 'zod';
 import { type DiagnosticDef, type Finding, finding } from '../diagnostics/define.js';
 import {
   settingsUnreadable,

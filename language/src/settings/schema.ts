@@ -1,5 +1,5 @@
 // The keys of `baywright.json`, with the words that editors and the published JSON Schema show for each.
-import { z } from 'zod';
+import * as z from 'zod';
 import { LANGUAGES } from '../vocabulary/kinds.js';
 
 /** The name of the settings file; it marks the root of a library. The nearest one upward holds, none are merged. */

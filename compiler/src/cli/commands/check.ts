@@ -5,7 +5,6 @@ import { fixShelf } from '../fix.js';
 import { progressLine } from '../progress.js';
 import { githubReport } from '../report/github.js';
 import { makeReport, sourceLines } from '../report/report.js';
-import { sarifReport } from '../report/sarif.js';
 import { plural, textReport } from '../report/text.js';
 import { type Context, choice, count, defineCommand, flag } from './command.js';
 
@@ -40,7 +39,7 @@ A folder stands for all .bay files in it. The exit code is 1 when there are erro
     ['baywright check --fix', 'mend what can be mended safely'],
     ['baywright check --format sarif > findings.sarif', 'for a code-scanning service'],
   ],
-  run(context, args, options) {
+  async run(context, args, options) {
     const { shell } = context;
     const progress = progressLine(context, 'checked');
     let checked = checkPaths(shell, args, progress.step);
@@ -52,7 +51,7 @@ A folder stands for all .bay files in it. The exit code is 1 when there are erro
       if (fixes > 0) checked = checkPaths(shell, args, progress.step);
     }
     progress.end();
-    writeReport(context, checked, options);
+    await writeReport(context, checked, options);
     for (const { path, problem } of checked.troubles)
       shell.err.write(`${context.paintErr.red('baywright:')} ${path} ${problem}\n`);
     return exitCode(checked, options.strict);
@@ -64,7 +63,11 @@ interface Shown {
   readonly limit: number;
 }
 
-function writeReport({ shell, paint }: Context, checked: Checked, { format, limit }: Shown): void {
+async function writeReport(
+  { shell, paint }: Context,
+  checked: Checked,
+  { format, limit }: Shown,
+): Promise<void> {
   if (format === 'text') {
     shell.out.write(textReport(checked, { paint, columns: shell.out.columns, folder: shell.folder, limit }));
     return;
@@ -72,7 +75,10 @@ function writeReport({ shell, paint }: Context, checked: Checked, { format, limi
   const report = makeReport(checked, shell.folder);
   if (format === 'json') shell.out.write(`${JSON.stringify(report, undefined, 2)}\n`);
   else if (format === 'github') shell.out.write(githubReport(report));
-  else shell.out.write(sarifReport(report, DIAGNOSTICS, sourceLines(checked, shell.folder)));
+  else {
+    const { sarifReport } = await import('../report/sarif.js');
+    shell.out.write(await sarifReport(report, DIAGNOSTICS, sourceLines(checked, shell.folder)));
+  }
 }
 
 function exitCode(checked: Checked, strict: boolean): number {

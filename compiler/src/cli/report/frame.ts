@@ -1,8 +1,8 @@
 // A piece of source with a line of carets under the place that a finding is about.
 import type { Span } from '@baywright/language';
 import { indexLines, type LineIndex, positionAt } from '@baywright/language';
+import { eastAsianWidth } from 'get-east-asian-width';
 import type { Colors } from 'picocolors/types.js';
-import stringWidth from 'string-width';
 
 export interface FrameStyle {
   readonly paint: Colors;
@@ -26,12 +26,21 @@ export function frame(text: string, index: LineIndex, at: Span, style: FrameStyl
   const number = String(start.line + 1).padStart(NUMBER_WIDTH);
   const gap = ' '.repeat(NUMBER_WIDTH);
   const { dim } = style.paint;
-  const pad = shown.line.slice(0, shown.from).replace(/[^\t]+/g, (piece) => ' '.repeat(stringWidth(piece)));
-  const carets = '^'.repeat(Math.max(1, stringWidth(shown.line.slice(shown.from, shown.to))));
+  const pad = shown.line.slice(0, shown.from).replace(/[^\t]+/g, (piece) => ' '.repeat(widthOf(piece)));
+  const carets = '^'.repeat(Math.max(1, widthOf(shown.line.slice(shown.from, shown.to))));
   return [`${dim(`${number} |`)} ${printable(shown.line)}`, `${dim(`${gap} |`)} ${pad}${style.mark(carets)}`];
 }
 
 const NUMBER_WIDTH = 6;
+
+/** Columns that a terminal gives a text: two for wide characters, none for marks set on others. */
+function widthOf(text: string): number {
+  let width = 0;
+  for (const character of text) {
+    if (!/[\p{M}\p{Cf}]/u.test(character)) width += eastAsianWidth(character.codePointAt(0) ?? 0);
+  }
+  return width;
+}
 
 function endOfLine(text: string, start: number, next: number | undefined): number {
   let end = next ?? text.length;

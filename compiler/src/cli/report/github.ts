@@ -1,6 +1,6 @@
 // Findings as GitHub workflow commands, which show them beside the changed lines.
 // Source: GitHub documentation, "Workflow commands for GitHub Actions" (message syntax and escaping).
-import type { Report, ReportFinding } from './report.js';
+import type { Report, ReportFinding } from './schema.js';
 
 export function githubReport(report: Report): string {
   return report.findings.map((finding) => `${command(finding)}\n`).join('');

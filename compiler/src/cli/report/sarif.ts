@@ -1,17 +1,19 @@
 // Findings as SARIF 2.1.0 (OASIS Standard, 27 March 2020), with what code-scanning services ask for beyond it:
 // help texts, a rule index and a fingerprint that survives moved lines.
-import { createHash } from 'node:crypto';
 import type { DiagnosticDef } from '@baywright/language';
 import type { Log, ReportingDescriptor, Result } from 'sarif';
 import { VERSION } from '../version.js';
-import type { Report, ReportFinding } from './report.js';
+import type { Report, ReportFinding } from './schema.js';
 
 /** `lineOf` gives the source line of a finding's file, for the fingerprint. */
-export function sarifReport(
+export async function sarifReport(
   report: Report,
   rules: readonly DiagnosticDef<never>[],
   lineOf: (file: string, line: number) => string,
-): string {
+): Promise<string> {
+  // Asked for here alone: the module takes longer to load than a small file takes to check.
+  const { createHash } = await import('node:crypto');
+  const hash = (text: string) => createHash('sha256').update(text).digest('hex').slice(0, 16);
   const used = rules.filter((rule) => report.findings.some((finding) => finding.code === rule.code));
   const indexes = new Map(used.map((rule, i) => [rule.code as string, i]));
   const seen = new Map<string, number>();
@@ -23,7 +25,7 @@ export function sarifReport(
         tool: { driver: { name: 'Baywright', semanticVersion: VERSION, rules: used.map(descriptor) } },
         columnKind: 'utf16CodeUnits',
         results: report.findings.map((finding) =>
-          result(finding, indexes.get(finding.code), print(finding, lineOf, seen)),
+          result(finding, indexes.get(finding.code), print(finding, lineOf, hash, seen)),
         ),
       },
     ],
@@ -103,14 +105,12 @@ const uri = (file: string): string => file.split('/').map(encodeURIComponent).jo
 function print(
   finding: ReportFinding,
   lineOf: (file: string, line: number) => string,
+  hash: (text: string) => string,
   seen: Map<string, number>,
 ): string {
   const text = lineOf(finding.file, finding.range.start.line).trim();
-  const hash = createHash('sha256')
-    .update(`${finding.code}\n${finding.file}\n${text}`)
-    .digest('hex')
-    .slice(0, 16);
-  const before = seen.get(hash) ?? 0;
-  seen.set(hash, before + 1);
-  return `${hash}:${before + 1}`;
+  const key = hash(`${finding.code}\n${finding.file}\n${text}`);
+  const before = seen.get(key) ?? 0;
+  seen.set(key, before + 1);
+  return `${key}:${before + 1}`;
 }

@@ -22,7 +22,8 @@ export const ENGINES = {
 /** The folders of the engine for a platform: its JavaScript face and its native code. Undefined when it cannot be had. */
 export function fetchEngine(target) {
   const suffix = ENGINES[target];
-  if (suffix === undefined) throw new Error(`no PDF engine is known for ${target}; known: ${Object.keys(ENGINES).join(', ')}`);
+  if (suffix === undefined)
+    throw new Error(`no PDF engine is known for ${target}; known: ${Object.keys(ENGINES).join(', ')}`);
   const face = `${ROOT}node_modules/${PACKAGE}`;
   const installed = `${face}-${suffix}`;
   if (existsSync(installed)) return { face, native: installed, suffix };
@@ -37,7 +38,11 @@ function download(name, to) {
   rmSync(work, { recursive: true, force: true });
   mkdirSync(work, { recursive: true });
   try {
-    execFileSync('npm', ['pack', '--silent', name], { cwd: work, stdio: ['ignore', 'ignore', 'inherit'], shell: process.platform === 'win32' });
+    execFileSync('npm', ['pack', '--silent', name], {
+      cwd: work,
+      stdio: ['ignore', 'ignore', 'inherit'],
+      shell: process.platform === 'win32',
+    });
     const [archive] = readdirSync(work).filter((file) => file.endsWith('.tgz'));
     execFileSync('tar', ['-xzf', archive], { cwd: work });
     renameSync(`${work}/package`, to);

@@ -46,7 +46,9 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const { values } = parseArgs({ options: { target: { type: 'string', multiple: true } } });
   const missing = await packageExtension(values.target ?? ['universal', ...Object.keys(ENGINES)]);
   if (missing.length > 0) {
-    process.stderr.write(`Not made, because their PDF engine could not be fetched from the registry: ${missing.join(', ')}\n`);
+    process.stderr.write(
+      `Not made, because their PDF engine could not be fetched from the registry: ${missing.join(', ')}\n`,
+    );
     process.exitCode = 1;
   }
 }

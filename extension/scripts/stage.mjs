@@ -6,9 +6,25 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const EXTENSION = `${ROOT}extension/`;
 
 const FILES = [
-  'README.md', 'CHANGELOG.md', 'package.nls.json', 'package.nls.es.json', 'package.nls.fr.json', 'package.nls.de.json',
-  'language-configuration.json', 'icons/baywright.png', 'icons/views.svg', 'icons/file-light.svg', 'icons/file-dark.svg',
-  'l10n', 'media', 'schemas', 'snippets', 'syntaxes', 'walkthrough', 'dist/desktop.cjs', 'dist/web.js', 'dist/preview.js',
+  'README.md',
+  'CHANGELOG.md',
+  'package.nls.json',
+  'package.nls.es.json',
+  'package.nls.fr.json',
+  'package.nls.de.json',
+  'language-configuration.json',
+  'icons/baywright.png',
+  'icons/views.svg',
+  'icons/file-light.svg',
+  'icons/file-dark.svg',
+  'l10n',
+  'media',
+  'snippets',
+  'syntaxes',
+  'walkthrough',
+  'dist/desktop.cjs',
+  'dist/web.js',
+  'dist/preview.js',
 ];
 
 /** Server and command lie as they lie in the repository, so that they find each other by the same paths. */
@@ -21,6 +37,7 @@ export function stage(target, engine) {
   rmSync(folder, { recursive: true, force: true });
   const copy = (from, to) => cpSync(from, `${folder}/${to}`, { recursive: true });
   for (const file of FILES) copy(EXTENSION + file, file);
+  copy(`${ROOT}compiler/schemas/baywright.schema.json`, 'schemas/baywright.schema.json');
   if (existsSync(`${ROOT}LICENSE`)) copy(`${ROOT}LICENSE`, 'LICENSE.txt');
   for (const file of [...BUNDLES, ...(engine ? PRINTING : [])]) copy(ROOT + file, `bundles/${file}`);
   if (engine) {
@@ -37,7 +54,14 @@ export function stage(target, engine) {
 
 /** Without `type`, both entries are CommonJS whatever the editor's loader makes of their names. */
 function shippedManifest() {
-  const { private: _private, type: _type, scripts: _scripts, dependencies: _bundled, devDependencies: _dev, engines, ...manifest } =
-    JSON.parse(readFileSync(`${EXTENSION}package.json`, 'utf8'));
+  const {
+    private: _private,
+    type: _type,
+    scripts: _scripts,
+    dependencies: _bundled,
+    devDependencies: _dev,
+    engines,
+    ...manifest
+  } = JSON.parse(readFileSync(`${EXTENSION}package.json`, 'utf8'));
   return { ...manifest, engines: { vscode: engines.vscode } };
 }

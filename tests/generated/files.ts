@@ -1,5 +1,7 @@
 // Files in the repository that are made from the code. `npm run generate` writes them; the tests hold them to it.
+import { readFileSync } from 'node:fs';
 import { reportJsonSchema } from '../../compiler/src/cli/report/schema.js';
+import { extensionFiles } from '../../extension/generate/files.js';
 import { settingsJsonSchema } from '../../language/src/settings/index.js';
 
 export interface GeneratedFile {
@@ -13,4 +15,9 @@ const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}
 export const GENERATED_FILES: readonly GeneratedFile[] = [
   { path: 'compiler/schemas/baywright.schema.json', text: () => json(settingsJsonSchema()) },
   { path: 'compiler/schemas/check-report.schema.json', text: () => json(reportJsonSchema()) },
+  ...extensionFiles(readExtension).map(({ name, text }) => ({ path: `extension/${name}`, text })),
 ];
+
+function readExtension(name: string): string {
+  return readFileSync(new URL(`../../extension/${name}`, import.meta.url), 'utf8');
+}

@@ -30,7 +30,8 @@ export function drive(page: Page): Driver {
     await input.waitFor();
     await input.fill(text);
   };
-  const preview = (): FrameLocator => page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
+  const preview = (): FrameLocator =>
+    page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
   const driver: Driver = {
     open: async (file) => {
       await quickOpen('Control+P', file);
@@ -52,13 +53,24 @@ export function drive(page: Page): Driver {
     type: (text) => page.keyboard.type(text, { delay: 15 }),
     press: (keys) => page.keyboard.press(keys),
     pick: async (entry) => {
-      const row = page.locator('.quick-input-widget:visible .monaco-list-row').filter({ hasText: entry }).first();
+      const row = page
+        .locator('.quick-input-widget:visible .monaco-list-row')
+        .filter({ hasText: entry })
+        .first();
       await row.click();
     },
-    line: (text) => page.locator('.editor-instance .view-line').filter({ hasText: spaces(text) }).first(),
+    line: (text) =>
+      page
+        .locator('.editor-instance .view-line')
+        .filter({ hasText: spaces(text) })
+        .first(),
     viewRows: async (title) => {
-      const pane = page.locator('.pane').filter({ has: page.locator(`.pane-header[aria-label^="${title}"]`) });
-      return (await pane.locator('.monaco-list-row').allInnerTexts()).map((row) => row.replace(/\s+/g, ' ').trim());
+      const pane = page
+        .locator('.pane')
+        .filter({ has: page.locator(`.pane-header[aria-label^="${title}"]`) });
+      return (await pane.locator('.monaco-list-row').allInnerTexts()).map((row) =>
+        row.replace(/\s+/g, ' ').trim(),
+      );
     },
     preview,
     guide: () => preview().frameLocator('iframe#guide'),

@@ -7,5 +7,7 @@ const PACKAGE_SCRIPT = fileURLToPath(new URL('../../extension/scripts/package.mj
 
 export default function prepare(): void {
   fetchWorkbench();
-  execFileSync(process.execPath, [PACKAGE_SCRIPT, '--target', 'universal', '--target', 'linux-x64'], { stdio: 'inherit' });
+  execFileSync(process.execPath, [PACKAGE_SCRIPT, '--target', 'universal', '--target', 'linux-x64'], {
+    stdio: 'inherit',
+  });
 }

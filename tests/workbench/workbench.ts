@@ -10,7 +10,7 @@ import { SERVER_ENTRY } from './fetch.mjs';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 export const SCREENSHOTS = join(ROOT, 'out', 'workbench');
-const CHROMIUM = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
+const CHROMIUM = process.env.CHROMIUM ?? '/usr/bin/chromium';
 
 export interface Workbench {
   readonly page: Page;
@@ -35,23 +35,47 @@ const QUIET: Readonly<Record<string, unknown>> = {
 };
 
 /** Opens `folder` (a copy of it) with the package in out/extension whose name starts with `vsix`. */
-export async function startWorkbench(vsix: string, folder: string, settings: Readonly<Record<string, unknown>> = {}): Promise<Workbench> {
+export async function startWorkbench(
+  vsix: string,
+  folder: string,
+  settings: Readonly<Record<string, unknown>> = {},
+): Promise<Workbench> {
   mkdirSync(SCREENSHOTS, { recursive: true });
   const home = mkdtempSync(join(tmpdir(), 'baywright-workbench-'));
-  const [data, extensions, copy] = ['data', 'extensions', 'library'].map((name) => join(home, name)) as [string, string, string];
+  const [data, extensions, copy] = ['data', 'extensions', 'library'].map((name) => join(home, name)) as [
+    string,
+    string,
+    string,
+  ];
   cpSync(folder, copy, { recursive: true });
   mkdirSync(join(data, 'User'), { recursive: true });
   writeFileSync(join(data, 'User', 'settings.json'), JSON.stringify({ ...QUIET, ...settings }));
   const common = ['--user-data-dir', data, '--extensions-dir', extensions];
-  execFileSync(process.execPath, [SERVER_ENTRY, ...common, '--install-extension', packageNamed(vsix)], { stdio: 'pipe', env: quietEnvironment(home) });
+  execFileSync(process.execPath, [SERVER_ENTRY, ...common, '--install-extension', packageNamed(vsix)], {
+    stdio: 'pipe',
+    env: quietEnvironment(home),
+  });
   const port = await freePort();
   const server = spawn(
     process.execPath,
-    [SERVER_ENTRY, '--auth', 'none', '--bind-addr', `127.0.0.1:${port}`, '--disable-telemetry', '--disable-update-check', '--disable-getting-started-override', ...common],
+    [
+      SERVER_ENTRY,
+      '--auth',
+      'none',
+      '--bind-addr',
+      `127.0.0.1:${port}`,
+      '--disable-telemetry',
+      '--disable-update-check',
+      '--disable-getting-started-override',
+      ...common,
+    ],
     { stdio: 'pipe', env: quietEnvironment(home) },
   );
   await answering(`http://127.0.0.1:${port}/healthz`, server);
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args: ['--no-sandbox', '--disable-gpu'] });
+  const browser = await chromium.launch({
+    executablePath: CHROMIUM,
+    args: ['--no-sandbox', '--disable-gpu'],
+  });
   const page = await openWindow(browser, `http://127.0.0.1:${port}/?folder=${encodeURIComponent(copy)}`);
   return {
     page,
@@ -65,7 +89,10 @@ export async function startWorkbench(vsix: string, folder: string, settings: Rea
 }
 
 async function openWindow(browser: Browser, url: string): Promise<Page> {
-  const context = await browser.newContext({ viewport: { width: 1500, height: 900 }, permissions: ['clipboard-read', 'clipboard-write'] });
+  const context = await browser.newContext({
+    viewport: { width: 1500, height: 900 },
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
   const page = await context.newPage();
   await page.goto(url);
   await page.locator('.monaco-workbench .part.statusbar').waitFor({ timeout: 60_000 });
@@ -73,16 +100,19 @@ async function openWindow(browser: Browser, url: string): Promise<Page> {
 }
 
 function packageNamed(start: string): string {
-  const { version } = JSON.parse(readFileSync(join(ROOT, 'extension', 'package.json'), 'utf8')) as { version: string };
+  const { version } = JSON.parse(readFileSync(join(ROOT, 'extension', 'package.json'), 'utf8')) as {
+    version: string;
+  };
   const wanted = `${start}-${version}.vsix`;
   const folder = join(ROOT, 'out', 'extension');
-  if (!readdirSync(folder).includes(wanted)) throw new Error(`${wanted} is not in out/extension; run: npm run package`);
+  if (!readdirSync(folder).includes(wanted))
+    throw new Error(`${wanted} is not in out/extension; run: npm run package`);
   return join(folder, wanted);
 }
 
 /** The editor's own settings and caches stay in the test's folder, and it takes no hints from an editor around us. */
 function quietEnvironment(home: string): NodeJS.ProcessEnv {
-  return { PATH: process.env['PATH'], HOME: home, LANG: 'C.UTF-8' };
+  return { PATH: process.env.PATH, HOME: home, LANG: 'C.UTF-8' };
 }
 
 async function freePort(): Promise<number> {
@@ -91,7 +121,9 @@ async function freePort(): Promise<number> {
     probe.once('error', reject);
     probe.listen(0, '127.0.0.1', () => {
       const address = probe.address();
-      probe.close(() => (typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no port'))));
+      probe.close(() =>
+        typeof address === 'object' && address ? resolve(address.port) : reject(new Error('no port')),
+      );
     });
   });
 }
@@ -102,7 +134,13 @@ async function answering(url: string, server: ChildProcess): Promise<void> {
   server.stderr?.on('data', (data: Buffer) => (said += data.toString()));
   for (let attempt = 0; attempt < 150; attempt += 1) {
     if (server.exitCode !== null) break;
-    if (await fetch(url).then((response) => response.ok, () => false)) return;
+    if (
+      await fetch(url).then(
+        (response) => response.ok,
+        () => false,
+      )
+    )
+      return;
     await new Promise((resolve) => setTimeout(resolve, 200));
   }
   throw new Error(`the workbench does not answer:\n${said}`);

@@ -4,11 +4,11 @@ import { describe, expect, it } from 'vitest';
 import type { Finding } from '../../language/src/diagnostics/define.js';
 import { SETTINGS_DIAGNOSTICS } from '../../language/src/diagnostics/settings.js';
 import {
-  applySeverities,
   DEFAULT_SETTINGS,
   globMatcher,
   type KnownCode,
   readSettings,
+  severityOf,
 } from '../../language/src/settings/index.js';
 
 const CODES: readonly KnownCode[] = [
@@ -227,7 +227,7 @@ describe('severities', () => {
     finding('S101', 'never-put-back', 'error'),
   ];
   const after = (text: string) =>
-    applySeverities(all, read(text).settings).map((f) => `${f.code} ${f.severity}`);
+    all.flatMap((f) => severityOf(f, read(text).settings) ?? []).map((f) => `${f.code} ${f.severity}`);
 
   it.each<[string, string, string[]]>([
     ['nothing set', '{}', ['W201 hint', 'F210 question', 'S101 error']],

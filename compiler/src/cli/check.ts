@@ -1,5 +1,5 @@
 // Checks what a command line names and gathers the findings in the order in which they are shown.
-import { applySeverities, type Finding } from '@baywright/language';
+import { type Finding, severityOf } from '@baywright/language';
 import { type Collection, collect, type Shelf, type Trouble } from './libraries.js';
 import type { Shell } from './shell.js';
 
@@ -36,15 +36,11 @@ export function checkPaths(shell: Shell, typed: readonly string[], progress: Pro
 
 /** The findings of the files asked for, and of the settings; catalogues that they use are reported where they are asked for. */
 export function checkShelf(shelf: Shelf, step: () => void = () => {}): Found[] {
+  const settings = shelf.settingsFindings.flatMap((finding) => severityOf(finding, shelf.settings) ?? []);
   const own = shelf.files.flatMap((path) => {
-    const { findings } = shelf.library.analyse(path);
+    const findings = shelf.library.analyse(path)?.findings ?? [];
     step();
     return findings;
   });
-  const findings = [...shelf.settingsFindings, ...own, ...shelf.library.libraryFindings(shelf.files)];
-  return applySeverities(findings, shelf.settings)
-    .sort((a, b) => order(a.file, b.file) || a.span.start - b.span.start || order(a.code, b.code))
-    .map((finding) => ({ shelf, finding }));
+  return [...settings, ...own].map((finding) => ({ shelf, finding }));
 }
-
-const order = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);

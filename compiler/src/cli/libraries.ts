@@ -81,7 +81,7 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
     const shelf = isRoot ? shelfOf(folder) : around;
     for (const { name, kind } of entries) {
       const path = join(folder, name);
-      if (name.startsWith('.') || name === 'node_modules' || shelf.ignores(path)) continue;
+      if (isHidden(name) || shelf.ignores(path)) continue;
       if (kind === 'folder') walk(path, shelf);
       else if (kind === 'file' && name.endsWith(SUFFIX)) take(shelf, path);
     }
@@ -134,7 +134,12 @@ function open(shell: Shell, root: string, hasSettings: boolean): OpenShelf {
       : { settings: DEFAULT_SETTINGS, findings: [] };
   const isIgnored = globMatcher([...settings.ignore, settings.output]);
   const paths = new Set<string>();
-  const library = createLibrary({ read: textOf }, settings);
+  let known: readonly string[] | undefined;
+  const list = () => {
+    known ??= hasSettings ? proceduresIn(shell, root, isIgnored) : [...paths].sort();
+    return known;
+  };
+  const library = createLibrary({ read: textOf, list }, settings);
   return {
     root,
     paths,
@@ -158,3 +163,26 @@ function open(shell: Shell, root: string, hasSettings: boolean): OpenShelf {
     }),
   };
 }
+
+/**
+ * Library paths of all procedures and catalogues under a library's root, but not those of a library inside it. Only
+ * a root with a settings file is walked: without one the current folder may be anything, a whole drive too.
+ */
+function proceduresIn(shell: Shell, root: string, isIgnored: (path: string) => boolean): readonly string[] {
+  const found: string[] = [];
+  const walk = (folder: string): void => {
+    const entries = shell.list(folder);
+    if ('problem' in entries) return;
+    if (folder !== root && entries.some(({ name }) => name === SETTINGS_FILE)) return;
+    for (const { name, kind } of entries) {
+      const path = below(root, join(folder, name));
+      if (path === undefined || isHidden(name) || isIgnored(path)) continue;
+      if (kind === 'folder') walk(join(folder, name));
+      else if (kind === 'file' && name.endsWith(SUFFIX)) found.push(path);
+    }
+  };
+  walk(root);
+  return found;
+}
+
+const isHidden = (name: string): boolean => name.startsWith('.') || name === 'node_modules';

@@ -8,4 +8,4 @@ export {
   settingsJsonSchema,
   settingsSchema,
 } from './schema.js';
-export { applySeverities, globMatcher } from './severity.js';
+export { globMatcher, severityOf } from './severity.js';

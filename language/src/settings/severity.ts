@@ -4,31 +4,37 @@ import type { Finding, Severity } from '../diagnostics/define.js';
 import type { Settings, SeverityLevel } from './schema.js';
 
 /**
- * Findings with the severities that the settings give them, without those that are off. A code is more exact than a
- * name's letter and wins over it; among the entries of `severityFor` that hold for a file, the last one wins. Errors
- * are handed on as they are.
+ * A finding with the severity that the settings give it, undefined where it is off. A code is more exact than a
+ * letter and wins over it; among the entries of `severityFor` that hold for a file, the last one wins. An error is
+ * handed on as it is.
  */
-export function applySeverities(findings: readonly Finding[], settings: Settings): Finding[] {
-  const levels = severitiesByFile(settings);
-  return findings.flatMap((finding) => {
-    if (finding.severity === 'error') return [finding];
-    if (!settings.wording && finding.code.startsWith('W')) return [];
-    const level = levels(finding);
-    if (level === undefined || level === finding.severity) return [finding];
-    return level === 'off' ? [] : [{ ...finding, severity: level satisfies Severity }];
-  });
+export function severityOf(finding: Finding, settings: Settings): Finding | undefined {
+  if (finding.severity === 'error') return finding;
+  if (!settings.wording && finding.code.startsWith('W')) return undefined;
+  let level = levelOf(settings.severity, finding);
+  for (const { holds, severity } of groupsOf(settings)) {
+    const own = levelOf(severity, finding);
+    if (own !== undefined && holds(finding.file)) level = own;
+  }
+  if (level === undefined || level === finding.severity) return finding;
+  return level === 'off' ? undefined : { ...finding, severity: level satisfies Severity };
 }
 
-function severitiesByFile(settings: Settings): (finding: Finding) => SeverityLevel | undefined {
-  const groups = settings.severityFor.map(({ files, severity }) => ({ holds: globMatcher(files), severity }));
-  return (finding) => {
-    let level = levelOf(settings.severity, finding);
-    for (const group of groups) {
-      const own = levelOf(group.severity, finding);
-      if (own !== undefined && group.holds(finding.file)) level = own;
-    }
-    return level;
-  };
+interface Group {
+  readonly holds: (path: string) => boolean;
+  readonly severity: Settings['severity'];
+}
+
+/** Globs are compiled once for each settings object. */
+const compiled = new WeakMap<Settings, readonly Group[]>();
+
+function groupsOf(settings: Settings): readonly Group[] {
+  let groups = compiled.get(settings);
+  if (groups === undefined) {
+    groups = settings.severityFor.map(({ files, severity }) => ({ holds: globMatcher(files), severity }));
+    compiled.set(settings, groups);
+  }
+  return groups;
 }
 
 function levelOf(severity: Settings['severity'], finding: Finding): SeverityLevel | undefined {

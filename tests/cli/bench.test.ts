@@ -102,10 +102,10 @@ describe('order', () => {
 });
 
 describe('explain', () => {
-  it.each(['explain R903', 'explain r903', 'explain setting-unknown'])('%s prints the page', async (line) => {
+  it.each(['explain R803', 'explain r903', 'explain setting-unknown'])('%s prints the page', async (line) => {
     const { code, out } = await baywright(line);
     expect(code).toBe(0);
-    expect(out).toContain('R903 setting-unknown (warning)\n\nA misspelt key does nothing');
+    expect(out).toContain('R803 setting-unknown (warning)\n\nA misspelt key does nothing');
     expect(out).toContain('Wrong\n\n    --- file: baywright.json\n');
     expect(out).toContain('Right\n\n');
   });
@@ -124,6 +124,6 @@ describe('explain', () => {
       .filter(Boolean)
       .map((line) => line.slice(0, 4));
     expect(new Set(codes).size).toBe(codes.length);
-    expect(codes).toContain('R901');
+    expect(codes).toContain('R801');
   });
 });

@@ -62,7 +62,7 @@ describe('colour', () => {
     ['--color=always', {}, false, true],
     ['--color never', {}, true, false],
   ])('%s with %o, terminal %s: %s', async (option, env, isTerminal, expected) => {
-    expect(await isColoured(`explain R901 ${option}`, env, isTerminal)).toBe(expected);
+    expect(await isColoured(`explain R801 ${option}`, env, isTerminal)).toBe(expected);
   });
 });
 

@@ -144,7 +144,7 @@ describe('SARIF', () => {
   };
 
   it('has what code-scanning services ask for', async () => {
-    const log = await sarif({ 'my file.bay': '!error R902 setting-not-usable: wrong here see' });
+    const log = await sarif({ 'my file.bay': '!error R802 setting-not-usable: wrong here see' });
     expect(log).toMatchObject({
       version: '2.1.0',
       runs: [
@@ -152,12 +152,12 @@ describe('SARIF', () => {
           tool: {
             driver: {
               name: 'Baywright',
-              rules: [{ id: 'R902', shortDescription: { text: 'Setting not usable' } }],
+              rules: [{ id: 'R802', shortDescription: { text: 'Setting not usable' } }],
             },
           },
           results: [
             {
-              ruleId: 'R902',
+              ruleId: 'R802',
               ruleIndex: 0,
               level: 'error',
               locations: [

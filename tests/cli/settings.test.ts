@@ -58,88 +58,88 @@ describe('settings that are right', () => {
 
 describe('settings that are wrong', () => {
   it.each<[string, string, string[]]>([
-    ['an empty file', '', ['R901 at : the settings are not JSON: the file holds no value']],
-    ['a missing brace', '{ "page": "A4"', ['R901 at : the settings are not JSON: a closing } is missing']],
+    ['an empty file', '', ['R801 at : the settings are not JSON: the file holds no value']],
+    ['a missing brace', '{ "page": "A4"', ['R801 at : the settings are not JSON: a closing } is missing']],
     [
       'bare words',
       '{ "output": guides }',
-      ['R901 at guides: the settings are not JSON: text stands in double quotes'],
+      ['R801 at guides: the settings are not JSON: text stands in double quotes'],
     ],
     [
       'a list in place of keys',
       '[]',
-      ['R902 at []: the whole file: expected a group of keys in { }, found an empty list'],
+      ['R802 at []: the whole file: expected a group of keys in { }, found an empty list'],
     ],
     [
       'a page nobody prints',
       '{ "page": "A3" }',
-      ['R902 at "A3": page: expected "A4" or "Letter", found "A3"'],
+      ['R802 at "A3": page: expected "A4" or "Letter", found "A3"'],
     ],
-    ['a number for a name', '{ "shop": { "name": 12 } }', ['R902 at 12: shop.name: expected text, found 12']],
+    ['a number for a name', '{ "shop": { "name": 12 } }', ['R802 at 12: shop.name: expected text, found 12']],
     [
       'a language that is not made',
       '{ "languages": ["en", "xx"] }',
-      ['R902 at "xx": languages[1]: expected "en", "es", "fr" or "de", found "xx"'],
+      ['R802 at "xx": languages[1]: expected "en", "es", "fr" or "de", found "xx"'],
     ],
     [
       'a bad entry before another fault',
       '{ "languages": [1, "es"], "severityFor": [5, { "files": ["a"], "severity": { "W": "of" } }] }',
       [
-        'R902 at 1: languages[0]: expected "en", "es", "fr" or "de", found 1',
-        'R902 at 5: severityFor[0]: expected a group of keys in { }, found 5',
-        'R902 at "of": severityFor[1].severity.W: expected "off", "hint", "question", "warning" or "error", found "of"',
+        'R802 at 1: languages[0]: expected "en", "es", "fr" or "de", found 1',
+        'R802 at 5: severityFor[0]: expected a group of keys in { }, found 5',
+        'R802 at "of": severityFor[1].severity.W: expected "off", "hint", "question", "warning" or "error", found "of"',
       ],
     ],
     [
       'no language at all',
       '{ "languages": [] }',
-      ['R902 at []: languages: expected at least one entry, found an empty list'],
+      ['R802 at []: languages: expected at least one entry, found an empty list'],
     ],
     [
       'a rule switched off without a reason',
       '{ "starterRulesOff": [{ "rule": "hoist" }] }',
-      ['R902 at { "rule": "hoist" }: starterRulesOff[0].because: expected text, found nothing'],
+      ['R802 at { "rule": "hoist" }: starterRulesOff[0].because: expected text, found nothing'],
     ],
     [
       'an address of another kind',
       '{ "url": "ftp://x.example" }',
       [
-        'R902 at "ftp://x.example": url: expected an address that starts with https:// or http://, found "ftp://x.example"',
+        'R802 at "ftp://x.example": url: expected an address that starts with https:// or http://, found "ftp://x.example"',
       ],
     ],
     [
       'half a month',
       '{ "release": { "reviewMonths": 0.5 } }',
-      ['R902 at 0.5: release.reviewMonths: expected a whole number, found 0.5'],
+      ['R802 at 0.5: release.reviewMonths: expected a whole number, found 0.5'],
     ],
     [
       'a key misspelt',
       '{ "outptu": "guides" }',
-      ['R903 at "outptu": there is no setting outptu; did you mean “output”?'],
+      ['R803 at "outptu": there is no setting outptu; did you mean “output”?'],
     ],
     [
       'a key misspelt further in',
       '{ "release": { "twoInitial": true } }',
-      ['R903 at "twoInitial": there is no setting release.twoInitial; did you mean “twoInitials”?'],
+      ['R803 at "twoInitial": there is no setting release.twoInitial; did you mean “twoInitials”?'],
     ],
     [
       'a code that does not exist',
       '{ "severity": { "W202": "off" } }',
-      ['R904 at "W202": severity of “W202”: no finding has this code, name or letter; near it: W201'],
+      ['R804 at "W202": severity of “W202”: no finding has this code, name or letter; near it: W201'],
     ],
     [
       'an error made harmless',
       '{ "severity": { "S101": "hint" } }',
       [
-        'R904 at "S101": severity of “S101”: an error stays an error; where a line is known to be right, write `accept CODE: reason` above it',
+        'R804 at "S101": severity of “S101”: an error stays an error; where a line is known to be right, write `accept CODE: reason` above it',
       ],
     ],
     [
       'two faults at once',
       '{ "page": 1, "wording": "no" }',
       [
-        'R902 at 1: page: expected "A4" or "Letter", found 1',
-        'R902 at "no": wording: expected true or false, found "no"',
+        'R802 at 1: page: expected "A4" or "Letter", found 1',
+        'R802 at "no": wording: expected true or false, found "no"',
       ],
     ],
   ])('%s', (_, text, expected) => {

@@ -2,7 +2,7 @@
 import { CommanderError, InvalidArgumentError, Command as Parser, Option as ParserOption } from 'commander';
 import picocolors from 'picocolors';
 import type { Colors } from 'picocolors/types.js';
-import type { CommandDef, Option } from './commands/command.js';
+import type { CommandDef, Option } from './command.js';
 import { COMMANDS } from './commands/index.js';
 import { CannotRun, type Shell, type Stream } from './shell.js';
 import { VERSION } from './version.js';
@@ -78,7 +78,7 @@ function program(shell: Shell, when: ColourChoice, done: (code: number) => void)
         .slice(0, def.takes.length)
         .flat()
         .filter((arg): arg is string => typeof arg === 'string');
-      done(await def.run({ shell, paint, paintErr }, args, optionValues(def, command)));
+      done(await def.run({ shell, paint, paintErr, commands: COMMANDS }, args, optionValues(def, command)));
     });
   }
   return parser;

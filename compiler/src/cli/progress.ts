@@ -1,5 +1,5 @@
 // A counter on standard error while long work runs: only on a terminal, only when there is much to do.
-import type { Context } from './commands/command.js';
+import type { Context } from './command.js';
 
 export interface ProgressLine {
   step(done: number, all: number): void;

@@ -1,12 +1,12 @@
 // `baywright check`: findings of procedures and catalogues.
 import { DIAGNOSTICS } from '@baywright/language';
 import { type Checked, checkPaths } from '../check.js';
+import { type Context, choice, count, defineCommand, flag } from '../command.js';
 import { fixShelf } from '../fix.js';
 import { progressLine } from '../progress.js';
 import { githubReport } from '../report/github.js';
 import { makeReport, sourceLines } from '../report/report.js';
 import { plural, textReport } from '../report/text.js';
-import { type Context, choice, count, defineCommand, flag } from './command.js';
 
 export default defineCommand({
   name: 'check',

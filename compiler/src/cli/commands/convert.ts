@@ -7,8 +7,8 @@ import {
   parseQuantity,
   parseUnit,
 } from '@baywright/language';
+import { defineCommand, flag } from '../command.js';
 import { CannotRun } from '../shell.js';
-import { defineCommand, flag } from './command.js';
 
 export default defineCommand({
   name: 'convert',

@@ -1,8 +1,8 @@
 // `baywright explain`: the page of a finding.
 import { DIAGNOSTICS, type DiagnosticDef, nearest } from '@baywright/language';
 import type { Colors } from 'picocolors/types.js';
+import { type Context, defineCommand } from '../command.js';
 import { CannotRun } from '../shell.js';
-import { type Context, defineCommand } from './command.js';
 
 export default defineCommand({
   name: 'explain',

@@ -1,10 +1,12 @@
 // The table of commands, in the order in which help lists them. A new command is one file and one row.
+
+import type { CommandDef } from '../command.js';
 import check from './check.js';
-import type { CommandDef } from './command.js';
+import completions from './completions.js';
 import convert from './convert.js';
 import explain from './explain.js';
 import start from './new.js';
 import order from './order.js';
 import torque from './torque.js';
 
-export const COMMANDS: readonly CommandDef[] = [check, start, explain, convert, torque, order];
+export const COMMANDS: readonly CommandDef[] = [check, start, explain, convert, torque, order, completions];

@@ -1,8 +1,9 @@
 // `baywright new`: a file to start from.
+
+import { choice, defineCommand, text } from '../command.js';
 import { fileName, join, relativeTo } from '../paths.js';
 import { CannotRun } from '../shell.js';
 import { STARTER_KINDS, STARTERS } from '../starters.js';
-import { choice, defineCommand, text } from './command.js';
 
 export default defineCommand({
   name: 'new',

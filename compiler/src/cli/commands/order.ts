@@ -1,7 +1,7 @@
 // `baywright order`: the turn in which fasteners are tightened.
 import { trade } from '@baywright/language';
+import { choice, defineCommand, flag } from '../command.js';
 import { CannotRun } from '../shell.js';
-import { choice, defineCommand, flag } from './command.js';
 
 const PATTERNS = ['star', 'cross', 'inside-out', 'outside-in'] as const;
 

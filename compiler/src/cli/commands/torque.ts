@@ -9,8 +9,8 @@ import {
   toSI,
   trade,
 } from '@baywright/language';
+import { choice, defineCommand, list, text } from '../command.js';
 import { CannotRun } from '../shell.js';
-import { choice, defineCommand, list, text } from './command.js';
 
 const CONDITIONS = ['as delivered', 'dry', 'oiled', 'grease', 'anti-seize', 'threadlocker', 'ptfe'] as const;
 

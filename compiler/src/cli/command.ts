@@ -1,6 +1,6 @@
 // The shape of a command: one file each, one row in the table. Help, parsing and completions read it.
 import type { Colors } from 'picocolors/types.js';
-import type { Shell } from '../shell.js';
+import type { Shell } from './shell.js';
 
 export interface FlagOption {
   readonly kind: 'flag';
@@ -78,6 +78,8 @@ export interface Context {
   /** Colours for standard output, and for standard error. */
   readonly paint: Colors;
   readonly paintErr: Colors;
+  /** The whole table, for what is made from it. */
+  readonly commands: readonly CommandDef[];
 }
 
 export interface CommandDef<Options extends OptionTable = OptionTable> {

@@ -1,6 +1,8 @@
 // The one door of the language: what the compiler, the server and the tests may use.
+export * from './analysis.js';
 export * from './diagnostics/define.js';
 export { DIAGNOSTICS } from './diagnostics/index.js';
+export type { Analysis, Library, LibraryHost } from './library.js';
 export * from './quantity/index.js';
 export * from './settings/index.js';
 export * from './text/line-index.js';

@@ -1,0 +1,27 @@
+// Work that stands in no step.
+import { defineDiagnostic } from './define.js';
+
+export const stepMissing = defineDiagnostic<{ readonly head: string }>({
+  code: 'G112',
+  name: 'step-missing',
+  severity: 'error',
+  message: ({ head }) => `\`${head}\` stands in no step`,
+  advice: () => 'put a `step:` with a title above it',
+  why: `The guide numbers and ticks off steps. Work outside a step has no number, so it is easily passed over.`,
+  wrong: `procedure A-1: Mirror, replace
+
+parts
+  mirror: Door mirror
+
+removal
+  remove mirror
+# ^^^^^^ G112`,
+  right: `procedure A-1: Mirror, replace
+
+parts
+  mirror: Door mirror
+
+removal
+  step: Take the mirror off
+    remove mirror`,
+});

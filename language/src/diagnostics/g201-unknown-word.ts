@@ -1,0 +1,34 @@
+// A word that opens a line and is not known there.
+import { defineDiagnostic } from './define.js';
+
+export const unknownWord = defineDiagnostic<{ readonly word: string; readonly where: string; readonly readAs: string | undefined; readonly near: readonly string[] }>({
+  code: 'G201',
+  name: 'unknown-word',
+  severity: 'error',
+  message: ({ word, where, readAs }) =>
+    readAs === undefined ? `\`${word}\` is not a word that opens a line ${where}` : `\`${word}\` is read as \`${readAs}\``,
+  advice: ({ readAs, near }) =>
+    readAs !== undefined
+      ? undefined
+      : near.length === 0
+        ? 'text for the technician goes after a colon'
+        : `did you mean ${near.map((word) => `\`${word}\``).join(' or ')}?`,
+  why: `The first word of a line says what the line is. A line that the checker cannot read is left out with everything below it, and so is what it would have checked.`,
+  wrong: `procedure A-1: Mirror, replace
+
+parts
+  mirror: Door mirror
+
+removal
+  step: Take the mirror off
+    remvoe mirror
+#   ^^^^^^ G201`,
+  right: `procedure A-1: Mirror, replace
+
+parts
+  mirror: Door mirror
+
+removal
+  step: Take the mirror off
+    remove mirror`,
+});

@@ -1,0 +1,52 @@
+// The findings of grammar and layout: G1 where lines stand and what they miss, G2 what is written on them.
+import type { DiagnosticDef } from './define.js';
+import { tabIndent } from './g101-tab-indent.js';
+import { oneSpaceIndent } from './g102-one-space-indent.js';
+import { unevenIndent } from './g103-uneven-indent.js';
+import { nothingBelow } from './g104-nothing-below.js';
+import { titleMissing } from './g105-title-missing.js';
+import { colonMissing } from './g106-colon-missing.js';
+import { textMissing } from './g107-text-missing.js';
+import { colonBeforeBlock } from './g108-colon-before-block.js';
+import { trailingComma } from './g109-trailing-comma.js';
+import { textBelowRemark } from './g110-text-below-remark.js';
+import { lineTooLong } from './g111-line-too-long.js';
+import { stepMissing } from './g112-step-missing.js';
+import { openingMissing } from './g113-opening-missing.js';
+import { secondOpening } from './g114-second-opening.js';
+import { unknownWord } from './g201-unknown-word.js';
+import { wordOutOfPlace } from './g202-word-out-of-place.js';
+import { unexpected } from './g203-unexpected.js';
+import { operandMissing } from './g204-operand-missing.js';
+import { quoteOpen } from './g205-quote-open.js';
+import { strayCharacter } from './g206-stray-character.js';
+import { reservedName } from './g207-reserved-name.js';
+import { operandForm } from './g208-operand-form.js';
+import { referenceOpen } from './g209-reference-open.js';
+
+/** Every diagnostic that `parse` reports. */
+export const GRAMMAR_DIAGNOSTICS: readonly DiagnosticDef<never>[] = [
+  tabIndent,
+  oneSpaceIndent,
+  unevenIndent,
+  nothingBelow,
+  titleMissing,
+  colonMissing,
+  textMissing,
+  colonBeforeBlock,
+  trailingComma,
+  textBelowRemark,
+  lineTooLong,
+  stepMissing,
+  openingMissing,
+  secondOpening,
+  unknownWord,
+  wordOutOfPlace,
+  unexpected,
+  operandMissing,
+  quoteOpen,
+  strayCharacter,
+  reservedName,
+  operandForm,
+  referenceOpen,
+];

@@ -1,0 +1,41 @@
+// A library of Baywright files as the core sees it: where texts come from, and what is known of each file.
+import type { Finding } from './diagnostics/define.js';
+import type { Job } from './names/job.js';
+import type { FileModel } from './names/model.js';
+import type { Imports } from './names/scope.js';
+import type { Settings } from './settings/index.js';
+import type { StateRun } from './state/run.js';
+import type { Tree } from './syntax/tree.js';
+
+/** What the core needs from outside: the files of one library, by path from its root with forward slashes. */
+export interface LibraryHost {
+  /** Text of a file, undefined when there is none. */
+  read(path: string): string | undefined;
+  /** Paths of all `.bay` files, for procedures named by number. */
+  list(): readonly string[];
+}
+
+/** Everything known of one file and what it uses. */
+export interface Analysis {
+  readonly path: string;
+  readonly text: string;
+  readonly tree: Tree;
+  readonly model: FileModel;
+  readonly job: Job;
+  /** The run of the work; undefined for files without work. */
+  readonly run: StateRun | undefined;
+  readonly findings: readonly Finding[];
+  /** Paths of the files this analysis depends on, itself not among them. */
+  readonly dependencies: readonly string[];
+}
+
+export interface Library extends Imports {
+  readonly host: LibraryHost;
+  readonly settings: Settings;
+  analyse(path: string): Analysis | undefined;
+  tree(path: string): Tree | undefined;
+  /** Syntax findings alone, for the quick half of checking while typing. */
+  syntaxFindings(path: string): readonly Finding[];
+  /** Forgets a file and every analysis that depends on it. Without a path: forgets all. */
+  changed(path?: string): void;
+}

@@ -1,0 +1,204 @@
+// One procedure with everything its names mean: scope, combinations, relations between things and their inverses.
+import { numberOf } from '../quantity/index.js';
+import { tighteningCount } from './figures.js';
+import type { Clause, Guard, Item, Line } from '../syntax/tree.js';
+import { ALWAYS, type Condition } from '../variants/diagrams.js';
+import { type GuardProblem, type Universe, universeOf, type VehicleFacts } from '../variants/universe.js';
+import { clausesOf, type FileModel, type Thing, type ThingClause } from './model.js';
+import { type Imports, type Scope, scopeOf } from './scope.js';
+
+/** `of` stands in a relation to `target`, on the combinations of `when`. */
+export interface Relation {
+  readonly of: Thing;
+  readonly target: Thing;
+  /** `held by 1 of cover-bolt`. */
+  readonly count: number | undefined;
+  /** `held by parking-brake applied`. */
+  readonly value: string | undefined;
+  readonly when: Condition;
+  readonly item: Item;
+  readonly clause: Clause;
+}
+
+export interface Job {
+  readonly file: FileModel;
+  readonly scope: Scope;
+  readonly universe: Universe;
+  /** Scopes of the procedures it performs operations from, itself first. */
+  readonly scopes: readonly Scope[];
+  readonly imports: Imports;
+  readonly guardProblems: readonly (GuardProblem & { readonly file: string })[];
+  /** Where the thing exists. */
+  exists(thing: Thing): Condition;
+  /** Where a guard of this file holds. */
+  where(guard: Guard | undefined): Condition;
+  relations(thing: Thing, word: string): readonly Relation[];
+  /** Relations that point at the thing. */
+  inverse(thing: Thing, word: string): readonly Relation[];
+  /** Number of fasteners in a set; 1 when it is not known. */
+  count(thing: Thing): number;
+}
+
+export function jobOf(file: FileModel, imports: Imports): Job {
+  const scope = scopeOf(file, imports);
+  const scopes = [scope, ...performedFrom(file, imports).map((f) => scopeOf(f, imports))];
+  const vehicles = vehiclesOf(file, scope);
+  const guards = scopes.flatMap((s) => [...s.names.values()].flatMap(guardsOf)).concat(scopes.flatMap((s) => guardsIn(s.file.lines)));
+  const universe = universeOf(file, vehicles, guards);
+  const guardProblems: (GuardProblem & { file: string })[] = [];
+  reportGuards(file, universe, guardProblems);
+
+  const existing = new Map<Thing, Condition>();
+  const exists = (thing: Thing): Condition => {
+    const known = existing.get(thing);
+    if (known !== undefined) return known;
+    let result: Condition = ALWAYS;
+    for (const guard of thing.exists) result = universe.diagrams.and(result, universe.condition(guard));
+    existing.set(thing, result);
+    return result;
+  };
+
+  const relationsByWord = new Map<string, Relation[]>();
+  const relations = (thing: Thing, word: string): readonly Relation[] => {
+    const key = `${word} ${thing.id}`;
+    const known = relationsByWord.get(key);
+    if (known) return known;
+    const found: Relation[] = [];
+    relationsByWord.set(key, found);
+    for (const { clause, guard } of clausesOf(thing, word)) {
+      for (const item of clause.items) {
+        const target = resolve(scopes, item.name.text);
+        if (!target) continue;
+        found.push({
+          of: thing,
+          target,
+          count: item.count?.value === undefined ? undefined : numberOf(item.count.value),
+          value: item.value?.text,
+          when: universe.diagrams.and(exists(thing), universe.condition(guard)),
+          item,
+          clause,
+        });
+      }
+    }
+    return found;
+  };
+
+  const inverses = new Map<string, Map<string, Relation[]>>();
+  const inverse = (thing: Thing, word: string): readonly Relation[] => {
+    let byTarget = inverses.get(word);
+    if (!byTarget) {
+      byTarget = new Map();
+      inverses.set(word, byTarget);
+      for (const of of allThings(scopes)) {
+        for (const relation of relations(of, word)) {
+          const list = byTarget.get(relation.target.id) ?? [];
+          list.push(relation);
+          byTarget.set(relation.target.id, list);
+        }
+      }
+    }
+    return byTarget.get(thing.id) ?? [];
+  };
+
+  return {
+    file,
+    scope,
+    scopes,
+    imports,
+    universe,
+    guardProblems,
+    exists,
+    where: (guard) => universe.condition(guard),
+    relations,
+    inverse,
+    count: tighteningCount,
+  };
+}
+
+/** A name in the procedure's own scope, else in the scope of a procedure it performs from. */
+export function resolve(scopes: readonly Scope[], name: string): Thing | undefined {
+  for (const scope of scopes) {
+    const thing = scope.resolve(name);
+    if (thing) return thing;
+  }
+  return undefined;
+}
+
+/** Every declared thing once. */
+export function allThings(scopes: readonly Scope[]): Thing[] {
+  return [...new Map(scopes.flatMap((s) => [...s.names.values()]).map((t) => [t.id, t])).values()];
+}
+
+/** Every line of a block and of the blocks below it. */
+export function* everyLine(lines: readonly Line[]): Generator<Line> {
+  const stack = [...lines].reverse();
+  for (let line = stack.pop(); line; line = stack.pop()) {
+    yield line;
+    for (let i = line.children.length - 1; i >= 0; i--) {
+      const child = line.children[i];
+      if (child) stack.push(child);
+    }
+  }
+}
+
+/** The guards written in a line, its clauses included. */
+export function guardOfLine(line: Line): Guard | undefined {
+  return 'guard' in line ? line.guard : undefined;
+}
+
+function guardsIn(lines: readonly Line[]): Guard[] {
+  return [...everyLine(lines)].map(guardOfLine).filter((g) => g !== undefined);
+}
+
+function guardsOf(thing: Thing): Guard[] {
+  const own: (Guard | undefined)[] = [...thing.exists];
+  for (const list of thing.clauses.values()) for (const clause of list) own.push(clause.guard);
+  return own.filter((g) => g !== undefined);
+}
+
+function reportGuards(file: FileModel, universe: Universe, problems: (GuardProblem & { file: string })[]): void {
+  if (file.kind !== 'procedure') return;
+  for (const guard of guardsIn(file.lines)) universe.condition(guard, (p) => problems.push({ ...p, file: file.path }));
+}
+
+/** The procedures whose operations are performed, and the ones those perform from in turn. */
+function performedFrom(file: FileModel, imports: Imports): FileModel[] {
+  const found = new Map<string, FileModel>();
+  const visit = (from: FileModel): void => {
+    for (const line of everyLine(from.work)) {
+      if (line.kind !== 'perform' || !line.from || line.from.hole) continue;
+      const callee = imports.numbered(line.from.text);
+      if (!callee || callee === file || found.has(callee.path)) continue;
+      found.set(callee.path, callee);
+      visit(callee);
+    }
+  };
+  visit(file);
+  return [...found.values()];
+}
+
+function vehiclesOf(file: FileModel, scope: Scope): VehicleFacts[] {
+  const facts: VehicleFacts[] = [];
+  for (const line of file.applies) {
+    const thing = line.vehicle ? scope.resolve(line.vehicle.text) : undefined;
+    if (!thing || thing.kind !== 'vehicle' || facts.some((f) => f.name === thing.name)) continue;
+    const years = yearsOf(clausesOf(thing, 'years'));
+    facts.push({
+      name: thing.name,
+      options: clausesOf(thing, 'option').map(({ clause }) => {
+        const [option, ...values] = clause.words;
+        return { name: option?.text ?? '', values: values.map((v) => v.text) };
+      }),
+      from: line.from?.value === undefined ? years?.from : numberOf(line.from.value),
+      to: line.to?.value === undefined ? years?.to : numberOf(line.to.value),
+    });
+  }
+  return facts;
+}
+
+function yearsOf(clauses: readonly ThingClause[]): { from: number; to: number } | undefined {
+  const amounts = clauses[0]?.clause.spec?.stages[0]?.measure.amounts ?? [];
+  const [from, to] = amounts.map((a) => (a.number.value === undefined ? undefined : numberOf(a.number.value)));
+  return from === undefined ? undefined : { from, to: to ?? from };
+}
+

@@ -1,0 +1,67 @@
+// A statement with its names resolved: which verb, which things, which clauses.
+import type { Clause, Guard, Item, Name, StatementLine } from '../syntax/tree.js';
+import type { VerbDef } from '../vocabulary/verb.js';
+import { numberOf } from '../quantity/index.js';
+import { VERB_BY_WORD } from '../verbs/index.js';
+import type { Thing } from './model.js';
+import type { Scope } from './scope.js';
+
+export interface BoundItem {
+  readonly item: Item;
+  /** Undefined when the name is not declared. */
+  readonly thing: Thing | undefined;
+  readonly count: number | undefined;
+  readonly value: string | undefined;
+}
+
+export interface BoundStatement {
+  readonly line: StatementLine;
+  readonly file: string;
+  readonly verb: VerbDef;
+  readonly objects: readonly BoundItem[];
+  /** Clauses of the line and of the clause lines below it. */
+  readonly clauses: readonly Clause[];
+  readonly guard: Guard | undefined;
+  clause(word: string): Clause | undefined;
+  /** Things named in a clause. */
+  named(word: string): readonly BoundItem[];
+}
+
+export function bindItem(item: Item, scope: Scope): BoundItem {
+  return {
+    item,
+    thing: scope.resolve(item.name.text),
+    count: item.count?.value === undefined ? undefined : numberOf(item.count.value),
+    value: item.value?.text,
+  };
+}
+
+/** Undefined when the verb is not known; the line is then a syntax finding. */
+export function bindStatement(line: StatementLine, file: string, scope: Scope): BoundStatement | undefined {
+  const verb = VERB_BY_WORD.get(line.verb.text);
+  if (!verb) return undefined;
+  const clauses = [...line.clauses, ...line.children.flatMap((c) => (c.kind === 'clauses' ? c.clauses : []))];
+  const byWord = new Map<string, BoundItem[]>();
+  return {
+    line,
+    file,
+    verb,
+    objects: line.items.map((item) => bindItem(item, scope)),
+    clauses,
+    guard: line.guard,
+    clause: (word) => clauses.find((c) => c.word === word),
+    named(word) {
+      let list = byWord.get(word);
+      if (!list) {
+        list = clauses.filter((c) => c.word === word).flatMap((c) => c.items.map((item) => bindItem(item, scope)));
+        byWord.set(word, list);
+      }
+      return list;
+    },
+  };
+}
+
+/** All names a statement mentions. */
+export function namesOf(statement: BoundStatement): Name[] {
+  return [...statement.line.items, ...statement.clauses.flatMap((c) => c.items)].flatMap((i) => [i.name, ...i.alternatives]);
+}

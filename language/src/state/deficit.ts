@@ -1,0 +1,34 @@
+// Something an act needed and did not find. It is noted when it fails, the needed state is assumed, and only at the
+// end is it told as a finding: what is done later after all was out of order, what is never done is missing.
+import type { Thing } from '../names/model.js';
+import type { Need } from '../vocabulary/needs.js';
+import type { Condition } from '../variants/diagrams.js';
+import type { Act } from './act.js';
+import type { Want } from './wants.js';
+
+/** One thing that is not as wanted. */
+export interface Lack {
+  readonly thing: Thing;
+  readonly want: Want;
+  /** Where it is not as wanted. */
+  readonly when: Condition;
+  /** The value wanted, for conditions and positions; the minutes left, for clocks. */
+  readonly value?: string;
+  /** The act that left it so, -1 when the vehicle came in so. */
+  readonly maker: number;
+}
+
+export interface Deficit {
+  /** The act that failed; undefined at the end of the procedure. */
+  readonly act: Act | undefined;
+  readonly need: Need | 'end';
+  readonly lacks: Lack[];
+  /** Noted only so that what follows from it is not told again. */
+  readonly silent: boolean;
+  /** The rest of the joint, put right along with the things that lack. */
+  readonly also: Set<Thing>;
+  /** Acts that later did what was missing. */
+  readonly late: Act[];
+  /** Things that were done late. */
+  readonly arrived: Set<Thing>;
+}

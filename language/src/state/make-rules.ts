@@ -1,0 +1,184 @@
+// How each make of the vocabulary changes the state.
+import { isFormless, minutes, minutesOf, stageCount } from '../names/figures.js';
+import { hasClause, type Thing } from '../names/model.js';
+import type { Make } from '../vocabulary/needs.js';
+import type { Condition } from '../variants/diagrams.js';
+import { decode, encode, loosened, size, snugged, staged, started, takenOut, torqued } from './counts.js';
+import { facesOf, joinsAt, sealantOf } from './joints.js';
+import type { Machine } from './machine.js';
+import type { Asked } from './need-rules.js';
+
+type MakeRule = (m: Machine, asked: Asked) => void;
+
+const change = (aspect: Parameters<Machine['change']>[1], to: string): MakeRule => (m, { act, thing, when }) => m.change(thing, aspect, when, () => to, act.index);
+
+/** Loosening or taking out a torqued single-use fastener spends it. */
+function spend(m: Machine, thing: Thing, when: Condition, by: number): void {
+  if (!hasClause(thing, 'renew')) return;
+  const torquedWhere = m.d.minus(m.d.and(when, m.where(thing, 'tight', (v) => decode(String(v)).torqued > 0)), m.muted(thing));
+  m.change(thing, 'spent', torquedWhere, () => 'yes', by);
+}
+
+/** What moves or comes off upsets the settings that name it. */
+function upset(m: Machine, { act, thing, when }: Asked): void {
+  for (const r of m.job.inverse(thing, 'disturbed by')) m.change(r.of, 'setting', m.d.and(when, r.when), () => 'disturbed', act.index);
+}
+
+/** Fluids that opening this lets out: they are low unless they were drained before. */
+function lose(m: Machine, { act, thing, when }: Asked): void {
+  const fluids = [...m.job.inverse(thing, 'drain at').map((r) => r.of), ...m.job.relations(thing, 'closes').map((r) => r.target)];
+  for (const fluid of fluids) m.change(fluid, 'level', when, (v) => (v === 'drained' ? v : 'low'), act.index);
+}
+
+function fillTo(m: Machine, { act, thing, when }: Asked): void {
+  const settles = minutesOf(thing, 'settle');
+  m.put(thing, 'level', when, settles === undefined ? 'full' : 'unchecked', act.index);
+  if (settles !== undefined) m.clocks.start(`settle ${thing.id}`, 'least', settles, when, act.index);
+}
+
+export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
+  loose(m, asked) {
+    const { act, thing, count, when } = asked;
+    spend(m, thing, when, act.index);
+    m.change(thing, 'tight', when, (v) => encode(loosened(decode(String(v)), count ?? size(decode(String(v))))), act.index);
+    upset(m, asked);
+  },
+  out(m, asked) {
+    const { act, thing, count, when } = asked;
+    spend(m, thing, when, act.index);
+    m.change(thing, 'tight', when, (v) => encode(takenOut(decode(String(v)), count ?? size(decode(String(v))))), act.index);
+    upset(m, asked);
+    lose(m, asked);
+  },
+  started(m, { act, thing, count, when }) {
+    const whole = isFormless(thing);
+    m.change(thing, 'tight', when, (v) => {
+      const c = started(decode(String(v)), count ?? size(decode(String(v))));
+      return encode(whole && c.out === 0 ? torqued(c) : c);
+    }, act.index);
+    if (hasClause(thing, 'renew')) {
+      m.change(thing, 'spent', when, () => 'no', act.index);
+      m.change(thing, 'fresh', when, () => 'new', act.index);
+    }
+  },
+  snug: (m, { act, thing, when }) => m.change(thing, 'tight', when, (v) => encode(snugged(decode(String(v)))), act.index),
+  torqued(m, { act, thing, when }) {
+    const stage = stageOf(act.statement?.clause('stage')?.raw?.text);
+    const last = stageCount(thing);
+    if (stage !== undefined && stage < last) m.change(thing, 'tight', when, (v) => encode(staged(decode(String(v)), stage)), act.index);
+    else m.change(thing, 'tight', when, (v) => encode(torqued(decode(String(v)))), act.index);
+  },
+  tight: (m, { act, thing, when }) => m.change(thing, 'tight', when, (v) => encode(torqued(decode(String(v)))), act.index),
+  renewed(m, { act, thing, when }) {
+    m.change(thing, 'fresh', when, () => 'new', act.index);
+    if (thing.kind === 'fastener') m.change(thing, 'spent', when, () => 'no', act.index);
+  },
+  'taken off'(m, asked) {
+    const { act, thing, when } = asked;
+    m.change(thing, 'place', when, () => 'out', act.index);
+    m.change(thing, 'position', when, () => thing.values[0]?.text ?? '', act.index);
+    if (sealantOf(m.job, thing)) {
+      m.change(thing, 'joint', when, () => 'old', act.index);
+      for (const face of facesOf(m.job, thing)) m.change(face, 'clean', when, () => 'dirty', act.index);
+      m.clocks.stop(`made ${thing.id}`, when, act.index);
+    }
+    upset(m, asked);
+    lose(m, asked);
+  },
+  hung(m, asked) {
+    const { act, thing, when } = asked;
+    m.change(thing, 'place', when, () => 'hung', act.index);
+    upset(m, asked);
+  },
+  fitted(m, { act, thing, when }) {
+    m.change(thing, 'place', when, () => 'in', act.index);
+    if (hasClause(thing, 'renew')) m.change(thing, 'fresh', when, () => 'new', act.index);
+    const sealant = sealantOf(m.job, thing);
+    if (!sealant) return;
+    const closing = m.d.and(when, m.where(thing, 'joint', (v) => v === 'wet'));
+    m.change(thing, 'joint', closing, () => 'made', act.index);
+    const limits = ['torque after', 'fill after', 'run after'].map((w) => minutesOf(sealant, w) ?? 0);
+    m.clocks.start(`made ${thing.id}`, 'least', Math.max(...limits), closing, act.index);
+    m.clocks.stop(`wet ${thing.id}`, closing, act.index);
+  },
+  moved(m, asked) {
+    const to = asked.act.statement?.named('to')[0]?.item.name.text ?? asked.value;
+    if (to !== undefined) m.put(asked.thing, 'position', asked.when, to, asked.act.index);
+    upset(m, asked);
+  },
+  placed: change('put', 'placed'),
+  removed: change('put', 'away'),
+  connected: change('link', 'connected'),
+  disconnected(m, asked) {
+    const { act, thing, when } = asked;
+    m.change(thing, 'link', when, () => 'disconnected', act.index);
+    for (const r of m.job.relations(thing, 'in')) {
+      if (r.target.kind !== 'circuit') continue;
+      const at = m.d.and(when, r.when);
+      m.change(r.target, 'air', at, () => 'air', act.index);
+      for (const f of m.job.relations(r.target, 'uses')) m.change(f.target, 'level', m.d.and(at, f.when), (v) => (v === 'drained' ? v : 'low'), act.index);
+    }
+    upset(m, asked);
+    lose(m, asked);
+  },
+  capped: change('link', 'capped'),
+  uncapped: change('link', 'disconnected'),
+  drained: (m, { act, thing, when }) => m.put(thing, 'level', when, 'drained', act.index),
+  filled: fillTo,
+  topped: fillTo,
+  levelled: change('level', 'full'),
+  bled(m, { act, thing, when }) {
+    m.change(thing, 'air', when, () => 'bled', act.index);
+    for (const r of m.job.relations(thing, 'bleed at')) {
+      if (r.target.kind === 'fastener') m.change(r.target, 'tight', m.d.and(when, r.when), (v) => encode(snugged(loosened(decode(String(v)), size(decode(String(v)))))), act.index);
+    }
+    for (const r of m.job.relations(thing, 'uses')) m.change(r.target, 'level', m.d.and(when, r.when), (v) => (v === 'full' ? 'unchecked' : v), act.index);
+  },
+  cleaned: change('clean', 'clean'),
+  coated(m, { act, thing, when }) {
+    for (const part of joinsAt(m.job, act.statement, thing)) {
+      const off = m.d.and(when, m.where(part, 'place', (v) => v !== 'in'));
+      m.change(part, 'joint', off, () => 'wet', act.index);
+      const limit = minutesOf(thing, 'fit within');
+      if (limit !== undefined) m.clocks.start(`wet ${part.id}`, 'most', limit + 1, off, act.index);
+    }
+  },
+  set(m, { act, thing, value, when }) {
+    if (value !== undefined) m.put(thing, 'value', when, value, act.index);
+  },
+  adjusted: change('setting', 'set'),
+  disturbed: change('setting', 'disturbed'),
+  chocked: change('chock', 'yes'),
+  unchocked: change('chock', 'no'),
+  raised(m, { act, thing, when }) {
+    const holds = act.statement?.named('with').some((o) => o.thing?.marks.includes('holds-load')) ?? false;
+    m.change(thing, 'posture', when, () => (holds ? 'supported' : 'raised'), act.index);
+    const suspension = m.job.scope.resolve('suspension');
+    if (suspension) m.change(suspension, 'suspension', when, () => 'free', act.index);
+  },
+  supported: change('posture', 'supported'),
+  lowered(m, { act, thing, when }) {
+    m.change(thing, 'posture', when, () => 'ground', act.index);
+    const suspension = m.job.scope.resolve('suspension');
+    if (suspension) m.change(suspension, 'suspension', when, () => 'loaded', act.index);
+  },
+  loaded: change('suspension', 'jacked'),
+  unloaded: change('suspension', 'free'),
+  moved_fluids(m, { act, when }) {
+    for (const [{ thing, aspect }] of m.cells()) {
+      const settles = aspect === 'level' ? minutesOf(thing, 'settle') : undefined;
+      if (settles !== undefined) m.clocks.start(`settle ${thing.id}`, 'least', settles, when, act.index);
+    }
+  },
+  waited(m, { act, when }) {
+    const waits = act.statement?.clause('bare')?.spec?.stages[0]?.measure ?? act.statement?.clause('for')?.spec?.stages[0]?.measure;
+    m.clocks.advance(minutes(waits) ?? 0, 0, when);
+  },
+  outcome: () => {},
+};
+
+function stageOf(text: string | undefined): number | undefined {
+  const n = text === undefined ? Number.NaN : Number(text);
+  return Number.isInteger(n) && n > 0 ? n : undefined;
+}
+

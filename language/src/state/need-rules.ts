@@ -1,0 +1,163 @@
+// How each need of the vocabulary is asked of the state. A rule gives what lacks; an empty list means proven.
+import { minutesOf, torqueLines } from '../names/figures.js';
+import { hasClause, type Thing } from '../names/model.js';
+import type { Need } from '../vocabulary/needs.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
+import type { Act } from './act.js';
+import { decode, size } from './counts.js';
+import type { Lack } from './deficit.js';
+import { facesOf, joinsAt, sealantOf } from './joints.js';
+import type { Machine } from './machine.js';
+import { coveredBy, fastenerSlack, heldBy, holds, lacksOf, notClosed, notIn, notOff } from './relations.js';
+import { wholeLacks } from './whole.js';
+
+/** What a need is asked about. */
+export interface Asked {
+  readonly act: Act;
+  readonly thing: Thing;
+  /** `8 of` in the statement; undefined means all. */
+  readonly count: number | undefined;
+  /** The value after the object, as in `set selector park`. */
+  readonly value: string | undefined;
+  /** Where it is asked. */
+  readonly when: Condition;
+}
+
+type NeedRule = (m: Machine, asked: Asked) => readonly Lack[];
+
+const vehicleOf = (m: Machine): Thing => m.job.scope.resolve('vehicle') as Thing;
+const suspensionOf = (m: Machine): Thing => m.job.scope.resolve('suspension') as Thing;
+
+const posture = (bad: readonly string[], want: Lack['want']): NeedRule => (m, { when }) => lacksOf(m, vehicleOf(m), 'posture', (v) => bad.includes(v), want, when);
+
+export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
+  mounted: (m, { thing, when }) => lacksOf(m, thing, 'place', (v) => v === 'out', 'mounted', when),
+  hangable: (m, { thing, when }) => lacksOf(m, thing, 'place', (v) => v === 'hung', 'mounted', when),
+  off: (m, { thing, when }) => lacksOf(m, thing, 'place', (v) => v === 'in', 'off', when),
+  free: (m, { thing, when }) => heldBy(m, thing, when),
+  reachable: (m, { thing, when }) => coveredBy(m, thing, when),
+  'nothing connected': (m, { act, thing, when }) => {
+    const hangsNext = act.next?.verb.on.part?.makes.includes('hung') && act.next.objects.some((o) => o.thing === thing);
+    if (hangsNext) return [];
+    return m.job.inverse(thing, 'on').filter((r) => r.of.kind === 'connection')
+      .flatMap((r) => notOff(m, { target: r.of, count: undefined, value: undefined, when: r.when }, when));
+  },
+  'tight enough': (m, { thing, count, when }) => lacksOf(m, thing, 'tight', (v) => {
+    const c = decode(v);
+    return count === undefined ? c.torqued + c.snug + c.started === 0 : c.torqued + c.snug + c.started < count;
+  }, 'tight', when),
+  'some on': (m, { thing, count, when }) => lacksOf(m, thing, 'tight', (v) => {
+    const c = decode(v);
+    return size(c) - c.out < Math.max(1, count ?? 1);
+  }, 'mounted', when),
+  'some out': (m, { thing, count, when }) => lacksOf(m, thing, 'tight', (v) => decode(v).out < Math.max(1, count ?? 1), 'off', when),
+  'none out': (m, { thing, when }) => lacksOf(m, thing, 'tight', (v) => decode(v).out > 0, 'in', when),
+  'held thing in': (m, { thing, when }) => holds(m, thing).flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
+  'cover order': (m, { thing, when }) => m.job.inverse(thing, 'behind').filter((r) => r.of.kind === 'part' || r.of.kind === 'connection')
+    .flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
+  'nothing left behind it': (m, { thing, when }) => m.job.inverse(thing, 'behind').filter((r) => r.of.kind === 'temporary')
+    .flatMap((r) => lacksOf(m, r.of, 'put', (v) => v === 'placed', 'gone', m.d.and(when, r.when))),
+  'members in': (m, { thing, when }) => m.job.inverse(thing, 'in').filter((r) => r.of.kind === 'part' && !hasClause(r.of, 'held by'))
+    .flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
+  'joint wet': (m, { thing, when }) => {
+    const sealant = sealantOf(m.job, thing);
+    if (!sealant) return [];
+    const dry = lacksOf(m, thing, 'joint', (v) => v === 'old', 'wet', when);
+    const limit = minutesOf(sealant, 'fit within');
+    if (dry.length > 0 || limit === undefined) return dry;
+    return m.clocks.over(`wet ${thing.id}`, limit, when).map((c) => ({ thing: sealant, want: 'within time', when: c.when, maker: c.by }));
+  },
+  posture: (m, { act, thing, when }) => {
+    const at = act.statement?.clauses ?? [];
+    const ride = hasClause(thing, 'at ride height') || at.some((c) => c.word === 'at ride height');
+    const ground = hasClause(thing, 'on ground') || at.some((c) => c.word === 'on ground');
+    if (!ride && !ground) return [];
+    const up = lacksOf(m, vehicleOf(m), 'posture', (v) => v !== 'ground', ride ? 'ride height' : 'back on ground', when);
+    if (!ride) return up;
+    const loaded = m.where(suspensionOf(m), 'suspension', (v) => v !== 'free');
+    return up.map((l) => ({ ...l, when: m.d.minus(l.when, loaded) })).filter((l) => l.when !== NEVER);
+  },
+  'torque clock': (m, { thing, when }) => holds(m, thing).flatMap((r) => curing(m, r.of, 'torque after', when)),
+  'snug first': (m, { thing, when }) => {
+    const angleOnly = torqueLines(thing).some((t) => t.spec?.stages[0]?.measure.measure?.unit.kind === 'angle');
+    return angleOnly ? lacksOf(m, thing, 'tight', (v) => decode(v).snug + decode(v).torqued < size(decode(v)), 'snug', when) : [];
+  },
+  'has torque': () => [],
+  'hand tight': () => [],
+  'not spent': (m, { thing, when }) => (hasClause(thing, 'renew') ? lacksOf(m, thing, 'spent', (v) => v === 'yes', 'unspent', when) : []),
+  away: (m, { thing, when }) => lacksOf(m, thing, 'put', (v) => v === 'placed', 'gone', when),
+  placed: (m, { thing, when }) => lacksOf(m, thing, 'put', (v) => v === 'away', 'placed', when),
+  connected: (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v !== 'connected', 'mounted', when),
+  disconnected: (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v !== 'disconnected', 'disconnected', when),
+  'not connected': (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v === 'connected', 'disconnected', when),
+  capped: (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v !== 'capped', 'capped', when),
+  'parts joined in': (m, { thing, when }) => [
+    ...m.job.relations(thing, 'on').flatMap((r) => notIn(m, r.target, m.d.and(when, r.when)).filter((l) => !hungOnly(m, l))),
+    ...m.job.inverse(thing, 'held by').flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
+  ],
+  'drain open': (m, { thing, when }) => m.job.relations(thing, 'drain at').flatMap((r) => {
+    if (r.target.kind !== 'part') return notOff(m, r, when);
+    const still = m.d.minus(when, m.where(r.target, 'place', (v) => v !== 'in'));
+    return m.job.relations(r.target, 'held by').filter((h) => h.target.kind === 'fastener')
+      .flatMap((h) => lacksOf(m, h.target, 'tight', (v) => !fastenerSlack(v), 'slack', m.d.and(still, h.when)));
+  }),
+  'fill open': (m, { thing, when }) => m.job.relations(thing, 'fill at').flatMap((r) => notOff(m, r, when)),
+  closed: (m, { thing, when }) => closers(m, thing).flatMap((t) => notClosed(m, t, when)),
+  'fill clock': (m, { thing, when }) => closers(m, thing).flatMap((t) => curing(m, t, 'fill after', when)),
+  'holds fluid': (m, { thing, when }) => lacksOf(m, thing, 'level', (v) => v === 'drained' || v === 'low', 'fluid', when),
+  'circuit closed': (m, { thing, when }) => [
+    ...m.job.inverse(thing, 'in').filter((r) => r.of.kind === 'connection').flatMap((r) => notClosed(m, r.of, m.d.and(when, r.when))),
+    ...m.job.relations(thing, 'uses').flatMap((r) => lacksOf(m, r.target, 'level', (v) => v === 'drained' || v === 'low', 'fluid', when)),
+  ],
+  settled: (m, { thing, when }) => {
+    const minutes = minutesOf(thing, 'settle');
+    if (minutes === undefined) return [];
+    return m.clocks.short(`settle ${thing.id}`, minutes, when).map((c) => ({ thing, want: 'settled', when: c.when, maker: c.by, value: `${minutes - c.minutes}` }));
+  },
+  'faces clean': (m, { act, thing, when }) => joinsAt(m.job, act.statement, thing)
+    .flatMap((part) => facesOf(m.job, part))
+    .flatMap((face) => lacksOf(m, face, 'clean', (v) => v !== 'clean', 'clean', when)),
+  'not chocked': (m, { thing, when }) => lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when),
+  chocked: (m, { thing, when }) => lacksOf(m, thing, 'chock', (v) => v === 'no', 'chocked', when),
+  'on ground': posture(['raised', 'supported'], 'back on ground'),
+  raised: posture(['ground', 'supported'], 'up'),
+  up: posture(['ground'], 'up'),
+  'wheels on': (m, { when }) => wholeLacks(m, when, 'wheels'),
+  'suspension free': (m, { when }) => lacksOf(m, suspensionOf(m), 'suspension', (v) => v === 'jacked', 'suspension free', when),
+  'suspension loaded': (m, { when }) => lacksOf(m, suspensionOf(m), 'suspension', (v) => v !== 'jacked', 'suspension loaded', when),
+  whole: (m, { act, when }) => wholeLacks(m, when, act.statement?.objects.some((o) => o.thing?.name === 'engine') ? 'engine' : 'road'),
+  unchocked: (m, { when }) => [...m.cells()].filter(([i]) => i.aspect === 'chock').flatMap(([i]) => lacksOf(m, i.thing, 'chock', (v) => v === 'yes', 'unchocked', when)),
+  'nothing placed': (m, { when }) => [...m.cells()].filter(([i]) => i.aspect === 'put').flatMap(([i]) => lacksOf(m, i.thing, 'put', (v) => v === 'placed', 'gone', when)),
+  'run clock': (m, { when }) => [...m.cells()].filter(([i]) => i.aspect === 'joint').flatMap(([i]) => curing(m, i.thing, 'run after', when)),
+  'out to renew': (m, { thing, when }) => {
+    if (thing.kind === 'fluid') return lacksOf(m, thing, 'level', (v) => v === 'full', 'drained', when);
+    if (thing.kind === 'fastener') return lacksOf(m, thing, 'tight', (v) => decode(v).out < size(decode(v)), 'off', when);
+    return hasClause(thing, 'held by') ? lacksOf(m, thing, 'place', (v) => v === 'in', 'off', when) : [];
+  },
+  'value declared': () => [],
+};
+
+/** A hung part is at hand on its line: what is on it may be joined. */
+function hungOnly(m: Machine, lack: Lack): boolean {
+  return lack.thing.kind === 'part' && m.d.implies(lack.when, m.where(lack.thing, 'place', (v) => v === 'hung'));
+}
+
+/** What must be shut before a fluid goes in: drain point, parts that close it, connections of its circuits. */
+function closers(m: Machine, fluid: Thing): Thing[] {
+  const circuits = m.job.inverse(fluid, 'uses').map((r) => r.of);
+  const found = [
+    ...m.job.relations(fluid, 'drain at').map((r) => r.target),
+    ...m.job.inverse(fluid, 'closes').map((r) => r.of),
+    ...circuits.flatMap((c) => m.job.inverse(c, 'in').filter((r) => r.of.kind === 'connection').map((r) => r.of)),
+  ];
+  return [...new Set(found)];
+}
+
+/** Where a made joint has not cured as long as its sealant asks. */
+function curing(m: Machine, part: Thing, clause: string, when: Condition): Lack[] {
+  const sealant = sealantOf(m.job, part);
+  const minutes = sealant ? minutesOf(sealant, clause) : undefined;
+  if (!sealant || minutes === undefined) return [];
+  return m.clocks.short(`made ${part.id}`, minutes, when).map((c) => ({ thing: sealant, want: 'cured', when: c.when, maker: c.by, value: `${minutes - c.minutes}` }));
+}
+

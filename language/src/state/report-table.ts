@@ -1,0 +1,59 @@
+// Which finding a failed need or a missing state is.
+import type { DiagnosticDef } from '../diagnostics/define.js';
+import type { StateWords } from '../diagnostics/state-words.js';
+import * as D from '../diagnostics/state.js';
+import type { Need } from '../vocabulary/needs.js';
+import type { Want } from './wants.js';
+
+type Def = DiagnosticDef<StateWords>;
+
+/** Needs whose lack is told at the act. */
+const NEED_DEF: Readonly<Partial<Record<Need | 'end', Def>>> = {
+  mounted: D.takenOffTwice, 'some on': D.takenOffTwice, connected: D.takenOffTwice, hangable: D.takenOffTwice,
+  off: D.stillOn, 'some out': D.stillOn, disconnected: D.stillOn, 'not connected': D.stillOn,
+  free: D.stillHeld, reachable: D.stillCovered, 'nothing connected': D.stillConnected, 'tight enough': D.alreadyLoose,
+  away: D.alreadyPlaced, 'not chocked': D.alreadyPlaced, placed: D.notPlaced, capped: D.notCapped, chocked: D.notChocked,
+  'drain open': D.drainShut, 'fill open': D.fillerShut, 'on ground': D.vehiclePosture, raised: D.vehiclePosture, up: D.vehiclePosture,
+  'suspension free': D.suspensionPosture, 'suspension loaded': D.suspensionPosture, 'out to renew': D.renewedInPlace,
+  'joint wet': D.jointDry, 'faces clean': D.facesNotClean, 'torque clock': D.notCured, 'fill clock': D.notCured, 'run clock': D.notCured,
+  settled: D.notSettled, 'holds fluid': D.nothingToCheck, posture: D.wrongPosture, 'snug first': D.angleBeforeSnug, 'not spent': D.singleUseAgain,
+};
+
+export function needDiagnostic(need: Need | 'end'): Def {
+  return NEED_DEF[need] ?? D.outOfOrder;
+}
+
+/** What it is when the missing thing is done later after all. */
+export function orderDiagnostic(need: Need | 'end'): Def {
+  if (need === 'nothing left behind it') return D.shutIn;
+  if (need === 'closed') return D.notClosedWhenFilled;
+  if (need === 'wheels on') return D.notSnugWhenLowered;
+  if (need === 'posture') return D.wrongPosture;
+  return D.outOfOrder;
+}
+
+/** States of putting back, with what it is when they never come and the participle that asks for them. */
+const MISSING: Readonly<Partial<Record<Want, { readonly def: Def; readonly word: string }>>> = {
+  in: { def: D.neverPutBack, word: 'put on' },
+  started: { def: D.neverPutBack, word: 'put in' },
+  connected: { def: D.neverConnected, word: 'connected' },
+  torqued: { def: D.neverTorqued, word: 'torqued' },
+  snug: { def: D.notSnugWhenLowered, word: 'snug' },
+  gone: { def: D.leftIn, word: 'taken away' },
+  fluid: { def: D.neverFilled, word: 'filled' },
+  levelled: { def: D.levelNeverChecked, word: 'checked' },
+  bled: { def: D.neverBled, word: 'bled' },
+  set: { def: D.notRestored, word: 'set' },
+  position: { def: D.notMovedBack, word: 'moved back' },
+  adjusted: { def: D.neverAdjusted, word: 'adjusted' },
+  unchocked: { def: D.leftChocked, word: 'unchocked' },
+  'back on ground': { def: D.leftRaised, word: 'lowered' },
+};
+
+export function missingOf(want: Want): Def {
+  return MISSING[want]?.def ?? D.outOfOrder;
+}
+
+export function wantedWord(want: Want): string {
+  return MISSING[want]?.word ?? 'off';
+}

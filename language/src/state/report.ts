@@ -1,0 +1,159 @@
+// Turns what a run noted into findings: one for each cause, at the line that answers for it.
+import { type Finding, finding, type DiagnosticDef, type Fix, type Related } from '../diagnostics/define.js';
+import type { StateWords } from '../diagnostics/state-words.js';
+import { absentThing } from '../diagnostics/v101-absent-thing.js';
+import { neverReached } from '../diagnostics/s402-never-reached.js';
+import { pathsDiffer } from '../diagnostics/s401-paths-differ.js';
+import type { Thing } from '../names/model.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
+import type { Act } from './act.js';
+import type { Deficit, Lack } from './deficit.js';
+import { insertFix, moveFix } from './fixes.js';
+import { groupLacks } from './group.js';
+import type { Machine } from './machine.js';
+import { missingOf, needDiagnostic, orderDiagnostic, wantedWord } from './report-table.js';
+import type { StateRun } from './run.js';
+import { directionOf } from './wants.js';
+
+export function reportState(run: StateRun): Finding[] {
+  const m = run.machine;
+  return [
+    ...run.deficits.filter((d) => !d.silent).flatMap((d) => reportDeficit(m, d)),
+    ...absences(run),
+    ...run.differences.map((x) => finding(pathsDiffer, {
+      file: x.file, span: x.line.code, variants: m.job.universe.words(x.when),
+      related: x.things.flatMap((t) => lastMakers(m, t)),
+    }, words(m, x.things, undefined, undefined))),
+    ...run.unreached.slice(0, 1).map((line) => finding(neverReached, { file: m.job.file.path, span: line.code }, words(m, [], undefined, undefined))),
+  ];
+}
+
+function reportDeficit(m: Machine, deficit: Deficit): Finding[] {
+  const together = deficit.lacks.filter((l) => directionOf(l.want) === 'together');
+  const late = together.filter((l) => deficit.arrived.has(l.thing));
+  const missing = together.filter((l) => !deficit.arrived.has(l.thing));
+  const here = deficit.lacks.filter((l) => directionOf(l.want) !== 'together');
+  const out: Finding[] = [];
+  if (here.length > 0) out.push(told(m, deficit, here, needDiagnostic(deficit.need)));
+  else if (late.length > 0) out.push(told(m, deficit, late, orderDiagnostic(deficit.need)));
+  if (here.length === 0 && (late.length === 0 || deficit.act === undefined)) {
+    const groups = deficit.act === undefined || deficit.act.statement?.verb.wholeVehicle ? groupLacks(m, missing) : missing.length > 0 ? [missing] : [];
+    for (const group of groups) out.push(leftOff(m, deficit, group));
+  }
+  return out;
+}
+
+/** A finding at the act that failed. */
+function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: DiagnosticDef<StateWords>): Finding {
+  const { act } = deficit;
+  const at = act?.blame ?? { file: m.job.file.path, span: { start: 0, end: 0 } };
+  const related: Related[] = [
+    ...makersOf(m, lacks).filter((a) => a !== act).map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
+    ...deficit.late.map((a) => ({ ...a.blame, message: 'done only here' })),
+  ];
+  const fix = act && deficit.late[0] ? moveFix(m, deficit.late[0], act) : act ? insertFix(m, deficit, lacks) : undefined;
+  return finding(def, { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(domainWhen(m, lacks)) }, words(m, thingsOf(lacks), deficit, lacks[0]));
+}
+
+/** A finding at the line that left the things so. */
+function leftOff(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Finding {
+  const makers = makersOf(m, lacks);
+  const first = makers[0];
+  const primary = [...lacks].sort((a, b) => rank(a) - rank(b) || a.maker - b.maker)[0] ?? lacks[0];
+  const things = thingsOf(lacks.filter((l) => l.want === primary?.want));
+  const at = first?.blame ?? deficit.act?.blame ?? { file: m.job.file.path, span: { start: 0, end: 0 } };
+  const related: Related[] = [
+    ...makers.slice(1).map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
+    ...(deficit.act && deficit.act !== first ? [{ ...deficit.act.blame, message: 'needed here' }] : []),
+  ];
+  const fixes: Fix[] = [insertFix(m, deficit, lacks)].filter((f) => f !== undefined);
+  return finding(missingOf(primary?.want ?? 'in'), { ...at, related, fixes, variants: m.job.universe.words(domainWhen(m, lacks)) }, words(m, things, deficit, primary));
+}
+
+function absences(run: StateRun): Finding[] {
+  const m = run.machine;
+  const byLine = new Map<number, typeof run.absent[number][]>();
+  for (const a of run.absent) byLine.set(a.act.line.start, [...(byLine.get(a.act.line.start) ?? []), a]);
+  return [...byLine.values()].flatMap((list) => {
+    const first = list[0];
+    if (!first) return [];
+    const when = list.reduce<Condition>((c, a) => m.d.or(c, a.when), NEVER);
+    const span = first.act.through ? first.act.blame.span : first.item.item.name;
+    return [finding(absentThing, { file: first.act.blame.file, span: { start: span.start, end: span.end }, variants: m.job.universe.words(when) }, words(m, list.map((a) => a.thing), undefined, undefined))];
+  });
+}
+
+function thingsOf(lacks: readonly Lack[]): Thing[] {
+  return [...new Set(lacks.map((l) => l.thing))];
+}
+
+function makersOf(m: Machine, lacks: readonly Lack[]): Act[] {
+  const seen = new Map<number, Act>();
+  for (const l of [...lacks].sort((a, b) => a.maker - b.maker)) {
+    const act = m.acts[l.maker];
+    if (act && !seen.has(act.blame.span.start)) seen.set(act.blame.span.start, act);
+  }
+  return [...seen.values()];
+}
+
+function lastMakers(m: Machine, thing: Thing): Related[] {
+  const out: Related[] = [];
+  for (const [info, guarded] of m.cells()) {
+    if (info.thing !== thing) continue;
+    for (const c of guarded) {
+      const act = m.acts[c.by];
+      if (act && !out.some((r) => r.span.start === act.blame.span.start)) out.push({ ...act.blame, message: `${thing.name} ${madeWord(act)} here` });
+    }
+  }
+  return out;
+}
+
+function madeWord(act: Act): string {
+  return act.statement?.verb.done ?? 'changed';
+}
+
+/** Which of several lacks names the finding. */
+function rank(lack: Lack): number {
+  return lack.want === 'in' || lack.want === 'connected' ? 0 : lack.want === 'fluid' ? 1 : 2;
+}
+
+/** The combinations of lacks without the outcomes of tests that have been forgotten since. */
+function domainWhen(m: Machine, lacks: readonly Lack[]): Condition {
+  return lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER);
+}
+
+function words(m: Machine, things: readonly Thing[], deficit: Deficit | undefined, lack: Lack | undefined): StateWords {
+  const objects = deficit?.act?.statement?.objects.map((o) => o.item.name.text) ?? [];
+  const several = things.length !== 1 || (things[0]?.kind === 'fastener' && m.job.count(things[0]) > 1);
+  return {
+    names: listed(things.map((t) => t.name)),
+    are: several ? 'are' : 'is',
+    wanted: lack ? wantedWord(lack.want) : '',
+    off: things[0]?.kind === 'connection' ? 'disconnected' : 'off',
+    object: listed(objects),
+    objectIs: objects.length === 1 ? 'is' : 'are',
+    objectAre: objects.length === 1 ? 'is' : 'are',
+    posture: lack?.want === 'ride height' ? 'away from ride height' : lack?.want === 'back on ground' ? 'with the vehicle in the air' : postureWord(m),
+    suspension: lack?.want === 'suspension free' ? 'still loaded' : 'not loaded',
+    value: lack?.value ?? '',
+    minutes: lack?.value === undefined ? '' : minutesInWords(Number(lack.value)),
+  };
+}
+
+function postureWord(m: Machine): string {
+  const vehicle = m.job.scope.resolve('vehicle');
+  const value = vehicle ? m.read(vehicle, 'posture')[0]?.value : 'ground';
+  return value === 'ground' ? 'on the ground' : String(value);
+}
+
+/** `a`, `a and b`, `a, b and c`. */
+function listed(names: readonly string[]): string {
+  return names.length <= 1 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+}
+
+function minutesInWords(minutes: number): string {
+  if (!Number.isFinite(minutes)) return '';
+  const h = Math.floor(minutes / 60);
+  const min = Math.round(minutes - 60 * h);
+  return [h > 0 ? `${h} h` : '', min > 0 || h === 0 ? `${min} min` : ''].filter((x) => x !== '').join(' ');
+}

@@ -1,0 +1,98 @@
+// What is not as it came in: asked by lowering, running and road testing, and at the end of the procedure.
+import { hasClause, type Thing } from '../names/model.js';
+import type { Condition } from '../variants/diagrams.js';
+import { decode, size } from './counts.js';
+import type { Lack } from './deficit.js';
+import { sealantOf } from './joints.js';
+import type { Machine } from './machine.js';
+import { lacksOf, notIn } from './relations.js';
+
+/**
+ * - `wheels`: wheels on and their nuts at least snug, before the vehicle stands on them.
+ * - `engine`: closed joints, connections, fluids; a part that seals nothing may be off while the engine runs.
+ * - `road`: all back on, torqued, connected, bled, adjusted, filled.
+ * - `end`: that, and conditions, temporary things, chocks, posture, levels.
+ */
+export type Extent = 'wheels' | 'engine' | 'road' | 'end';
+
+export function wholeLacks(m: Machine, when: Condition, extent: Extent): Lack[] {
+  const lacks: Lack[] = [];
+  for (const [{ thing, aspect }] of m.cells()) {
+    switch (aspect) {
+      case 'place':
+        if (extent === 'wheels' ? thing.marks.includes('wheel') : extent !== 'engine' || sealsOrHoldsFluid(m, thing)) lacks.push(...lacksOf(m, thing, 'place', (v) => v !== 'in', 'in', when));
+        break;
+      case 'position':
+        if (extent !== 'wheels' && extent !== 'engine') lacks.push(...lacksOf(m, thing, 'position', (v) => v !== thing.values[0]?.text, 'position', when, thing.values[0]?.text ?? ''));
+        break;
+      case 'tight':
+        lacks.push(...fastenerLacks(m, thing, when, extent));
+        break;
+      case 'link':
+        if (extent !== 'wheels') lacks.push(...lacksOf(m, thing, 'link', (v) => v !== 'connected', 'connected', when));
+        break;
+      case 'level':
+        if (extent !== 'wheels') lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'low' || v === 'drained', 'fluid', when));
+        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'unchecked', 'levelled', when));
+        break;
+      case 'air':
+        if (extent !== 'wheels') lacks.push(...lacksOf(m, thing, 'air', (v) => v === 'air', 'bled', when));
+        break;
+      case 'setting':
+        if (extent === 'road' || extent === 'end') lacks.push(...lacksOf(m, thing, 'setting', (v) => v === 'disturbed', 'adjusted', when));
+        break;
+      case 'value':
+        if (extent === 'end' && !hasClause(thing, 'free')) {
+          const rest = m.rest(thing);
+          lacks.push(...lacksOf(m, thing, 'value', (v) => v !== rest, 'set', when, rest));
+        }
+        break;
+      case 'put':
+        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'put', (v) => v === 'placed', 'gone', when));
+        break;
+      case 'chock':
+        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when));
+        break;
+      case 'posture':
+        if (extent === 'end' || extent === 'road') lacks.push(...lacksOf(m, thing, 'posture', (v) => v !== 'ground', 'back on ground', when));
+        break;
+      default:
+        break;
+    }
+  }
+  return extent === 'wheels' ? lacks : withoutFollowers(m, lacks);
+}
+
+function fastenerLacks(m: Machine, thing: Thing, when: Condition, extent: Extent): Lack[] {
+  if (extent === 'wheels') {
+    const wheel = m.job.inverse(thing, 'held by').some((r) => r.of.marks.includes('wheel'));
+    if (!wheel) return [];
+    const snug = (v: string): boolean => decode(v).snug + decode(v).torqued === size(decode(v));
+    return [...notIn(m, thing, when), ...lacksOf(m, thing, 'tight', (v) => decode(v).out === 0 && !snug(v), 'snug', when)];
+  }
+  const handTight = hasClause(thing, 'no torque');
+  const out = extent === 'engine' && onlyHoldsLooseParts(m, thing) ? [] : notIn(m, thing, when);
+  return [...out, ...lacksOf(m, thing, 'tight', (v) => {
+    const c = decode(v);
+    return c.out === 0 && c.torqued !== size(c) && !(handTight && c.loose === 0);
+  }, 'torqued', when)];
+}
+
+/** A part that closes a fluid or carries a sealed joint must be on before an engine runs; a tray need not. */
+function sealsOrHoldsFluid(m: Machine, part: Thing): boolean {
+  return sealantOf(m.job, part) !== undefined || hasClause(part, 'closes') || m.job.inverse(part, 'drain at').length > 0 || part.marks.includes('engine-cover');
+}
+
+function onlyHoldsLooseParts(m: Machine, fastener: Thing): boolean {
+  const held = [...m.job.inverse(fastener, 'held by'), ...m.job.inverse(fastener, 'clamped by')];
+  return held.length > 0 && held.every((r) => r.of.kind === 'part' && !sealsOrHoldsFluid(m, r.of));
+}
+
+/** A fastener or connection is not told of when the part it belongs to is missing as well, on the same combinations. */
+function withoutFollowers(m: Machine, lacks: readonly Lack[]): Lack[] {
+  return lacks.filter((l) => {
+    if (l.want !== 'torqued' && l.want !== 'connected') return true;
+    const parts = [...m.job.inverse(l.thing, 'held by'), ...m.job.inverse(l.thing, 'clamped by')].map((r) => r.of).concat(m.job.relations(l.thing, 'on').map((r) => r.target));
+    return !lacks.some((o) => o !== l && o.want === 'in' && parts.includes(o.thing) && m.d.implies(l.when, o.when));
+  });
+}

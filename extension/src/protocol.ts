@@ -267,9 +267,9 @@ export interface ReadFileAnswer {
   readonly content?: string;
 }
 
+/** Files of the workspace folders whose names end in one of these: `.bay`, `baywright.json`. */
 export interface ListFilesQuestion {
-  /** A glob over workspace folders. */
-  readonly pattern: string;
+  readonly endings: readonly string[];
 }
 
 // ---- semantic tokens

@@ -24,7 +24,7 @@ export interface Driver {
 }
 
 export function drive(page: Page): Driver {
-  const input = page.locator('.quick-input-widget:visible input').first();
+  const input = page.locator('.quick-input-widget .quick-input-box input[type=text]').first();
   const quickOpen = async (keys: string, text: string): Promise<void> => {
     await page.keyboard.press(keys);
     await input.waitFor();
@@ -37,7 +37,7 @@ export function drive(page: Page): Driver {
       await quickOpen('Control+P', file);
       await page.locator('.quick-input-list .monaco-list-row').filter({ hasText: file }).first().waitFor();
       await page.keyboard.press('Enter');
-      await page.locator('.tab.active').filter({ hasText: file }).waitFor();
+      await page.locator('.editor-group-container.active .tab.active').filter({ hasText: file }).waitFor();
       await page.locator('.editor-instance .view-lines').first().waitFor();
     },
     run: async (title) => {

@@ -94,6 +94,7 @@ async function openWindow(browser: Browser, url: string): Promise<Page> {
     permissions: ['clipboard-read', 'clipboard-write'],
   });
   const page = await context.newPage();
+  page.setDefaultTimeout(15_000);
   await page.goto(url);
   await page.locator('.monaco-workbench .part.statusbar').waitFor({ timeout: 60_000 });
   return page;

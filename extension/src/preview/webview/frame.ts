@@ -40,6 +40,11 @@ export function guideFrame(frame: HTMLIFrameElement, nonce: string, reader: Read
     const top = rows(page()).find((row) => row.getBoundingClientRect().bottom > 0);
     if (top) reader.scrolled(lineOf(top));
   });
+  // The guide's own dark colours ask `prefers-color-scheme`, which in a frame is the scheme of the frame element.
+  const wear = (theme: 'light' | 'dark'): void => {
+    frame.style.colorScheme = theme;
+    page().documentElement.dataset.theme = theme;
+  };
   return {
     show: (html, theme) => {
       const made = new DOMParser().parseFromString(html, 'text/html');
@@ -55,13 +60,9 @@ export function guideFrame(frame: HTMLIFrameElement, nonce: string, reader: Read
       );
       for (const style of made.body.querySelectorAll('style')) style.remove();
       own.body.replaceChildren(...[...made.body.childNodes].map((node) => own.importNode(node, true)));
-      own.documentElement.dataset.theme = theme;
-      own.documentElement.style.colorScheme = theme;
+      wear(theme);
     },
-    theme: (theme) => {
-      page().documentElement.dataset.theme = theme;
-      page().documentElement.style.colorScheme = theme;
-    },
+    theme: wear,
     reveal: (line, mark) => {
       const row = rowOf(page(), line);
       for (const marked of page().querySelectorAll(`[${HERE}]`)) marked.removeAttribute(HERE);

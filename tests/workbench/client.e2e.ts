@@ -1,0 +1,77 @@
+// The packaged extension in a real workbench: what the client does by itself.
+import { fileURLToPath } from 'node:url';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { type Driver, drive } from './driver.js';
+import { startWorkbench, type Workbench } from './workbench.js';
+
+const LIBRARY = fileURLToPath(new URL('./library', import.meta.url));
+
+let bench: Workbench;
+let technician: Driver;
+beforeAll(async () => {
+  bench = await startWorkbench('baywright', LIBRARY);
+  technician = drive(bench.page);
+});
+afterEach(async ({ task }) => {
+  if (task.result?.state === 'fail') await technician.screenshot(`failed: ${task.name}`);
+});
+afterAll(() => bench.close());
+
+describe('a procedure in the editor', () => {
+  test('opens as Baywright, coloured', async () => {
+    await technician.open('FH-12-front-hub.bay');
+    await bench.page.locator('.statusbar-item', { hasText: 'Baywright' }).first().waitFor();
+    const colours = await technician.line('applies to maristow-300').locator('span span').evaluateAll((spans) => spans.map((span) => getComputedStyle(span).color));
+    expect(new Set(colours).size).toBeGreaterThan(2);
+    await technician.screenshot('1-coloured');
+  });
+
+  test('has Check, Print, Issue and Preview in the editor title', async () => {
+    const actions = bench.page.locator('.editor-actions .action-label');
+    const titles = await actions.evaluateAll((labels) => labels.map((label) => label.getAttribute('aria-label') ?? ''));
+    for (const title of ['Check', 'Print', 'Issue', 'Preview Beside']) expect(titles.some((own) => own.startsWith(title)), title).toBe(true);
+  });
+
+  test('inserts a snippet', async () => {
+    await technician.press('Control+End');
+    await technician.press('Enter');
+    await technician.type('lift');
+    await technician.press('Control+Space');
+    await bench.page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'lift' }).first().waitFor();
+    await technician.press('Enter');
+    await technician.line('raise vehicle with trolley-jack').waitFor();
+    await technician.screenshot('2-snippet');
+    await technician.press('Escape');
+    await technician.run('File: Revert File');
+  });
+});
+
+describe('the preview', () => {
+  test('stands beside the text and follows the cursor', async () => {
+    await technician.open('FH-12-front-hub.bay');
+    await technician.goTo(80);
+    await technician.run('Baywright: Preview Beside');
+    await technician.guide().locator('[data-here]').waitFor();
+    const before = await technician.guide().locator('[data-here]').getAttribute('data-line');
+    await technician.goTo(40);
+    await technician.guide().locator('[data-line="39"][data-here]').waitFor();
+    expect(before).not.toBe('39');
+    await technician.screenshot('3-preview');
+  });
+
+  test('goes to the source line on a click', async () => {
+    await technician.guide().locator('[data-line="60"]').click();
+    await bench.page.locator('.statusbar-item', { hasText: 'Ln 61' }).waitFor();
+  });
+});
+
+describe('the views', () => {
+  test('show the vehicle at the line, and the library', async () => {
+    await bench.page.locator('.activitybar .action-label[aria-label="Baywright"]').click();
+    await technician.open('FH-12-front-hub.bay');
+    await technician.goTo(70);
+    await expect.poll(() => technician.viewRows('Vehicle at This Line')).not.toHaveLength(0);
+    await expect.poll(() => technician.viewRows('Procedures')).not.toHaveLength(0);
+    await technician.screenshot('4-views');
+  });
+});

@@ -1,10 +1,26 @@
 // The public door of the outputs: a document in, a page or a PDF out, with what could not be printed as written.
 import { cleanDocument } from './document/clean.js';
 import type { GuideDocument, OutputFinding } from './document/document.js';
+import { pageAssets } from './html/assets.js';
+import { pageHtml } from './html/page.js';
 import { isPrintable } from './pdf/coverage.js';
 import { type Engine, openEngine } from './pdf/engine.js';
 import { printSource } from './pdf/source.js';
 import { DEFAULT_PRINT, type PrintOptions } from './print-options.js';
+
+export interface HtmlOutput {
+  readonly html: string;
+  readonly findings: readonly OutputFinding[];
+}
+
+/** Makes a document one HTML file that needs no network. The same document and options give the same text. */
+export function renderHtml(
+  document: GuideDocument,
+  options: Partial<Pick<PrintOptions, 'print'>> = {},
+): HtmlOutput {
+  const { document: clean, findings } = cleanDocument(document, {});
+  return { html: pageHtml(clean, { print: options.print ?? DEFAULT_PRINT.print }, pageAssets()), findings };
+}
 
 export interface PdfOutput {
   readonly pdf: Uint8Array;
@@ -18,7 +34,11 @@ let shared: Engine | undefined;
  * Sets a document as PDF: tagged PDF/UA-1 unless an archive standard is asked for. Characters that the shipped type
  * does not have print as an empty box and are reported. The same document and options give the same bytes.
  */
-export async function renderPdf(document: GuideDocument, options: Partial<PrintOptions> = {}, engine?: Engine): Promise<PdfOutput> {
+export async function renderPdf(
+  document: GuideDocument,
+  options: Partial<PrintOptions> = {},
+  engine?: Engine,
+): Promise<PdfOutput> {
   const chosen = { ...DEFAULT_PRINT, ...options };
   const { document: clean, findings } = cleanDocument(document, { has: isPrintable, longestWord: 28 });
   shared ??= openEngine();

@@ -23,6 +23,7 @@ export function readPackageBytes(...parts: readonly string[]): Uint8Array {
 function findRoot(from: string): string {
   for (let folder = from; ; folder = dirname(folder)) {
     if (existsSync(join(folder, 'templates', 'pdf', 'base.typ'))) return folder;
-    if (dirname(folder) === folder) throw new Error(`The files of Baywright are incomplete: no templates above ${from}. Install it again.`);
+    if (dirname(folder) === folder)
+      throw new Error(`The files of Baywright are incomplete: no templates above ${from}. Install it again.`);
   }
 }

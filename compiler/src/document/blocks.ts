@@ -71,7 +71,11 @@ export interface BlockKinds {
     readonly times: readonly { readonly label: string; readonly value: string }[];
     readonly before: readonly Prose[];
     /** Side and options of this print, and what other prints there are. */
-    readonly printedFor: { readonly title: string; readonly options: readonly string[]; readonly others?: Prose };
+    readonly printedFor: {
+      readonly title: string;
+      readonly options: readonly string[];
+      readonly others?: Prose;
+    };
     /** Vehicle from above with the corners worked on filled; missing when the work is not at a corner. */
     readonly plan?: { readonly corners: readonly ('fl' | 'fr' | 'rl' | 'rr')[]; readonly alt: string };
     /** Text of the code printed on the first page. */
@@ -252,7 +256,11 @@ export interface BlockKinds {
       readonly next: Prose;
     }[];
     readonly bans: readonly Prose[];
-    readonly torques: readonly { readonly joint: string; readonly figure: Quantity; readonly number: string }[];
+    readonly torques: readonly {
+      readonly joint: string;
+      readonly figure: Quantity;
+      readonly number: string;
+    }[];
   };
 }
 

@@ -48,13 +48,32 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
 }
 
 /** Names and addresses: not shown, and they must stay equal where they are the same. */
-const NAMES = new Set(['id', 'row', 'ban', 'thing', 'things', 'href', 'key', 'reading', 'kind', 'file', 'fromRow', 'untilRow', 'print', 'date']);
+const NAMES = new Set([
+  'id',
+  'row',
+  'ban',
+  'thing',
+  'things',
+  'href',
+  'key',
+  'reading',
+  'kind',
+  'file',
+  'fromRow',
+  'untilRow',
+  'print',
+  'date',
+]);
 
 /** Directional controls (Unicode UAX #9), C0 and C1 controls but line feed and tab, zero-width marks, lone surrogates. */
 const UNSAFE =
   /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u061C\u200B-\u200F\u2028-\u202E\u2060-\u206F\uFEFF\uFFF9-\uFFFB\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
 
-function substitute(value: string, has: (codePoint: number) => boolean, report: (message: string) => void): string {
+function substitute(
+  value: string,
+  has: (codePoint: number) => boolean,
+  report: (message: string) => void,
+): string {
   let out = '';
   for (const character of value) {
     const codePoint = character.codePointAt(0) ?? 0;
@@ -79,5 +98,7 @@ function codeName(character: string): string {
 }
 
 function isLocated(value: object): value is { source: SourceRef } {
-  return 'source' in value && typeof value.source === 'object' && value.source !== null && 'line' in value.source;
+  return (
+    'source' in value && typeof value.source === 'object' && value.source !== null && 'line' in value.source
+  );
 }

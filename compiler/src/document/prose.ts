@@ -53,7 +53,8 @@ function splitReferences(content: string, resolve: ResolveReference): readonly I
     .split(/(\{[^{}]+\})/)
     .filter((part) => part !== '')
     .flatMap((part): Prose => {
-      const resolved = part.startsWith('{') && part.endsWith('}') ? resolve(part.slice(1, -1).trim()) : undefined;
+      const resolved =
+        part.startsWith('{') && part.endsWith('}') ? resolve(part.slice(1, -1).trim()) : undefined;
       return resolved ?? [{ kind: 'text', text: part }];
     });
 }

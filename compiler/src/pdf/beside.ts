@@ -1,15 +1,20 @@
 // The boxes at the right of a line, in print.
 import {
-  type Beside, type BesideRenderers, type Head, type OrderDiagram, type TorqueStage, renderBeside,
+  type Beside,
+  type BesideRenderers,
+  type Head,
+  type OrderDiagram,
+  renderBeside,
+  type TorqueStage,
 } from '../document/beside.js';
-import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { headDrawing } from '../document/drawing/heads.js';
 import { orderDrawing, orderWidth } from '../document/drawing/order.js';
 import { type Prose, plainFigure } from '../document/inline.js';
 import { say } from '../document/words.js';
 import type { PrintContext } from './context.js';
 import { figureCode, proseCode, textCode } from './prose.js';
-import { type Argument, type Raw, call } from './typst-code.js';
+import { type Argument, call, type Raw } from './typst-code.js';
 
 export function besideCode(beside: Beside, context: PrintContext): Raw {
   return renderBeside(BESIDE, beside, context);
@@ -68,6 +73,7 @@ const BESIDE: BesideRenderers<Raw, PrintContext> = {
       say(words.clockSince, { line: clock.from?.number ?? '' }).trim(),
       clock.sense === 'at least' ? words.clockNotBefore : words.clockNotAfter,
     ]),
-  picture: ({ picture }, context) => call('photo', [context.addPicture(picture), picture.alt, picture.caption]),
+  picture: ({ picture }, context) =>
+    call('photo', [context.addPicture(picture), picture.alt, picture.caption]),
   question: ({ ask, unit }) => call('ask', [proseCode(ask), unit ?? '']),
 };

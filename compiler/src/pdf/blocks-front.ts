@@ -1,20 +1,31 @@
 // The blocks of the first page and the tables after the steps, in print.
 import type { BlockOf, NeedRow } from '../document/blocks.js';
 import { codeDrawing } from '../document/drawing/code.js';
-import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { markDrawing } from '../document/drawing/heads.js';
 import { planDrawing } from '../document/drawing/plan.js';
-import { type Prose } from '../document/inline.js';
+import type { Prose } from '../document/inline.js';
 import { say } from '../document/words.js';
 import type { PrintContext } from './context.js';
 import { proseCode, textCode } from './prose.js';
 import { triangle } from './signal.js';
-import { type Argument, type Raw, call } from './typst-code.js';
+import { type Argument, call, type Raw } from './typst-code.js';
 
-export const FRONT_KINDS = ['masthead', 'heading', 'dangers', 'needs', 'key', 'statement', 'sources', 'revisions', 'questions'] as const;
+export const FRONT_KINDS = [
+  'masthead',
+  'heading',
+  'dangers',
+  'needs',
+  'key',
+  'statement',
+  'sources',
+  'revisions',
+  'questions',
+] as const;
 export type FrontKind = (typeof FRONT_KINDS)[number];
 
-const optional = (prose: Prose | undefined): Argument => (prose && prose.length > 0 ? proseCode(prose) : undefined);
+const optional = (prose: Prose | undefined): Argument =>
+  prose && prose.length > 0 ? proseCode(prose) : undefined;
 
 export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: PrintContext) => Raw } = {
   masthead: (block, { words, title }) =>
@@ -53,7 +64,8 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pr
       proseCode(block.revised),
     ]),
   statement: (block) => call('statement', [proseCode(block.body)]),
-  sources: (block) => call('sources', [block.rows.map(({ name, title }) => ({ name, title: proseCode(title) }))]),
+  sources: (block) =>
+    call('sources', [block.rows.map(({ name, title }) => ({ name, title: proseCode(title) }))]),
   revisions: (block, { words }) =>
     call('plain-table', [
       words.revisions,
@@ -81,10 +93,14 @@ const needRow = (row: NeedRow, kind: string): Argument => ({
 
 /** The kind is printed once, at its first row. */
 function needList(block: BlockOf<'needs'>): Raw {
-  const rows = block.groups.flatMap((group) => group.rows.map((row, i) => needRow(row, i === 0 ? group.title : '')));
+  const rows = block.groups.flatMap((group) =>
+    group.rows.map((row, i) => needRow(row, i === 0 ? group.title : '')),
+  );
   return call('needs', [block.title, rows]);
 }
 
 function pullList(block: BlockOf<'needs'>): Raw {
-  return call('pull', [block.groups.map(({ title, rows }) => ({ title, rows: rows.map((row) => needRow(row, title)) }))]);
+  return call('pull', [
+    block.groups.map(({ title, rows }) => ({ title, rows: rows.map((row) => needRow(row, title)) })),
+  ]);
 }

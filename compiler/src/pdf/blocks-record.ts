@@ -1,15 +1,21 @@
 // The record, the torque card and the hand-over page in print.
 import type { BlockOf } from '../document/blocks.js';
-import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { markDrawing } from '../document/drawing/heads.js';
 import { plainFigure } from '../document/inline.js';
 import { say } from '../document/words.js';
 import { headSource, orderArgument, stageArgument } from './beside.js';
 import type { PrintContext } from './context.js';
 import { proseCode, quantityCode } from './prose.js';
-import { type Raw, call } from './typst-code.js';
+import { call, type Raw } from './typst-code.js';
 
-export type RecordKind = 'torque-table' | 'fields' | 'record-readings' | 'record-torques' | 'record-holds' | 'off-now';
+export type RecordKind =
+  | 'torque-table'
+  | 'fields'
+  | 'record-readings'
+  | 'record-torques'
+  | 'record-holds'
+  | 'off-now';
 
 export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: PrintContext) => Raw } = {
   'torque-table': (block) =>
@@ -34,11 +40,21 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
     ]),
   'record-readings': (block) =>
     call('readings', [
-      block.rows.map(({ number, what, limit, unit }) => ({ number, what, limit: proseCode(limit), unit: unit ?? '' })),
+      block.rows.map(({ number, what, limit, unit }) => ({
+        number,
+        what,
+        limit: proseCode(limit),
+        unit: unit ?? '',
+      })),
     ]),
   'record-torques': (block) =>
     call('torques', [
-      block.rows.map(({ number, joint, count, torque }) => ({ number, joint, count: String(count), torque: proseCode(torque) })),
+      block.rows.map(({ number, joint, count, torque }) => ({
+        number,
+        joint,
+        count: String(count),
+        torque: proseCode(torque),
+      })),
     ]),
   'record-holds': (block) =>
     call('holds', [block.rows.map(({ number, what }) => ({ number, what: proseCode(what) }))]),
@@ -48,7 +64,11 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
       `${say(words.offCount, { count: block.rail.off })}, ${say(words.torqueCount, { count: block.rail.loose })}`,
       block.groups.map(({ title, rows }) => ({
         title,
-        rows: rows.map(({ what, since, next }) => ({ what: proseCode(what), since, next: proseCode(next ?? []) })),
+        rows: rows.map(({ what, since, next }) => ({
+          what: proseCode(what),
+          since,
+          next: proseCode(next ?? []),
+        })),
       })),
       block.torques.map(({ number, joint, figure }) => ({ number, joint, figure: quantityCode(figure) })),
       block.clocks.map(({ name, length, from, next }) => ({

@@ -1,6 +1,6 @@
 // Every block kind in print. The table is typed over the kinds: a new kind does not compile until it is here.
 import { type Block, type BlockOf, type BlockRenderers, type Rail, renderBlock } from '../document/blocks.js';
-import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { protectionDrawing } from '../document/drawing/symbols.js';
 import type { Prose } from '../document/inline.js';
 import { FRONT, type FrontKind } from './blocks-front.js';
@@ -9,7 +9,7 @@ import type { PrintContext } from './context.js';
 import { proseCode } from './prose.js';
 import { triangle } from './signal.js';
 import { type Piece, type PieceContext, railArgument, rowPiece, stepCode, stopPiece } from './steps.js';
-import { type Raw, call } from './typst-code.js';
+import { call, type Raw } from './typst-code.js';
 
 /** Renders one block that stands on the page by itself. */
 export function blockCode(block: Block, context: PrintContext): readonly Raw[] {
@@ -24,17 +24,22 @@ const piecesOf = (items: readonly Block[], context: PieceContext): readonly Piec
     return 'raw' in rendered ? [{ piece: 'alone', code: rendered }] : rendered;
   });
 
-const one = (piece: Exclude<Piece['piece'], 'row'>, code: Raw): readonly Piece[] => [
-  { piece, code },
-];
+const one = (piece: Exclude<Piece['piece'], 'row'>, code: Raw): readonly Piece[] => [{ piece, code }];
 
 const remark = (rail: Rail, label: string | undefined, body: Prose) =>
   call('remark', [railArgument(rail), label, proseCode(body)]);
 
 /** A heading line over rows that depend on it. */
-function nested(block: BlockOf<'branch'> | BlockOf<'repeat'>, boxes: number, context: PieceContext): readonly Piece[] {
+function nested(
+  block: BlockOf<'branch'> | BlockOf<'repeat'>,
+  boxes: number,
+  context: PieceContext,
+): readonly Piece[] {
   const head = call('lead-in', [railArgument(block.rail), proseCode(block.heading), boxes]);
-  return [{ piece: 'with next', code: head }, ...context.pieces(block.items, { ...context, depth: context.depth + 1 })];
+  return [
+    { piece: 'with next', code: head },
+    ...context.pieces(block.items, { ...context, depth: context.depth + 1 }),
+  ];
 }
 
 type StepKind = Exclude<Block['kind'], FrontKind | RecordKind | 'record'>;
@@ -43,28 +48,56 @@ const STEPS: Pick<BlockRenderers<readonly Piece[], PieceContext>, StepKind> = {
   row: (block, context) => [rowPiece(block, context)],
   stop: (block, context) => [stopPiece(block, context)],
   panel: ({ rail, signal, word, body }) =>
-    one('with next', call('railed', [railArgument(rail), call('signal', [signal, word, triangle(signal), proseCode(body)])])),
+    one(
+      'with next',
+      call('railed', [railArgument(rail), call('signal', [signal, word, triangle(signal), proseCode(body)])]),
+    ),
   wear: (block) =>
-    one('with next', call('railed', [
-      railArgument(block.rail),
-      call('wear', block.signs.map(({ sign, label }) => ({ source: asSvg(protectionDrawing(sign, PRINT_INKS)), label }))),
-    ])),
+    one(
+      'with next',
+      call('railed', [
+        railArgument(block.rail),
+        call(
+          'wear',
+          block.signs.map(({ sign, label }) => ({
+            source: asSvg(protectionDrawing(sign, PRINT_INKS)),
+            label,
+          })),
+        ),
+      ]),
+    ),
   banner: (block) =>
-    one(block.edge === 'start' ? 'with next' : 'with previous', call('railed', [
-      railArgument(block.rail),
-      call('banner', [block.edge, block.ban, proseCode(block.body)]),
-    ])),
+    one(
+      block.edge === 'start' ? 'with next' : 'with previous',
+      call('railed', [
+        railArgument(block.rail),
+        call('banner', [block.edge, block.ban, proseCode(block.body)]),
+      ]),
+    ),
   branch: (block, context) => nested(block, 0, context),
   repeat: (block, context) => nested(block, block.times ?? 0, context),
   note: (block) => one('with previous', remark(block.rail, undefined, block.body)),
-  reason: (block, { words, training }) => (training ? one('with previous', remark(block.rail, words.why, block.body)) : []),
+  reason: (block, { words, training }) =>
+    training ? one('with previous', remark(block.rail, words.why, block.body)) : [],
   figure: ({ picture, rail }, context) =>
-    one('with next', call('aside', [
-      railArgument(rail),
-      call('photo', [context.addPicture(picture), picture.alt, picture.caption], { width: { raw: '90mm' }, height: { raw: '68mm' } }),
-    ])),
+    one(
+      'with next',
+      call('aside', [
+        railArgument(rail),
+        call('photo', [context.addPicture(picture), picture.alt, picture.caption], {
+          width: { raw: '90mm' },
+          height: { raw: '68mm' },
+        }),
+      ]),
+    ),
   question: (block, { words }) =>
-    one('with previous', call('aside', [railArgument(block.rail), call('open-question', [words.openQuestion, proseCode(block.ask)])])),
+    one(
+      'with previous',
+      call('aside', [
+        railArgument(block.rail),
+        call('open-question', [words.openQuestion, proseCode(block.ask)]),
+      ]),
+    ),
   tally: (block) => one('with previous', call('tally', [railArgument(block.rail), proseCode(block.body)])),
 };
 
@@ -78,4 +111,3 @@ const BLOCKS: BlockRenderers<Raw | readonly Piece[], PieceContext> = {
     ...context.pieces(block.items, context),
   ],
 };
-

@@ -8,10 +8,15 @@ let known: ReadonlySet<number> | undefined;
 
 /** Tells whether the print can show a character. */
 export function isPrintable(codePoint: number): boolean {
-  known ??= FACES.map((face) => characters(readPackageBytes('fonts', `AtkinsonHyperlegibleNext_${face}.ttf`))).reduce(
-    (all, face) => new Set([...all].filter((code) => face.has(code))),
+  known ??= inEveryFace(
+    FACES.map((face) => characters(readPackageBytes('fonts', `AtkinsonHyperlegibleNext_${face}.ttf`))),
   );
   return known.has(codePoint);
+}
+
+function inEveryFace(faces: readonly ReadonlySet<number>[]): ReadonlySet<number> {
+  const [first = new Set<number>(), ...rest] = faces;
+  return new Set([...first].filter((code) => rest.every((face) => face.has(code))));
 }
 
 /** Code points of a font's character map (OpenType `cmap`, formats 4 and 12). */
@@ -46,7 +51,8 @@ function readSegments(view: DataView, at: number, found: Set<number>): void {
     const rangeAt = at + 16 + 3 * doubled + i;
     const range = view.getUint16(rangeAt);
     for (let code = start; code <= end && code !== 0xffff; code++) {
-      const glyph = range === 0 ? (code + delta) & 0xffff : view.getUint16(rangeAt + range + 2 * (code - start));
+      const glyph =
+        range === 0 ? (code + delta) & 0xffff : view.getUint16(rangeAt + range + 2 * (code - start));
       if (glyph !== 0) found.add(code);
     }
   }

@@ -69,12 +69,16 @@ interface Answer {
 }
 
 function start(): ChildProcess {
-  const child = fork(packagePath('templates', 'pdf', 'typesetter.mjs'), [packagePath('templates'), packagePath('fonts')], {
-    serialization: 'advanced',
-    // Nothing of the parent's flags: a debugger or a loader would start in the child as well.
-    execArgv: [],
-    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
-  });
+  const child = fork(
+    packagePath('templates', 'pdf', 'typesetter.mjs'),
+    [packagePath('templates'), packagePath('fonts')],
+    {
+      serialization: 'advanced',
+      // Nothing of the parent's flags: a debugger or a loader would start in the child as well.
+      execArgv: [],
+      stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+    },
+  );
   // An idle typesetter does not keep the program from ending.
   idle(child, true);
   return child;
@@ -102,7 +106,8 @@ function ask(child: ChildProcess, job: TypesetJob): Promise<Answer | { readonly 
     };
     const onMessage = (message: unknown) => finish(message as Answer);
     const onExit = () => finish({ lost: 'The typesetter stopped while it worked on this guide.' });
-    const onError = (error: Error) => finish({ lost: `The typesetter could not be started: ${error.message}` });
+    const onError = (error: Error) =>
+      finish({ lost: `The typesetter could not be started: ${error.message}` });
     child.on('message', onMessage);
     child.on('exit', onExit);
     child.on('error', onError);

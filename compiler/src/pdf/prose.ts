@@ -1,6 +1,13 @@
 // Running text and figures as typesetter calls.
-import { type Figure, type Inline, type InlineRenderers, type Prose, type Quantity, renderInline } from '../document/inline.js';
-import { type Raw, call, sequence } from './typst-code.js';
+import {
+  type Figure,
+  type Inline,
+  type InlineRenderers,
+  type Prose,
+  type Quantity,
+  renderInline,
+} from '../document/inline.js';
+import { call, type Raw, sequence } from './typst-code.js';
 
 export function proseCode(prose: Prose): Raw {
   return sequence(prose.map((inline) => renderInline(INLINE, inline)));
@@ -15,7 +22,11 @@ export function figureCode(figure: Figure): Raw {
 }
 
 export function quantityCode(quantity: Quantity): Raw {
-  return call('quantity', [figureCode(quantity.primary)], quantity.secondary ? { b: figureCode(quantity.secondary) } : {});
+  return call(
+    'quantity',
+    [figureCode(quantity.primary)],
+    quantity.secondary ? { b: figureCode(quantity.secondary) } : {},
+  );
 }
 
 const bold = (children: readonly Inline[]) => call('strong', [proseCode(children)]);

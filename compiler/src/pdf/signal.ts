@@ -1,7 +1,7 @@
 // The safety alert symbol for a signal word in print: reversed on the black cells of DANGER and WARNING, never with
 // NOTICE (ANSI Z535.6).
 import type { Signal } from '@baywright/language';
-import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { alertDrawing } from '../document/drawing/symbols.js';
 
 export function triangle(signal: Signal): string | undefined {

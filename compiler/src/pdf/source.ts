@@ -27,10 +27,18 @@ export function printSource(document: GuideDocument, options: PrintOptions): Pri
     addPicture: (picture) => addPicture(pictures, picture),
   };
   const pages = gatherPages(document.blocks).map(
-    ({ page, blocks }) => `${PAGE_CALLS[page]} { ${blocks.flatMap((block) => blockCode(block, context)).map(({ raw }) => raw).join('\n')} })`,
+    ({ page, blocks }) =>
+      `${PAGE_CALLS[page]} { ${blocks
+        .flatMap((block) => blockCode(block, context))
+        .map(({ raw }) => raw)
+        .join('\n')} })`,
   );
   const imports = TEMPLATES.map((name) => `#import "/pdf/${name}.typ": *`).join('\n');
-  return { main: `${imports}\n#show: dress\n${pages.join('\n')}\n`, settings: JSON.stringify(settings(document, options)), pictures };
+  return {
+    main: `${imports}\n#show: dress\n${pages.join('\n')}\n`,
+    settings: JSON.stringify(settings(document, options)),
+    pictures,
+  };
 }
 
 type PageKind = 'plain' | 'steps' | 'record';
@@ -68,8 +76,12 @@ const PAPER = { a4: ['a4', 210], letter: ['us-letter', 215.9] } as const;
 function settings(document: GuideDocument, options: PrintOptions) {
   const { identity, words } = document;
   const [paper, width] = PAPER[options.paper];
-  const rails = [...walkBlocks(document.blocks)].flatMap((block) => ('rail' in block ? [block.rail.off + block.rail.loose] : []));
-  const across = { draft: words.draft, proved: words.draft, withdrawn: words.withdrawn, released: undefined }[identity.status];
+  const rails = [...walkBlocks(document.blocks)].flatMap((block) =>
+    'rail' in block ? [block.rail.off + block.rail.loose] : [],
+  );
+  const across = { draft: words.draft, proved: words.draft, withdrawn: words.withdrawn, released: undefined }[
+    identity.status
+  ];
   return {
     sheet: document.sheet,
     words,

@@ -1,12 +1,12 @@
 // A step in print: its items flattened to units that never part: a panel with the row it protects, a banner with
 // its line, a tally with the line it closes, the head with the first row.
 import type { Block, BlockOf, Rail } from '../document/blocks.js';
-import { PRINT_INKS, asSvg } from '../document/drawing/drawing.js';
+import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { markDrawing } from '../document/drawing/heads.js';
 import { besideCode, orderArgument } from './beside.js';
 import type { PrintContext } from './context.js';
 import { proseCode } from './prose.js';
-import { type Argument, type Raw, call, sequence } from './typst-code.js';
+import { type Argument, call, type Raw, sequence } from './typst-code.js';
 
 interface RowPiece {
   readonly piece: 'row';
@@ -37,7 +37,14 @@ export function stepCode(step: BlockOf<'step'>, context: PieceContext): Raw {
   const units = unitsOf(context.pieces(step.items, { ...context, fresh }));
   // The head of a step never stands alone at the foot of a page: two rows stay with it.
   const [first, rest] = [units.slice(0, 2), units.slice(2)].map((part) => unitCodes(part, step.number));
-  return call('step', [step.number, step.title, step.phase, railArgument(step.before), sequence(first ?? []), ...(rest ?? [])]);
+  return call('step', [
+    step.number,
+    step.title,
+    step.phase,
+    railArgument(step.before),
+    sequence(first ?? []),
+    ...(rest ?? []),
+  ]);
 }
 
 export function rowPiece(row: BlockOf<'row'>, context: PieceContext): Piece {
@@ -80,7 +87,12 @@ export function railArgument(rail: Rail): Argument {
   return [rail.off, rail.loose];
 }
 
-function rowArgument(number: string, rail: Rail, context: PieceContext, more: Record<string, Argument>): Argument {
+function rowArgument(
+  number: string,
+  rail: Rail,
+  context: PieceContext,
+  more: Record<string, Argument>,
+): Argument {
   return {
     number,
     rail: railArgument(rail),

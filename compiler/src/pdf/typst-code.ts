@@ -26,11 +26,17 @@ export function literal(value: Argument): string {
   if (Array.isArray(value)) return value.length === 0 ? '()' : `(${value.map(literal).join(', ')},)`;
   if (isRaw(value)) return value.raw;
   const entries = Object.entries(value as { readonly [name: string]: Argument });
-  return entries.length === 0 ? '(:)' : `(${entries.map(([name, item]) => `${name}: ${literal(item)}`).join(', ')})`;
+  return entries.length === 0
+    ? '(:)'
+    : `(${entries.map(([name, item]) => `${name}: ${literal(item)}`).join(', ')})`;
 }
 
 /** A call of a template function: positional arguments, then named ones. */
-export function call(name: string, positional: readonly Argument[], named: Readonly<Record<string, Argument>> = {}): Raw {
+export function call(
+  name: string,
+  positional: readonly Argument[],
+  named: Readonly<Record<string, Argument>> = {},
+): Raw {
   const parts = [
     ...positional.map(literal),
     ...Object.entries(named).map(([key, value]) => `${key}: ${literal(value)}`),
@@ -45,7 +51,9 @@ export function sequence(pieces: readonly Raw[]): Raw {
 
 export function stringLiteral(value: string): string {
   const escaped = value.replace(/[\\"\u0000-\u001F\u007F-\u009F]/g, (character) =>
-    character === '\\' || character === '"' ? `\\${character}` : `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`,
+    character === '\\' || character === '"'
+      ? `\\${character}`
+      : `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`,
   );
   return `"${escaped}"`;
 }

@@ -1,7 +1,7 @@
 // Heads of fasteners from above, as the wrench meets them, with the size inside. The shape is the key: the hand
 // finds the socket by its outline.
 import type { Head, HeadShape } from '../beside.js';
-import { type Drawing, type Inks, TYPE_FAMILY, number, points, svgText } from './drawing.js';
+import { type Drawing, type Inks, number, points, svgText, TYPE_FAMILY } from './drawing.js';
 
 /** Outline centred on `cx`, `cy` with radius `r` to the farthest point. */
 export function headOutline(shape: HeadShape, cx: number, cy: number, r: number, paint: string): string {

@@ -1,7 +1,7 @@
 // The tightening order as a picture: every head in its place with its turn, a broken line from turn to turn, the
 // first head black. Legible when printed 30 mm wide.
 import type { OrderDiagram } from '../beside.js';
-import { type Drawing, type Inks, TYPE_FAMILY, number } from './drawing.js';
+import { type Drawing, type Inks, number, TYPE_FAMILY } from './drawing.js';
 import { headOutline } from './heads.js';
 
 /** More heads than this and the broken line hides more than it shows; the numbers remain. */
@@ -29,7 +29,9 @@ export function orderWidth(order: OrderDiagram, floor: number): number {
 const FIGURE = 1.15;
 
 function frame(order: OrderDiagram): { width: number; height: number } {
-  return order.aspect >= 1 ? { width: 100 * order.aspect, height: 100 } : { width: 100, height: 100 / order.aspect };
+  return order.aspect >= 1
+    ? { width: 100 * order.aspect, height: 100 }
+    : { width: 100, height: 100 / order.aspect };
 }
 
 function place(head: { x: number; y: number }, width: number, height: number, margin: number) {
@@ -60,11 +62,19 @@ function path(places: readonly { x: number; y: number }[], ink: string): string 
   return `<path d="${d}" fill="none" stroke="${ink}" stroke-width="1.2" stroke-dasharray="3 2.2"/>`;
 }
 
-function drawHead(order: OrderDiagram, head: { x: number; y: number; turn: number }, radius: number, inks: Inks): string {
+function drawHead(
+  order: OrderDiagram,
+  head: { x: number; y: number; turn: number },
+  radius: number,
+  inks: Inks,
+): string {
   const first = head.turn === 1;
   const paint = `fill="${first ? inks.ink : inks.paper}" stroke="${inks.ink}" stroke-width="1.6"`;
   // Drives cut into the head would cross the figure: only the outline counts here.
-  const shape = order.shape === 'hex' || order.shape === 'square' || order.shape === 'hexalobular' ? order.shape : 'round';
+  const shape =
+    order.shape === 'hex' || order.shape === 'square' || order.shape === 'hexalobular'
+      ? order.shape
+      : 'round';
   const size = radius * FIGURE;
   return `${headOutline(shape, head.x, head.y, radius, paint)}<text x="${number(head.x)}" y="${number(head.y + size * 0.355)}" font-family="${TYPE_FAMILY}" font-weight="700" font-size="${number(size)}" text-anchor="middle" fill="${first ? inks.paper : inks.ink}">${head.turn}</text>`;
 }

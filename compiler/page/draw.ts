@@ -1,0 +1,178 @@
+// Puts the state of the job on the page.
+
+import { say } from '../src/document/words.js';
+import type { PageData } from '../src/html/page-types.js';
+import type { Verdict } from './exact.js';
+import type { ClockState, JobState, Reason } from './state.js';
+
+export const byId = (id: string): HTMLElement | null => document.getElementById(id);
+
+export function setText(id: string, value: string): void {
+  const element = byId(id);
+  // Unchanged text is left alone: live regions would say it again.
+  if (element && element.textContent !== value) element.textContent = value;
+}
+
+export function drawState(data: PageData, state: JobState, signedAt: number | undefined): void {
+  const { words, things } = data;
+  setText('off', String(state.off.length));
+  setText('loose', String(state.loose.length));
+  setText('done', String(state.done));
+  setText('all', say(words.doneOf, { all: state.needed }));
+  const names = (ids: readonly string[]) => ids.map((id) => things[id] ?? id);
+  drawList('list-off', names(state.off), words.nothing);
+  drawList('list-loose', names(state.loose), words.nothing);
+  drawBans(state.bans);
+  for (const row of data.rows) drawRow(data, state, row.id);
+  drawProgress(data, state);
+  drawReadings(data, state);
+  const holds = data.rows.flatMap((row) => row.holds.map((id) => `${row.number} ${value(id) || words.open}`));
+  drawList('list-holds', holds, words.nothing);
+  const why = state.open[0];
+  const sign = byId('sign');
+  if (sign instanceof HTMLButtonElement) sign.disabled = why !== undefined || signedAt !== undefined;
+  const time = signedAt === undefined ? '' : new Date(signedAt).toLocaleString(document.documentElement.lang);
+  setText(
+    'why',
+    why
+      ? say(words.notYet, { why: reason(data, why, state) })
+      : signedAt === undefined
+        ? ''
+        : say(words.signed, { time }),
+  );
+}
+
+export function drawClocks(data: PageData, clocks: readonly ClockState[]): void {
+  const { words } = data;
+  for (const { clock, left, started } of clocks) {
+    const box = document.querySelector(`[data-clock="${CSS.escape(clock.id)}"]`);
+    const text = started === undefined ? '' : clockText(data, clock.sense, left);
+    const output = box?.querySelector('output');
+    if (output && output.textContent !== text) output.textContent = text;
+    box?.classList.toggle('rings', started !== undefined && left <= 0 && left > -RING_SECONDS);
+    const button = box?.querySelector('button');
+    if (button) button.hidden = started !== undefined;
+  }
+  const running = clocks.filter(({ started }) => started !== undefined);
+  drawList(
+    'list-clocks',
+    running.map(({ clock, left }) => `${clock.name}: ${clockText(data, clock.sense, left)}`),
+    words.nothing,
+  );
+}
+
+/** A clock rings for this long. */
+export const RING_SECONDS = 60;
+
+function clockText({ words }: PageData, sense: 'at least' | 'at most', left: number): string {
+  if (left > 0)
+    return say(sense === 'at least' ? words.clockLeft : words.clockTimeLeft, { time: duration(left) });
+  return sense === 'at least' ? words.clockDone : say(words.clockOver, { time: duration(-left) });
+}
+
+function duration(seconds: number): string {
+  const whole = Math.ceil(seconds);
+  const two = (value: number) => String(value).padStart(2, '0');
+  const [h, m, s] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
+  return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
+}
+
+function drawRow({ words, rows }: PageData, state: JobState, id: string): void {
+  const row = byId(id);
+  const { needed = true } = state.rows[id] ?? {};
+  const depends = rows.find((found) => found.id === id)?.depends;
+  const line = rows.find((found) => found.id === depends?.row)?.number ?? '';
+  const skipped = !needed && depends !== undefined && state.rows[depends.row]?.result !== undefined;
+  row?.classList.toggle('skipped', skipped);
+  const note = row?.querySelector<HTMLElement>('.na');
+  if (!note) return;
+  note.hidden = !skipped;
+  note.textContent = skipped ? say(words.notNeeded, { line }) : '';
+}
+
+function drawProgress({ steps }: PageData, state: JobState): void {
+  for (const step of steps) {
+    const needed = step.rows.filter((id) => state.rows[id]?.needed);
+    setText(`p-${step.id}`, `${needed.filter((id) => state.rows[id]?.ticked).length}/${needed.length}`);
+  }
+}
+
+function drawReadings(data: PageData, state: JobState): void {
+  const list: string[] = [];
+  for (const row of data.rows) {
+    for (const reading of row.readings) {
+      const verdict = state.rows[row.id]?.verdicts[reading.id] ?? { verdict: 'none' as const };
+      const text = verdictText(data, verdict);
+      const output = document.querySelector(`[data-reading="${CSS.escape(reading.id)}"] output`);
+      if (output && output.textContent !== text) output.textContent = text;
+      output?.classList.toggle('pass', verdict.verdict === 'pass');
+      output?.classList.toggle('fail', verdict.verdict !== 'pass' && verdict.verdict !== 'none');
+      list.push(`${row.number} ${reading.name}: ${text}`);
+      setFound(row.id, verdict.verdict === 'none' ? (reading.units[0]?.label ?? '') : text);
+    }
+    for (const id of row.inspections) {
+      const result = state.rows[row.id]?.result;
+      const text = result === 'good' ? data.words.good : result === 'bad' ? data.words.bad : '';
+      list.push(`${row.number}: ${text || data.words.noReading}`);
+      if (id) setFound(row.id, text);
+    }
+    for (const id of row.holds) {
+      const output = document.querySelector(`[data-hold="${CSS.escape(row.id)}"]`);
+      if (output) output.textContent = value(id);
+    }
+  }
+  drawList('list-readings', list, data.words.nothing);
+}
+
+function setFound(row: string, text: string): void {
+  const output = document.querySelector(`[data-found="${CSS.escape(row)}"]`);
+  if (output && output.textContent !== text) output.textContent = text;
+}
+
+function verdictText({ words }: PageData, verdict: Verdict): string {
+  if (verdict.verdict === 'none') return words.noReading;
+  if (verdict.verdict === 'not a number') return words.notNumber;
+  const phrase = { pass: words.readingPass, low: words.readingLow, high: words.readingHigh }[verdict.verdict];
+  return say(phrase, { value: verdict.shown, limit: verdict.limit });
+}
+
+function reason({ words }: PageData, open: Reason, state: JobState): string {
+  switch (open.why) {
+    case 'hold':
+      return say(words.whyHold, { line: open.line });
+    case 'reading':
+      return say(words.whyReading, { line: open.line });
+    case 'failed':
+      return say(words.whyFailed, { line: open.line });
+    case 'clock':
+      return say(words.whyClock, { name: open.name });
+    case 'off':
+      return say(words.whyOff, { off: state.off.length, loose: state.loose.length });
+    case 'ticks':
+      return say(words.whyTicks, { count: open.count });
+    case 'fields':
+      return words.whyFields;
+  }
+}
+
+function drawBans(bans: readonly string[]): void {
+  const bar = byId('bans');
+  if (!bar || bar.textContent === bans.join('')) return;
+  bar.replaceChildren(
+    ...bans.map((text) => Object.assign(document.createElement('p'), { textContent: text })),
+  );
+}
+
+function drawList(id: string, items: readonly string[], empty: string): void {
+  const list = byId(id);
+  const texts = items.length > 0 ? items : [empty];
+  if (!list || list.textContent === texts.join('')) return;
+  list.replaceChildren(
+    ...texts.map((text) => Object.assign(document.createElement('li'), { textContent: text })),
+  );
+}
+
+function value(id: string): string {
+  const control = byId(id);
+  return control instanceof HTMLInputElement ? control.value.trim() : '';
+}

@@ -1,0 +1,133 @@
+// The state of the job from what was ticked and typed: what is off, what waits for its torque, which lines are not
+// needed, what keeps the record from being signed. Pure: the same entries give the same state.
+import type { PageClock, PageData, PageRow } from '../src/html/page-types.js';
+import { judge, type Verdict } from './exact.js';
+
+/** Everything entered on the page, by the name of its control. Ticks are `true`. */
+export type Entries = Readonly<Record<string, string | boolean>>;
+/** When lines were ticked and clocks started, as milliseconds since 1970. */
+export type Times = Readonly<Record<string, number>>;
+
+export interface RowState {
+  readonly ticked: boolean;
+  /** False when another line came out so that this one falls away. */
+  readonly needed: boolean;
+  /** How its readings and inspections came out; undefined while one is missing. */
+  readonly result: 'good' | 'bad' | undefined;
+  readonly verdicts: Readonly<Record<string, Verdict>>;
+}
+
+export interface ClockState {
+  readonly clock: PageClock;
+  readonly started: number | undefined;
+  /** Seconds to go; negative when over. */
+  readonly left: number;
+}
+
+export interface JobState {
+  readonly rows: Readonly<Record<string, RowState>>;
+  readonly off: readonly string[];
+  readonly loose: readonly string[];
+  readonly done: number;
+  readonly needed: number;
+  readonly bans: readonly string[];
+  readonly clocks: readonly ClockState[];
+  /** What still keeps the record from being signed. */
+  readonly open: readonly Reason[];
+}
+
+export type Reason =
+  | { readonly why: 'hold' | 'reading' | 'failed'; readonly line: string }
+  | { readonly why: 'clock'; readonly name: string }
+  | { readonly why: 'off' }
+  | { readonly why: 'ticks'; readonly count: number }
+  | { readonly why: 'fields' };
+
+export function jobState(data: PageData, entries: Entries, times: Times, now: number): JobState {
+  const rows: Record<string, RowState> = {};
+  const things = new Map<string, 'off' | 'loose' | 'done'>();
+  for (const row of data.rows) {
+    const state = rowState(row, entries, row.depends ? rows[row.depends.row] : undefined);
+    rows[row.id] = state;
+    if (state.ticked && state.needed) for (const { thing, to } of row.changes) things.set(thing, to);
+  }
+  const at = (wanted: 'off' | 'loose') =>
+    [...things].filter(([, is]) => is === wanted).map(([thing]) => thing);
+  const needed = data.rows.filter((row) => rows[row.id]?.needed);
+  const done = needed.filter((row) => rows[row.id]?.ticked).length;
+  const clocks = data.rows.flatMap((row) => row.clocks).map((clock) => clockState(clock, times, now));
+  const ticked = (row: string) => rows[row]?.ticked ?? false;
+  const state = {
+    rows,
+    off: at('off'),
+    loose: at('loose'),
+    done,
+    needed: needed.length,
+    bans: data.bans.filter((ban) => ticked(ban.fromRow) && !ticked(ban.untilRow)).map(({ text }) => text),
+    clocks,
+  };
+  return { ...state, open: reasons(needed, entries, state) };
+}
+
+function rowState(row: PageRow, entries: Entries, on: RowState | undefined): RowState {
+  const verdicts: Record<string, Verdict> = {};
+  for (const reading of row.readings)
+    verdicts[reading.id] = judge(
+      reading,
+      String(entries[reading.id] ?? ''),
+      String(entries[`unit-${reading.id}`] ?? ''),
+    );
+  const outcomes = [
+    ...Object.values(verdicts).map(({ verdict }) =>
+      verdict === 'pass' ? 'good' : verdict === 'low' || verdict === 'high' ? 'bad' : undefined,
+    ),
+    ...row.inspections.map((id) =>
+      entries[`${id}-good`] ? 'good' : entries[`${id}-bad`] ? 'bad' : undefined,
+    ),
+  ];
+  const result = outcomes.includes('bad')
+    ? 'bad'
+    : outcomes.length === 0 || outcomes.includes(undefined)
+      ? undefined
+      : 'good';
+  // What hangs on a line that fell away falls away with it. A stop counts only once its case has come.
+  const fallen =
+    row.depends !== undefined &&
+    on !== undefined &&
+    (!on.needed || (on.result !== undefined && on.result !== row.depends.result));
+  const waiting = row.stop === true && (row.depends === undefined || on?.result !== row.depends.result);
+  return { ticked: entries[`t-${row.id}`] === true, needed: !fallen && !waiting, result, verdicts };
+}
+
+function clockState(clock: PageClock, times: Times, now: number): ClockState {
+  const started = times[clock.id] ?? (clock.fromRow ? times[clock.fromRow] : undefined);
+  return {
+    clock,
+    started,
+    left: started === undefined ? clock.seconds : clock.seconds - (now - started) / 1000,
+  };
+}
+
+function reasons(needed: readonly PageRow[], entries: Entries, state: Omit<JobState, 'open'>): Reason[] {
+  const found: Reason[] = [];
+  const depending = (id: string) =>
+    needed.filter((row) => row.depends?.row === id && row.depends.result === 'bad');
+  for (const row of needed) {
+    const { result } = state.rows[row.id] ?? {};
+    if (row.holds.some((id) => String(entries[id] ?? '').trim().length < 2))
+      found.push({ why: 'hold', line: row.number });
+    if (row.readings.length + row.inspections.length > 0 && result === undefined)
+      found.push({ why: 'reading', line: row.number });
+    if (result !== 'bad') continue;
+    const then = depending(row.id);
+    if (then.length === 0 || then.some(({ id, stop }) => stop || !state.rows[id]?.ticked))
+      found.push({ why: 'failed', line: row.number });
+  }
+  for (const { clock, left, started } of state.clocks)
+    if (clock.sense === 'at least' && started !== undefined && left > 0)
+      found.push({ why: 'clock', name: clock.name });
+  if (state.off.length + state.loose.length > 0) found.push({ why: 'off' });
+  if (state.done < state.needed) found.push({ why: 'ticks', count: state.needed - state.done });
+  if (String(entries['field-technician'] ?? 'not asked').trim() === '') found.push({ why: 'fields' });
+  return found;
+}

@@ -1,0 +1,173 @@
+// The boxes at the right of a line, on the page. They are ordinary form controls: without script they can still be
+// filled in and printed.
+import { type Beside, type BesideRenderers, renderBeside, type TorqueStage } from '../document/beside.js';
+import type { Picture } from '../document/picture.js';
+import { say } from '../document/words.js';
+import type { PageContext } from './context.js';
+import { drawnHead } from './drawn.js';
+import { el, join, type Markup } from './markup.js';
+import { figureMarkup, proseMarkup, unitMarkup } from './prose.js';
+
+export interface BesideContext extends PageContext {
+  /** What the boxes are about, for their names. */
+  readonly about: string;
+}
+
+export function besideMarkup(beside: Beside, context: BesideContext): Markup {
+  return renderBeside(BESIDE, beside, context);
+}
+
+export function pictureMarkup(picture: Picture): Markup {
+  const type = picture.type === 'svg' ? 'svg+xml' : picture.type;
+  return el(
+    'figure',
+    {},
+    el('img', {
+      src: `data:image/${type};base64,${base64(picture.data)}`,
+      alt: picture.alt,
+      width: Math.round(picture.width),
+      height: Math.round(picture.height),
+    }),
+    picture.caption && el('figcaption', {}, picture.caption),
+  );
+}
+
+/** One stage of a torque: the value as loud as anything on the page, the other system beneath. */
+export function stageMarkup(stage: TorqueStage, key: string, label: string): Markup {
+  const { figure } = stage;
+  return el(
+    'p',
+    {},
+    stage.label && el('small', {}, stage.label, ' '),
+    figure
+      ? [
+          el(
+            'strong',
+            { class: figure.primary.value.length > 6 ? 'range' : undefined },
+            figure.primary.value,
+          ),
+          '\u00A0',
+          el('span', { class: 'unit' }, unitMarkup(figure.primary)),
+        ]
+      : [el('input', { id: key, 'aria-label': label }), ' ? ', stage.unit ?? ''],
+    figure?.secondary && el('span', { class: 'other' }, figureMarkup(figure.secondary)),
+  );
+}
+
+const field = (label: string | Markup, attributes: Record<string, string | undefined>): Markup =>
+  el('label', { class: 'field' }, el('span', {}, label), el('input', { autocomplete: 'off', ...attributes }));
+
+const choice = (name: string, value: string, label: Markup): Markup =>
+  el(
+    'label',
+    { class: 'choice' },
+    el('input', { type: 'radio', name, id: `${name}-${value}`, value }),
+    el('span', {}, label),
+  );
+
+const BESIDE: BesideRenderers<Markup, BesideContext> = {
+  socket: ({ head }) => el('span', { class: 'sock' }, drawnHead(head, 'head', ''), head.label),
+  torque: ({ head, count, stages, conditions }, { about, words }) =>
+    el(
+      'div',
+      { class: 'torque' },
+      el('div', { class: 'drive' }, head && drawnHead(head), el('span', {}, `${count} ×`)),
+      el(
+        'div',
+        { class: 'val' },
+        stages.map((stage, i) =>
+          stageMarkup(stage, `torque-${about}-${i}`, `${words.torque} ${stage.label ?? ''}`),
+        ),
+      ),
+      conditions.length > 0 &&
+        el(
+          'div',
+          { class: 'how' },
+          conditions.map((condition) => el('p', {}, proseMarkup(condition))),
+        ),
+    ),
+  reading: (reading, { words }) =>
+    el(
+      'fieldset',
+      { class: 'reading', 'data-reading': reading.id },
+      el('legend', {}, reading.name),
+      el(
+        'div',
+        { class: 'in' },
+        el('input', {
+          id: reading.id,
+          inputmode: 'decimal',
+          autocomplete: 'off',
+          'aria-label': reading.name,
+          'aria-describedby': `limit-${reading.id}`,
+        }),
+        reading.units.length > 1
+          ? el(
+              'select',
+              { id: `unit-${reading.id}`, 'aria-label': words.unit },
+              reading.units.map(({ label }) => el('option', { value: label }, label)),
+            )
+          : el('span', { class: 'unit' }, reading.units[0]?.label ?? ''),
+      ),
+      el(
+        'p',
+        { id: `limit-${reading.id}` },
+        el('strong', {}, reading.limit.length > 0 ? proseMarkup(reading.limit) : words.limitOpen),
+        reading.fresh && [', ', proseMarkup(reading.fresh)],
+        reading.other && [el('br', {}), proseMarkup(reading.other)],
+      ),
+      el('p', { class: 'ways' }, proseMarkup(reading.good), el('br', {}), proseMarkup(reading.bad)),
+      el('output', { for: reading.id, 'data-live': true }, words.noReading),
+    ),
+  inspection: (inspection, { about }) =>
+    el(
+      'fieldset',
+      { class: 'inspection', 'data-inspection': inspection.id },
+      el('legend', { class: 'unseen' }, about),
+      choice(inspection.id, 'good', proseMarkup(inspection.good)),
+      choice(inspection.id, 'bad', proseMarkup(inspection.bad)),
+    ),
+  hold: ({ id }, { words }) =>
+    el(
+      'div',
+      { class: 'holdbox' },
+      field(words.initials, { id, maxlength: '12' }),
+      field(words.time, { id: `time-${id}` }),
+    ),
+  clock: (clock, { words }) =>
+    el(
+      'div',
+      { class: 'clock', 'data-clock': clock.id },
+      el('p', { class: 'length' }, figureMarkup(clock.length), ', ', clock.name),
+      el(
+        'div',
+        { class: 'blanks' },
+        field(say(words.clockSince, { line: clock.from?.number ?? '' }).trim(), { id: `since-${clock.id}` }),
+        field(clock.sense === 'at least' ? words.clockNotBefore : words.clockNotAfter, {
+          id: `edge-${clock.id}`,
+        }),
+      ),
+      el(
+        'div',
+        { class: 'live', 'data-live': true },
+        el('output', { role: 'timer' }),
+        el('button', { type: 'button', 'data-start': clock.id }, words.clockStart),
+      ),
+    ),
+  picture: ({ picture }) => pictureMarkup(picture),
+  question: ({ id, ask, unit }) =>
+    el(
+      'div',
+      { class: 'ask' },
+      field(join(proseMarkup(ask), ' ?'), { id }),
+      unit && el('span', { class: 'unit' }, unit),
+    ),
+};
+
+/** Base64 without the host's helpers: this code also runs in a browser. */
+function base64(data: Uint8Array): string {
+  let binary = '';
+  for (let i = 0; i < data.length; i += 0x8000)
+    binary += String.fromCharCode(...data.subarray(i, i + 0x8000));
+  return btoa(binary);
+}

@@ -1,0 +1,214 @@
+// The blocks before and after the steps, on the page.
+import type { BlockOf, NeedRow } from '../document/blocks.js';
+import { codeDrawing } from '../document/drawing/code.js';
+import { PRINT_INKS } from '../document/drawing/drawing.js';
+import { planDrawing } from '../document/drawing/plan.js';
+import { say } from '../document/words.js';
+import type { PageContext } from './context.js';
+import { drawn, PAGE_INKS } from './drawn.js';
+import { type Child, el, join, type Markup } from './markup.js';
+import { proseMarkup } from './prose.js';
+import { panelMarkup } from './signal.js';
+import { sourceLine } from './steps.js';
+
+export type FrontKind =
+  | 'masthead'
+  | 'heading'
+  | 'dangers'
+  | 'needs'
+  | 'key'
+  | 'statement'
+  | 'sources'
+  | 'revisions'
+  | 'questions';
+
+const titled = (title: string, ...children: readonly Child[]): Markup =>
+  el('section', { class: 'part' }, el('h2', {}, title), children);
+
+export function table(name: string, heads: readonly string[], rows: readonly Child[]): Markup {
+  return el(
+    'div',
+    { class: 'wide' },
+    el(
+      'table',
+      { class: name },
+      el(
+        'thead',
+        {},
+        el(
+          'tr',
+          {},
+          heads.map((head) => el('th', { scope: 'col' }, head)),
+        ),
+      ),
+      el('tbody', {}, rows),
+    ),
+  );
+}
+
+export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: PageContext) => Markup } = {
+  masthead: (block, { words, title, document: { identity } }) =>
+    el(
+      'div',
+      { class: 'masthead' },
+      el('h1', {}, title),
+      el('p', { class: 'applies' }, proseMarkup(block.appliesTo)),
+      el(
+        'p',
+        { class: 'issue' },
+        say(words.revision, { revision: identity.revision, date: identity.date }),
+        identity.status !== 'released' && el('span', { class: 'status' }, identity.statusText),
+      ),
+      el(
+        'div',
+        { class: 'for' },
+        block.plan && drawn(planDrawing(block.plan.corners, PAGE_INKS), 'plan', block.plan.alt),
+        el(
+          'p',
+          {},
+          el('small', {}, words.printedFor),
+          el('b', {}, block.printedFor.title),
+          block.printedFor.options.map((option) => el('span', {}, option)),
+          block.printedFor.others && el('small', {}, proseMarkup(block.printedFor.others)),
+        ),
+        drawn(codeDrawing(block.code, PRINT_INKS), 'code', say(words.codeAlt, { text: block.code })),
+      ),
+      el(
+        'dl',
+        {},
+        block.times.map(({ label, value }) => el('div', {}, el('dt', {}, label), el('dd', {}, value))),
+      ),
+      block.before.length > 0 &&
+        titled(
+          words.beforeYouStart,
+          el(
+            'ul',
+            { class: 'checks', role: 'list' },
+            block.before.map((item, i) => el('li', {}, checkbox(`before-${i}`, proseMarkup(item)))),
+          ),
+        ),
+    ),
+  heading: (block) =>
+    el(
+      'div',
+      { class: 'masthead' },
+      el('h1', {}, block.title),
+      block.lead && el('p', { class: 'applies' }, proseMarkup(block.lead)),
+    ),
+  dangers: (block) =>
+    titled(
+      block.title,
+      block.rows.map(({ signal, word, body, where }) =>
+        panelMarkup(signal, word, proseMarkup(body), proseMarkup(where)),
+      ),
+    ),
+  needs: (block, context) => (block.layout === 'list' ? needList(block, context) : pullList(block, context)),
+  key: (block, { words }) =>
+    el(
+      'details',
+      { class: 'part key' },
+      el('summary', {}, words.keyTitle),
+      el('p', {}, el('b', {}, words.band), ' ', words.keyBand),
+      el('p', {}, el('b', {}, words.brokenLine), ' ', words.keyBroken),
+      el('p', {}, el('b', {}, words.smallHeads), ' ', words.keyHeads),
+      el('p', {}, el('b', {}, words.edgeBar), ' ', words.keyBar, ' ', proseMarkup(block.revised)),
+    ),
+  statement: (block, { words }) =>
+    el('p', { class: 'part statement' }, el('b', {}, words.statement), ' ', proseMarkup(block.body)),
+  sources: (block, { words }) =>
+    titled(
+      words.sources,
+      el(
+        'ul',
+        {},
+        block.rows.map(({ name, title }) => el('li', {}, el('b', {}, name), ': ', proseMarkup(title))),
+      ),
+    ),
+  revisions: (block, { words }) =>
+    titled(
+      words.revisions,
+      table(
+        'revisions',
+        [words.revisionHead, words.dateHead, words.changeHead, words.whereHead],
+        block.rows.map((row) =>
+          tr(row.revision, row.date, proseMarkup(row.what), proseMarkup(row.where ?? [])),
+        ),
+      ),
+    ),
+  questions: (block, { words }) =>
+    titled(
+      words.questions,
+      table(
+        'questions',
+        [words.at, words.what, words.found],
+        block.rows.map((row, i) =>
+          el(
+            'tr',
+            sourceLine(row),
+            el('td', {}, row.where),
+            el('td', { id: `ask-${i}` }, proseMarkup(row.ask)),
+            el(
+              'td',
+              {},
+              el('input', { id: `answer-${i}`, 'aria-labelledby': `ask-${i}`, autocomplete: 'off' }),
+            ),
+          ),
+        ),
+      ),
+    ),
+};
+
+export const tr = (...cells: readonly Child[]): Markup =>
+  el(
+    'tr',
+    {},
+    cells.map((cell) => el('td', {}, cell)),
+  );
+
+function checkbox(id: string, body: Markup): Markup {
+  return el('label', { class: 'check' }, el('input', { type: 'checkbox', id }), el('span', {}, body));
+}
+
+const blank = (row: NeedRow, id: string): Child =>
+  row.blank !== undefined &&
+  el('label', { class: 'field' }, el('span', {}, row.blank, ' ?'), el('input', { id, autocomplete: 'off' }));
+
+function needList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
+  const body = block.groups.flatMap((group, g) =>
+    group.rows.map((row, i) => {
+      const id = `need-${g}-${i}`;
+      return el(
+        'tr',
+        sourceLine(row),
+        el('td', {}, i === 0 && group.title),
+        el('td', {}, checkbox(id, proseMarkup(row.what))),
+        el('td', {}, proseMarkup(row.for), blank(row, `${id}-blank`)),
+      );
+    }),
+  );
+  return titled(block.title, table('needs', [words.needKind, words.needWhat, words.needFor], body));
+}
+
+function pullList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
+  return join(
+    block.groups.map((group, g) =>
+      titled(
+        group.title,
+        table(
+          'pull',
+          [words.needWhat, words.needNumber, words.needAmount, words.needBin],
+          group.rows.map((row, i) =>
+            tr(
+              [checkbox(`pull-${g}-${i}`, proseMarkup(row.what)), el('small', {}, proseMarkup(row.for))],
+              row.number ??
+                (row.blank !== undefined &&
+                  el('input', { id: `pull-${g}-${i}-number`, 'aria-label': words.needNumber })),
+              el('b', {}, proseMarkup(row.amount ?? [])),
+              el('input', { id: `pull-${g}-${i}-bin`, 'aria-label': words.needBin, size: 6 }),
+            ),
+          ),
+        ),
+      ),
+    ),
+  );
+}

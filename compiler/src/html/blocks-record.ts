@@ -1,0 +1,192 @@
+// The record, the torque card and the hand-over page, on the page.
+import type { BlockOf, Field } from '../document/blocks.js';
+import { plainFigure } from '../document/inline.js';
+import { say } from '../document/words.js';
+import { stageMarkup } from './beside.js';
+import { table, tr } from './blocks-front.js';
+import type { PageContext } from './context.js';
+import { drawnHead, drawnOrder } from './drawn.js';
+import { el, join, type Markup } from './markup.js';
+import { proseMarkup, quantityMarkup } from './prose.js';
+import type { StepContext } from './steps.js';
+
+export type RecordKind =
+  | 'torque-table'
+  | 'record'
+  | 'fields'
+  | 'record-readings'
+  | 'record-torques'
+  | 'record-holds'
+  | 'off-now';
+
+const titled = (title: string, { level }: PageContext, ...children: readonly Markup[]): Markup =>
+  el('section', { class: 'part' }, el(`h${level}`, {}, title), children);
+
+const entry = (id: string, label: string): Markup =>
+  el('input', { id, 'aria-label': label, autocomplete: 'off', size: 8 });
+
+export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: StepContext) => Markup } = {
+  'torque-table': (block, { words }) =>
+    table(
+      'card',
+      [words.at, words.joint, words.socket, words.torque, words.how],
+      block.rows.map((row, i) =>
+        tr(
+          el('b', {}, row.number),
+          [el('b', {}, row.joint), el('small', {}, proseMarkup(row.detail))],
+          [row.head && drawnHead(row.head), el('small', {}, `${row.count} ×`)],
+          el('div', { class: 'val' }, stageMarkup(row.stage, `card-${i}`, `${words.torque} ${row.joint}`)),
+          [proseMarkup(row.how), row.order && drawnOrder(row.order)],
+        ),
+      ),
+    ),
+  record: (block, context) =>
+    el(
+      'section',
+      { class: 'record', id: 'record', 'aria-labelledby': 'h-record' },
+      el(`h${context.level - 1}`, { id: 'h-record' }, block.title),
+      block.items.map((item) => context.render(item, context)),
+      el(
+        'div',
+        { class: 'part finish', 'data-live': true },
+        el('p', { id: 'why', role: 'status' }),
+        el('button', { type: 'button', id: 'sign', 'aria-describedby': 'why' }, context.words.sign),
+        el('button', { type: 'button', id: 'save' }, context.words.saveRecord),
+        el('button', { type: 'button', id: 'print' }, context.words.printRecord),
+        el('button', { type: 'button', id: 'clear' }, context.words.startAgain),
+        el('p', { id: 'kept' }),
+      ),
+    ),
+  fields: (block, context) => {
+    const list = el('div', { class: `fields c${block.columns}` }, block.fields.map(fieldMarkup));
+    return block.title ? titled(block.title, context, list) : list;
+  },
+  'record-readings': (block, context) =>
+    titled(
+      context.words.recordReadings,
+      context,
+      table(
+        'sheet',
+        [context.words.at, context.words.what, context.words.limit, context.words.found],
+        block.rows.map((row) =>
+          tr(
+            el('a', { href: `#${row.row}` }, row.number),
+            row.what,
+            proseMarkup(row.limit),
+            el('output', { 'data-found': row.row }, row.unit ?? ''),
+          ),
+        ),
+      ),
+    ),
+  'record-torques': (block, context) =>
+    titled(
+      context.words.recordTorques,
+      context,
+      table(
+        'sheet',
+        [
+          context.words.at,
+          context.words.joint,
+          context.words.count,
+          context.words.torque,
+          context.words.wrench,
+          context.words.initials,
+        ],
+        block.rows.map((row) =>
+          tr(
+            el('a', { href: `#${row.row}` }, row.number),
+            row.joint,
+            String(row.count),
+            proseMarkup(row.torque),
+            entry(`wrench-${row.row}`, `${context.words.wrench}, ${row.number}`),
+            entry(`torqued-${row.row}`, `${context.words.initials}, ${row.number}`),
+          ),
+        ),
+      ),
+    ),
+  'record-holds': (block, context) =>
+    titled(
+      context.words.recordHolds,
+      context,
+      table(
+        'sheet',
+        [context.words.at, context.words.checked, context.words.initials],
+        block.rows.map((row) =>
+          tr(
+            el('a', { href: `#${row.row}` }, row.number),
+            proseMarkup(row.what),
+            el('output', { 'data-hold': row.row }),
+          ),
+        ),
+      ),
+    ),
+  'off-now': (block, context) => offNow(block, context),
+};
+
+function fieldMarkup(field: Field): Markup {
+  const type = field.input === 'date' ? 'date' : 'text';
+  return el(
+    'label',
+    { class: 'field' },
+    el('span', {}, proseMarkup(field.label)),
+    el('input', {
+      type,
+      id: `field-${field.key}`,
+      'data-field': field.key,
+      autocomplete: 'off',
+      ...(field.input === 'number' ? { inputmode: 'numeric' } : {}),
+    }),
+  );
+}
+
+function offNow(block: BlockOf<'off-now'>, context: StepContext): Markup {
+  const { words } = context;
+  return join(
+    el(
+      'p',
+      { class: 'at' },
+      el('b', {}, block.at),
+      ' ',
+      `${say(words.offCount, { count: block.rail.off })}, ${say(words.torqueCount, { count: block.rail.loose })}`,
+    ),
+    block.bans.length > 0 &&
+      titled(
+        words.bansNow,
+        context,
+        ...block.bans.map((ban) => el('p', { class: 'ban start' }, proseMarkup(ban))),
+      ),
+    block.groups.map((group) =>
+      titled(
+        group.title,
+        context,
+        table(
+          'sheet',
+          [words.what, words.offSince, words.backAt],
+          group.rows.map((row) =>
+            tr(el('b', {}, proseMarkup(row.what)), row.since, proseMarkup(row.next ?? [])),
+          ),
+        ),
+      ),
+    ),
+    block.torques.length > 0 &&
+      titled(
+        words.torquesLeft,
+        context,
+        table(
+          'sheet',
+          [words.at, words.joint, words.torque],
+          block.torques.map((row) => tr(row.number, row.joint, quantityMarkup(row.figure))),
+        ),
+      ),
+    block.clocks.length > 0 &&
+      titled(
+        words.clocks,
+        context,
+        table(
+          'sheet',
+          [words.what, words.time, words.offSince, words.backAt],
+          block.clocks.map((row) => tr(row.name, plainFigure(row.length), row.from, proseMarkup(row.next))),
+        ),
+      ),
+  );
+}

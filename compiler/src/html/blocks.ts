@@ -1,0 +1,119 @@
+// Every block kind on the page. The table is typed over the kinds: a new kind does not compile until it is here.
+import {
+  type Block,
+  type BlockOf,
+  type BlockRenderers,
+  renderBlock,
+  walkBlocks,
+} from '../document/blocks.js';
+import { protectionDrawing } from '../document/drawing/symbols.js';
+import { besideMarkup, pictureMarkup } from './beside.js';
+import { FRONT } from './blocks-front.js';
+import { RECORD } from './blocks-record.js';
+import type { PageContext } from './context.js';
+import { drawn, PAGE_INKS } from './drawn.js';
+import { el, join, type Markup } from './markup.js';
+import { proseMarkup } from './prose.js';
+import { panelMarkup } from './signal.js';
+import { itemsMarkup, railed, rowMarkup, type StepContext, stepMarkup, stopMarkup } from './steps.js';
+
+/** Renders one block that stands on the page by itself. */
+export function blockMarkup(block: Block, context: PageContext): Markup {
+  return render(block, { ...context, render, last: { off: 0 }, depth: 0 });
+}
+
+const render = (block: Block, context: StepContext): Markup => renderBlock(BLOCKS, block, context);
+
+function nested(block: BlockOf<'branch'> | BlockOf<'repeat'>, boxes: number, context: StepContext): Markup {
+  const ticks = Array.from({ length: boxes }, (_, i) =>
+    el(
+      'label',
+      { class: 'again' },
+      el('input', {
+        type: 'checkbox',
+        id: `again-${firstRow(block.items)}-${i}`,
+        'aria-label': `${context.words.timesDone} ${i + 1}`,
+      }),
+    ),
+  );
+  return join(
+    railed(block.rail, context, 'lead-in', block, el('p', {}, proseMarkup(block.heading)), join(ticks)),
+    itemsMarkup(block.items, { ...context, depth: context.depth + 1 }),
+  );
+}
+
+/** Names the boxes of a repeat after the first line inside it. */
+function firstRow(items: readonly Block[]): string {
+  for (const item of walkBlocks(items)) if (item.kind === 'row') return item.id;
+  return '';
+}
+
+const BLOCKS: BlockRenderers<Markup, StepContext> = {
+  ...FRONT,
+  ...RECORD,
+  step: stepMarkup,
+  row: rowMarkup,
+  stop: stopMarkup,
+  panel: (block, context) =>
+    railed(
+      block.rail,
+      context,
+      'aside',
+      block,
+      panelMarkup(block.signal, block.word, proseMarkup(block.body)),
+    ),
+  wear: (block, context) =>
+    railed(
+      block.rail,
+      context,
+      'wear',
+      block,
+      el('p', {}, context.words.wear),
+      el(
+        'ul',
+        { role: 'list' },
+        block.signs.map(({ sign, label }) =>
+          el('li', {}, drawn(protectionDrawing(sign, PAGE_INKS), 'sign'), label),
+        ),
+      ),
+    ),
+  banner: (block, context) =>
+    railed(
+      block.rail,
+      context,
+      'aside',
+      block,
+      el(
+        'p',
+        { class: `ban ${block.edge}` },
+        block.edge === 'start' ? context.words.fromHere : context.words.endsHere,
+        ' ',
+        proseMarkup(block.body),
+      ),
+    ),
+  branch: (block, context) => nested(block, 0, context),
+  repeat: (block, context) => nested(block, block.times ?? 0, context),
+  note: (block, context) =>
+    railed(block.rail, context, 'remark', block, el('p', {}, proseMarkup(block.body))),
+  reason: (block, context) =>
+    context.training
+      ? railed(
+          block.rail,
+          context,
+          'remark',
+          block,
+          el('p', {}, el('b', {}, context.words.why), ' ', proseMarkup(block.body)),
+        )
+      : join(),
+  figure: (block, context) => railed(block.rail, context, 'remark', block, pictureMarkup(block.picture)),
+  question: (block, context) =>
+    railed(
+      block.rail,
+      context,
+      'remark',
+      block,
+      besideMarkup({ kind: 'question', id: block.id, ask: block.ask }, { ...context, about: '' }),
+    ),
+  tally: (block, context) =>
+    railed(block.rail, context, 'tally', block, el('p', {}, proseMarkup(block.body))),
+};

@@ -1,0 +1,57 @@
+// The data that a page carries for its script. Types only: the page's side and the compiler's side agree here.
+import type { ReadingUnit } from '../document/beside.js';
+import type { Change, Depends } from '../document/blocks.js';
+import type { Words } from '../document/words.js';
+
+export interface PageReading {
+  readonly id: string;
+  readonly name: string;
+  readonly units: readonly ReadingUnit[];
+  readonly low?: string;
+  readonly high?: string;
+}
+
+export interface PageClock {
+  readonly id: string;
+  readonly name: string;
+  readonly sense: 'at least' | 'at most';
+  readonly seconds: number;
+  readonly fromRow?: string;
+}
+
+export interface PageRow {
+  readonly id: string;
+  readonly number: string;
+  readonly depends?: Depends;
+  readonly stop?: boolean;
+  readonly changes: readonly Change[];
+  readonly holds: readonly string[];
+  readonly inspections: readonly string[];
+  readonly readings: readonly PageReading[];
+  readonly clocks: readonly PageClock[];
+}
+
+export interface PageGuide {
+  readonly number: string;
+  readonly title: string;
+  readonly revision: string;
+  readonly date: string;
+  readonly status: string;
+  readonly side: string;
+  readonly options: readonly string[];
+  readonly print: string;
+}
+
+export interface PageData {
+  readonly guide: PageGuide;
+  readonly words: Words;
+  readonly things: Readonly<Record<string, string>>;
+  readonly rows: readonly PageRow[];
+  readonly steps: readonly {
+    readonly id: string;
+    readonly number: string;
+    readonly rows: readonly string[];
+  }[];
+  readonly bans: readonly { readonly text: string; readonly fromRow: string; readonly untilRow: string }[];
+  readonly torques: readonly { readonly row: string; readonly number: string; readonly joint: string }[];
+}

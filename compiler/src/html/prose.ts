@@ -1,0 +1,43 @@
+// Running text and figures on the page.
+import {
+  type Figure,
+  type InlineRenderers,
+  type Prose,
+  type Quantity,
+  renderInline,
+} from '../document/inline.js';
+import { el, join, type Markup } from './markup.js';
+
+export function proseMarkup(prose: Prose): Markup {
+  return join(prose.map((inline) => renderInline(INLINE, inline)));
+}
+
+/** A value and its unit, which never part. */
+export function figureMarkup(figure: Figure): Markup {
+  return el('span', { class: 'fig' }, figure.value, figure.unit !== '' && ['\u00A0', unitMarkup(figure)]);
+}
+
+/** The unit; the part that tells inch from foot is in heavy capitals. */
+export function unitMarkup({ unit, loud }: Figure): Markup {
+  const at = loud ? unit.indexOf(loud) : -1;
+  if (!loud || at < 0) return join(unit);
+  return join(unit.slice(0, at), el('b', {}, loud), unit.slice(at + loud.length));
+}
+
+export function quantityMarkup(quantity: Quantity): Markup {
+  return join(
+    el('strong', {}, figureMarkup(quantity.primary)),
+    quantity.secondary && [' (', figureMarkup(quantity.secondary), ')'],
+  );
+}
+
+const INLINE: InlineRenderers<Markup> = {
+  text: (inline) => join(inline.text),
+  strong: (inline) => el('strong', {}, proseMarkup(inline.children)),
+  emphasis: (inline) => el('em', {}, proseMarkup(inline.children)),
+  code: (inline) => el('code', {}, inline.text),
+  thing: (inline) => el('strong', {}, inline.text),
+  quantity: (inline) => quantityMarkup(inline.quantity),
+  line: (inline) => el('a', { href: `#${inline.row}` }, inline.text),
+  link: (inline) => el('a', { href: inline.href, rel: 'noopener noreferrer' }, proseMarkup(inline.children)),
+};

@@ -1,0 +1,157 @@
+// Steps and their rows on the page.
+import type { Block, BlockOf, Rail } from '../document/blocks.js';
+import { plain } from '../document/inline.js';
+import { besideMarkup } from './beside.js';
+import { type PageContext, railClass } from './context.js';
+import { drawnMark, drawnOrder } from './drawn.js';
+import { el, join, type Markup } from './markup.js';
+import { proseMarkup } from './prose.js';
+
+export interface StepContext extends PageContext {
+  /** Number of things off after the row printed last, so that a figure shows only where it changes. */
+  readonly last: { off: number };
+  readonly render: (block: Block, context: StepContext) => Markup;
+  readonly depth: number;
+}
+
+export function stepMarkup(step: BlockOf<'step'>, context: StepContext): Markup {
+  const inside = { ...context, last: { off: step.before.off } };
+  return el(
+    'section',
+    { class: 'step', id: step.id, 'aria-labelledby': `h-${step.id}`, ...sourceLine(step) },
+    el(
+      'div',
+      { class: `row step-head ${railClass(step.before, context)}` },
+      el('h2', { id: `h-${step.id}` }, el('span', {}, step.number), ' ', step.title.trim() || step.number),
+      el('small', {}, step.phase),
+    ),
+    itemsMarkup(step.items, inside),
+  );
+}
+
+/** Rows become lists; what stands between them splits the list. */
+export function itemsMarkup(items: readonly Block[], context: StepContext): Markup {
+  const parts: Markup[] = [];
+  let run: Markup[] = [];
+  const flush = () => {
+    if (run.length > 0) parts.push(el('ol', { role: 'list' }, run));
+    run = [];
+  };
+  for (const item of items) {
+    const markup = context.render(item, context);
+    if (item.kind === 'row' || item.kind === 'stop') run.push(markup);
+    else {
+      flush();
+      parts.push(markup);
+    }
+  }
+  flush();
+  return join(parts);
+}
+
+export function rowMarkup(row: BlockOf<'row'>, context: StepContext): Markup {
+  const about = `${row.number} ${plain(row.body)}`;
+  const hold = row.beside.some(({ kind }) => kind === 'hold');
+  return frame(row, context, {
+    name: [hold && 'hold', row.revised && 'revised'].filter(Boolean).join(' '),
+    loud: hold ? context.words.hold : undefined,
+    under: join(
+      row.marks.map((marks, i) => marksMarkup(row.id, i, marks, about)),
+      row.notes.map((note) => el('p', { class: 'note' }, proseMarkup(note))),
+      context.training &&
+        row.reasons.map((reason) =>
+          el('p', { class: 'note' }, el('b', {}, context.words.why), ' ', proseMarkup(reason)),
+        ),
+    ),
+    side: join(
+      row.beside.map((beside) => besideMarkup(beside, { ...context, about })),
+      row.order && drawnOrder(row.order),
+    ),
+  });
+}
+
+export function stopMarkup(stop: BlockOf<'stop'>, context: StepContext): Markup {
+  return frame(stop, context, { name: 'hold stop', loud: context.words.stop, under: join(), side: join() });
+}
+
+/** Something that stands beside the rail without a tick: panels, banners, remarks. */
+export function railed(
+  rail: Rail,
+  context: StepContext,
+  name: string,
+  source: Block,
+  ...children: readonly Markup[]
+): Markup {
+  return el('div', { class: `row ${name} ${railClass(rail, context)}`, ...sourceLine(source) }, children);
+}
+
+export function sourceLine({ source }: Pick<Block, 'source'>): Record<string, number | string> {
+  return source ? { 'data-line': source.line, 'data-file': source.file } : {};
+}
+
+interface FrameParts {
+  readonly name: string;
+  readonly loud: string | undefined;
+  readonly under: Markup;
+  readonly side: Markup;
+}
+
+function frame(row: BlockOf<'row'> | BlockOf<'stop'>, context: StepContext, parts: FrameParts): Markup {
+  const fresh = row.rail.off !== context.last.off;
+  context.last.off = row.rail.off;
+  const name = ['row act', parts.name, context.depth > 0 && 'nested', railClass(row.rail, context)]
+    .filter(Boolean)
+    .join(' ');
+  const tick = `t-${row.id}`;
+  return el(
+    'li',
+    { class: name, id: row.id, ...sourceLine(row) },
+    fresh && el('span', { class: 'count', 'aria-hidden': 'true' }, String(row.rail.off)),
+    el(
+      'label',
+      { class: 'tick' },
+      el('input', { type: 'checkbox', id: tick, 'data-row': row.id }),
+      el('span', {}, row.number),
+    ),
+    el(
+      'div',
+      { class: 'txt' },
+      el(
+        'label',
+        { for: tick },
+        parts.loud && el('strong', { class: 'loud' }, parts.loud, ' '),
+        row.condition && [proseMarkup(row.condition), ' '],
+        proseMarkup(row.body),
+      ),
+      parts.under,
+      el('p', { class: 'na', hidden: true }),
+    ),
+    parts.side.markup !== '' && el('div', { class: 'side' }, parts.side),
+  );
+}
+
+/** One head for each fastener, to tick as each gets its torque. */
+function marksMarkup(
+  row: string,
+  index: number,
+  marks: BlockOf<'row'>['marks'][number],
+  about: string,
+): Markup {
+  return el(
+    'fieldset',
+    { class: 'marks' },
+    el('legend', {}, el('span', { class: 'unseen' }, `${about} `), proseMarkup([marks.label])),
+    Array.from({ length: marks.count }, (_, i) =>
+      el(
+        'label',
+        { class: 'mark' },
+        el('input', {
+          type: 'checkbox',
+          id: `m-${row}-${index}-${i}`,
+          'aria-label': `${plain([marks.label])} ${i + 1}`,
+        }),
+        drawnMark(marks.shape),
+      ),
+    ),
+  );
+}

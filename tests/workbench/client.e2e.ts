@@ -21,15 +21,24 @@ describe('a procedure in the editor', () => {
   test('opens as Baywright, coloured', async () => {
     await technician.open('FH-12-front-hub.bay');
     await bench.page.locator('.statusbar-item', { hasText: 'Baywright' }).first().waitFor();
-    const colours = await technician.line('applies to maristow-300').locator('span span').evaluateAll((spans) => spans.map((span) => getComputedStyle(span).color));
+    const colours = await technician
+      .line('applies to maristow-300')
+      .locator('span span')
+      .evaluateAll((spans) => spans.map((span) => getComputedStyle(span).color));
     expect(new Set(colours).size).toBeGreaterThan(2);
     await technician.screenshot('1-coloured');
   });
 
   test('has Check, Print, Issue and Preview in the editor title', async () => {
     const actions = bench.page.locator('.editor-actions .action-label');
-    const titles = await actions.evaluateAll((labels) => labels.map((label) => label.getAttribute('aria-label') ?? ''));
-    for (const title of ['Check', 'Print', 'Issue', 'Preview Beside']) expect(titles.some((own) => own.startsWith(title)), title).toBe(true);
+    const titles = await actions.evaluateAll((labels) =>
+      labels.map((label) => label.getAttribute('aria-label') ?? ''),
+    );
+    for (const title of ['Check', 'Print', 'Issue', 'Preview Beside'])
+      expect(
+        titles.some((own) => own.startsWith(title)),
+        title,
+      ).toBe(true);
   });
 
   test('inserts a snippet', async () => {
@@ -37,7 +46,10 @@ describe('a procedure in the editor', () => {
     await technician.press('Enter');
     await technician.type('lift');
     await technician.press('Control+Space');
-    await bench.page.locator('.suggest-widget.visible .monaco-list-row', { hasText: 'lift' }).first().waitFor();
+    await bench.page
+      .locator('.suggest-widget.visible .monaco-list-row', { hasText: 'lift' })
+      .first()
+      .waitFor();
     await technician.press('Enter');
     await technician.line('raise vehicle with trolley-jack').waitFor();
     await technician.screenshot('2-snippet');

@@ -20,7 +20,7 @@ export interface Workbench {
 }
 
 /** Settings that keep the editor from showing anything but what is under test. */
-const QUIET: Readonly<Record<string, unknown>> = {
+export const QUIET: Readonly<Record<string, unknown>> = {
   'security.workspace.trust.enabled': false,
   'workbench.startupEditor': 'none',
   'workbench.colorTheme': 'Default Dark Modern',
@@ -72,11 +72,7 @@ export async function startWorkbench(
     { stdio: 'pipe', env: quietEnvironment(home) },
   );
   await answering(`http://127.0.0.1:${port}/healthz`, server);
-  const browser = await chromium.launch({
-    executablePath: CHROMIUM,
-    args: ['--no-sandbox', '--disable-gpu'],
-  });
-  const page = await openWindow(browser, `http://127.0.0.1:${port}/?folder=${encodeURIComponent(copy)}`);
+  const { page, browser } = await openWindow(`http://127.0.0.1:${port}/?folder=${encodeURIComponent(copy)}`);
   return {
     page,
     folder: copy,
@@ -88,7 +84,12 @@ export async function startWorkbench(
   };
 }
 
-async function openWindow(browser: Browser, url: string): Promise<Page> {
+/** A browser window on the address, once the workbench is drawn. */
+export async function openWindow(url: string): Promise<{ readonly page: Page; readonly browser: Browser }> {
+  const browser = await chromium.launch({
+    executablePath: CHROMIUM,
+    args: ['--no-sandbox', '--disable-gpu'],
+  });
   const context = await browser.newContext({
     viewport: { width: 1500, height: 900 },
     permissions: ['clipboard-read', 'clipboard-write'],
@@ -97,10 +98,10 @@ async function openWindow(browser: Browser, url: string): Promise<Page> {
   page.setDefaultTimeout(15_000);
   await page.goto(url);
   await page.locator('.monaco-workbench .part.statusbar').waitFor({ timeout: 60_000 });
-  return page;
+  return { page, browser };
 }
 
-function packageNamed(start: string): string {
+export function packageNamed(start: string): string {
   const { version } = JSON.parse(readFileSync(join(ROOT, 'extension', 'package.json'), 'utf8')) as {
     version: string;
   };

@@ -5,7 +5,8 @@ export const unevenIndent = defineDiagnostic<{ readonly written: number; readonl
   code: 'G103',
   name: 'uneven-indent',
   severity: 'warning',
-  message: ({ written, meant }) => `this line starts ${spaces(written)} in, on no open level; it is read at ${meant}`,
+  message: ({ written, meant }) =>
+    `this line starts ${spaces(written)} in, on no open level; it is read at ${meant}`,
   why: `The lines of a block start in the same column. A line that stands between two levels could belong to either.`,
   wrong: `procedure A-1: Mirror, replace
 

@@ -1,12 +1,19 @@
 // A word that opens a line and is not known there.
 import { defineDiagnostic } from './define.js';
 
-export const unknownWord = defineDiagnostic<{ readonly word: string; readonly where: string; readonly readAs: string | undefined; readonly near: readonly string[] }>({
+export const unknownWord = defineDiagnostic<{
+  readonly word: string;
+  readonly where: string;
+  readonly readAs: string | undefined;
+  readonly near: readonly string[];
+}>({
   code: 'G201',
   name: 'unknown-word',
   severity: 'error',
   message: ({ word, where, readAs }) =>
-    readAs === undefined ? `\`${word}\` is not a word that opens a line ${where}` : `\`${word}\` is read as \`${readAs}\``,
+    readAs === undefined
+      ? `\`${word}\` is not a word that opens a line ${where}`
+      : `\`${word}\` is read as \`${readAs}\``,
   advice: ({ readAs, near }) =>
     readAs !== undefined
       ? undefined

@@ -1,7 +1,11 @@
 // A known word on a line where it does not belong.
 import { defineDiagnostic } from './define.js';
 
-export const wordOutOfPlace = defineDiagnostic<{ readonly word: string; readonly where: string; readonly goes: string }>({
+export const wordOutOfPlace = defineDiagnostic<{
+  readonly word: string;
+  readonly where: string;
+  readonly goes: string;
+}>({
   code: 'G202',
   name: 'word-out-of-place',
   severity: 'error',

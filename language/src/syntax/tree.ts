@@ -1,10 +1,31 @@
 // The syntax tree of one file. It depends on the file's text only, is immutable, and holds every token with its
 // place; missing pieces are undefined. Resolved names and types live in side tables elsewhere.
-import type { Measure, Rational, Unit } from '../quantity/index.js';
+import type {
+  CompoundProblem,
+  Digits,
+  Measure,
+  NumberProblem,
+  NumberReading,
+  Rational,
+  Unit,
+  UnitReading,
+} from '../quantity/index.js';
 import type { Span } from '../text/span.js';
 import type { Signal } from '../vocabulary/signals.js';
 
-export type TokenKind = 'day' | 'number' | 'count' | 'tolerance' | 'plus-minus' | 'unit' | 'string' | 'comma' | 'dash' | 'word' | 'hole' | 'junk';
+export type TokenKind =
+  | 'day'
+  | 'number'
+  | 'count'
+  | 'tolerance'
+  | 'plus-minus'
+  | 'unit'
+  | 'string'
+  | 'comma'
+  | 'dash'
+  | 'word'
+  | 'hole'
+  | 'junk';
 
 /** A token of a line's code. `count` covers `4 of`; `hole` is `?`. */
 export interface Token extends Span {
@@ -24,34 +45,54 @@ export interface Raw extends Span {
   readonly quoted: boolean;
 }
 
-/** A number as written, without unit. `hole` when it is `?`. */
+/**
+ * A number as written, without unit. `hole` when it is `?`. With a `problem` (`1,5`, `1-1/2`) the value is the
+ * likeliest of `readings`.
+ */
 export interface NumberNode extends Span {
   readonly value: Rational | undefined;
+  readonly digits: Digits | undefined;
   readonly hole: boolean;
+  readonly problem: NumberProblem | undefined;
+  readonly readings: readonly NumberReading[];
 }
 
 /** One written unit: the unit, or the readings of an ambiguous spelling, or neither when it is unknown or missing. */
 export interface UnitNode extends Span {
   readonly spelling: string;
   readonly unit: Unit | undefined;
-  readonly readings: readonly Unit[];
+  readonly readings: readonly UnitReading[];
 }
 
-/** A quantity as written. `measure` is absent when it is a hole, or the unit is missing, unknown or ambiguous. */
+/**
+ * A quantity as written. `measure` is absent when it is a hole, or the unit is missing, unknown or ambiguous, or
+ * the parts do not go together. A unit that stands last serves those before it that have none.
+ */
 export interface MeasureNode extends Span {
   readonly hole: boolean;
   readonly form: 'amount' | 'range' | 'bound';
-  readonly bound?: 'least' | 'most';
+  readonly bound: 'least' | 'most' | undefined;
   /** The numbers in the order written: one for an amount or bound, two for a range, more for `1 h 40 min`. */
   readonly amounts: readonly AmountNode[];
   readonly measure: Measure | undefined;
+  /** Why the parts of a compound amount do not go together. */
+  readonly problem: CompoundProblem | undefined;
 }
 
 export interface AmountNode extends Span {
   readonly number: NumberNode;
   readonly unit: UnitNode | undefined;
   /** Tolerance as written, in the unit of the amount unless `percent`. */
-  readonly tolerance: { readonly span: Span; readonly plus: Rational; readonly minus: Rational; readonly percent: boolean; readonly unit: UnitNode | undefined } | undefined;
+  readonly tolerance: ToleranceNode | undefined;
+}
+
+/** A tolerance as written: in the unit of its amount, in its own, or in per cent of the value. */
+export interface ToleranceNode extends Span {
+  readonly plus: Rational;
+  readonly minus: Rational;
+  readonly digits: Digits | undefined;
+  readonly percent: boolean;
+  readonly unit: UnitNode | undefined;
 }
 
 /** A torque or other specification: stages parted by `then`. */
@@ -100,7 +141,12 @@ export interface EventPattern extends Span {
   readonly target:
     | { readonly form: 'it' | 'vehicle' }
     | { readonly form: 'names'; readonly names: readonly Name[] }
-    | { readonly form: 'any'; readonly kind: Name; readonly mark: Name | undefined; readonly over: MeasureNode | undefined }
+    | {
+        readonly form: 'any';
+        readonly kind: Name;
+        readonly mark: Name | undefined;
+        readonly over: MeasureNode | undefined;
+      }
     | undefined;
   readonly value: Name | undefined;
   /** `with hoist` and the like after the target. */
@@ -116,12 +162,21 @@ export interface StatePattern extends Span {
 
 /** One clause of a rule, in its writer's order. */
 export type RuleClause = Span & { readonly wordSpan: Span } & (
-  | { readonly word: 'after' | 'before' | 'never' | 'every' | 'since'; readonly pattern: EventPattern | undefined; readonly until?: 'next' | 'step ends' }
-  | { readonly word: 'require'; readonly pattern: EventPattern | undefined; readonly wait: MeasureNode | undefined; readonly message: Signal | 'hold' | undefined }
-  | { readonly word: 'while'; readonly state: StatePattern | undefined }
-  | { readonly word: 'needs'; readonly clause: Clause | undefined }
-  | { readonly word: 'at most once' }
-);
+    | {
+        readonly word: 'after' | 'before' | 'never' | 'every' | 'since';
+        readonly pattern: EventPattern | undefined;
+        readonly until?: 'next' | 'step ends';
+      }
+    | {
+        readonly word: 'require';
+        readonly pattern: EventPattern | undefined;
+        readonly wait: MeasureNode | undefined;
+        readonly message: Signal | 'hold' | undefined;
+      }
+    | { readonly word: 'while'; readonly state: StatePattern | undefined }
+    | { readonly word: 'needs'; readonly clause: Clause | undefined }
+    | { readonly word: 'at most once' }
+  );
 
 /** A reference in prose: `{hub-bolt torque}`, `{hub-bolt torque 2}`. */
 export interface ProseReference extends Span {
@@ -141,7 +196,11 @@ export interface Prose extends Span {
   readonly references: readonly ProseReference[];
 }
 
-interface LineBase extends Span {
+/**
+ * What every line has. Its span goes from its first character to the end of its text or block, so that nested
+ * spans hold each other.
+ */
+export interface LineBase extends Span {
   /** First and last physical line of the code, zero-based; more than one when a comma goes on. */
   readonly firstLine: number;
   readonly lastLine: number;
@@ -165,13 +224,24 @@ type L<Kind extends string, Fields = unknown> = LineBase & { readonly kind: Kind
 export type ProcedureLine = L<'procedure', { number: Raw | undefined }>;
 export type CatalogueLine = L<'catalogue'>;
 export type UseLine = L<'use', { path: Raw | undefined }>;
-export type AppliesLine = L<'applies', { vehicle: Name | undefined; from: NumberNode | undefined; to: NumberNode | undefined; guard: Guard | undefined }>;
+export type AppliesLine = L<
+  'applies',
+  {
+    vehicle: Name | undefined;
+    from: NumberNode | undefined;
+    to: NumberNode | undefined;
+    guard: Guard | undefined;
+  }
+>;
 export type SidesLine = L<'sides', { sides: readonly Name[] }>;
 export type LabourLine = L<'labour', { time: MeasureNode | undefined; guard: Guard | undefined }>;
 export type CrewLine = L<'crew', { count: NumberNode | undefined }>;
 export type RevisionLine = L<'revision', { number: NumberNode | undefined; day: Name | undefined }>;
 /** `status released by KM, TR on 2026-10-05`, `status draft`. */
-export type StatusLine = L<'status', { status: Name | undefined; by: readonly Name[]; day: Name | undefined }>;
+export type StatusLine = L<
+  'status',
+  { status: Name | undefined; by: readonly Name[]; day: Name | undefined }
+>;
 /** `review 2027-10-05`. */
 export type ReviewLine = L<'review', { day: Name | undefined }>;
 export type SectionLine = L<'section', { word: string }>;
@@ -181,13 +251,22 @@ export type ClausesLine = L<'clauses', { clauses: readonly Clause[]; guard: Guar
 /** Values of a condition. */
 export type ValuesLine = L<'values', { values: readonly Name[] }>;
 /** `forks lowered`, `axle-stands, rated 1500 kg`. */
-export type PrerequisiteLine = L<'prerequisite', { name: Name; value: Name | undefined; clauses: readonly Clause[] }>;
+export type PrerequisiteLine = L<
+  'prerequisite',
+  { name: Name; value: Name | undefined; clauses: readonly Clause[]; guard: Guard | undefined }
+>;
 export type OperationLine = L<'operation', { name: Name | undefined }>;
 export type StepLine = L<'step'>;
 /** A signal word; `reference` names a shared message. */
 export type MessageLine = L<'message', { signal: Signal; reference: Name | undefined }>;
-export type StatementLine = L<'statement', { verb: Name; items: readonly Item[]; clauses: readonly Clause[]; guard: Guard | undefined }>;
-export type PerformLine = L<'perform', { operation: Name | undefined; from: Raw | undefined; side: Name | undefined; guard: Guard | undefined }>;
+export type StatementLine = L<
+  'statement',
+  { verb: Name; items: readonly Item[]; clauses: readonly Clause[]; guard: Guard | undefined }
+>;
+export type PerformLine = L<
+  'perform',
+  { operation: Name | undefined; from: Raw | undefined; side: Name | undefined; guard: Guard | undefined }
+>;
 export type WhenLine = L<'when', { guard: Guard | undefined }>;
 export type IfTest = 'below' | 'above' | 'outside' | 'within' | 'rejected' | 'needed';
 export type IfLine = L<'if', { subject: Name | undefined; test: IfTest | undefined }>;
@@ -206,10 +285,36 @@ export type RuleLine = L<'rule', { clauses: readonly RuleClause[] }>;
 export type UnreadLine = L<'unread'>;
 
 export type Line =
-  | ProcedureLine | CatalogueLine | UseLine | AppliesLine | SidesLine | LabourLine | CrewLine | RevisionLine | StatusLine
-  | ReviewLine | SectionLine | EntryLine | ClausesLine | ValuesLine | PrerequisiteLine | OperationLine | StepLine
-  | MessageLine | StatementLine | PerformLine | WhenLine | IfLine | OtherwiseLine | RepeatLine | TextLine | PictureLine
-  | ClipLine | AcceptLine | RuleLine | UnreadLine;
+  | ProcedureLine
+  | CatalogueLine
+  | UseLine
+  | AppliesLine
+  | SidesLine
+  | LabourLine
+  | CrewLine
+  | RevisionLine
+  | StatusLine
+  | ReviewLine
+  | SectionLine
+  | EntryLine
+  | ClausesLine
+  | ValuesLine
+  | PrerequisiteLine
+  | OperationLine
+  | StepLine
+  | MessageLine
+  | StatementLine
+  | PerformLine
+  | WhenLine
+  | IfLine
+  | OtherwiseLine
+  | RepeatLine
+  | TextLine
+  | PictureLine
+  | ClipLine
+  | AcceptLine
+  | RuleLine
+  | UnreadLine;
 export type LineKind = Line['kind'];
 
 /** A comment line, kept for the formatter. */

@@ -3,7 +3,14 @@
 
 /** Where a line stands. It decides which words may open the line. */
 export const LINE_CONTEXTS = [
-  'file', 'prerequisites', 'declarations', 'entry', 'work', 'operation', 'step', 'statement',
+  'file',
+  'prerequisites',
+  'declarations',
+  'entry',
+  'work',
+  'operation',
+  'step',
+  'statement',
 ] as const;
 export type LineContext = (typeof LINE_CONTEXTS)[number];
 
@@ -30,9 +37,28 @@ export type HeadClass = 'titled' | 'prose' | 'block' | 'plain';
 
 /** The kind of line of the syntax tree that a head opens. */
 export type HeadKind =
-  | 'procedure' | 'catalogue' | 'use' | 'applies' | 'sides' | 'labour' | 'crew' | 'revision' | 'status' | 'review'
-  | 'accept' | 'operation' | 'step' | 'message' | 'text' | 'picture' | 'clip' | 'perform' | 'when' | 'if'
-  | 'otherwise' | 'repeat';
+  | 'procedure'
+  | 'catalogue'
+  | 'use'
+  | 'applies'
+  | 'sides'
+  | 'labour'
+  | 'crew'
+  | 'revision'
+  | 'status'
+  | 'review'
+  | 'accept'
+  | 'operation'
+  | 'step'
+  | 'message'
+  | 'text'
+  | 'picture'
+  | 'clip'
+  | 'perform'
+  | 'when'
+  | 'if'
+  | 'otherwise'
+  | 'repeat';
 
 export interface HeadDef {
   readonly word: string;
@@ -44,7 +70,13 @@ export interface HeadDef {
   readonly docs: string;
 }
 
-const file = (word: string, kind: HeadKind, cls: HeadClass, docs: string): HeadDef => ({ word, kind, class: cls, contexts: ['file'], docs });
+const file = (word: string, kind: HeadKind, cls: HeadClass, docs: string): HeadDef => ({
+  word,
+  kind,
+  class: cls,
+  contexts: ['file'],
+  docs,
+});
 
 const STEPS: readonly LineContext[] = ['work', 'operation'];
 const WORK: readonly LineContext[] = [...STEPS, 'step'];
@@ -62,27 +94,156 @@ export const HEADS: readonly HeadDef[] = [
   file('revision', 'revision', 'prose', 'A revision with its day and what changed.'),
   file('status', 'status', 'plain', 'draft, proved, released or withdrawn, by whom and when.'),
   file('review', 'review', 'plain', 'The day by which the procedure must be looked at again.'),
-  { word: 'accept', kind: 'accept', class: 'prose', contexts: ANYWHERE, docs: 'Silences findings of the next line, with the reason.' },
-  { word: 'operation', kind: 'operation', class: 'titled', contexts: ['file', 'work'], docs: 'A part of the work that other procedures may perform.' },
-  { word: 'step', kind: 'step', class: 'titled', contexts: STEPS, docs: 'A step of the work with its title.' },
-  { word: 'item', kind: 'text', class: 'prose', contexts: ['prerequisites'], bare: true, docs: 'A prerequisite in plain words.' },
-  { word: 'do', kind: 'text', class: 'prose', contexts: ['step'], bare: true, docs: 'An action in plain words that the checker does not follow.' },
-  { word: 'hold', kind: 'text', class: 'prose', contexts: WORK, bare: true, docs: 'Work waits here until a second person has looked and initialled.' },
-  { word: 'stop', kind: 'text', class: 'prose', contexts: ['step'], bare: true, docs: 'The job ends here, with what to do about it.' },
-  { word: 'note', kind: 'text', class: 'prose', contexts: ['entry', ...ACTS], bare: true, docs: 'A hint that no one gets hurt without.' },
-  { word: 'reject', kind: 'text', class: 'prose', contexts: ['statement'], bare: true, docs: 'What makes the thing looked at unfit.' },
-  { word: 'expect', kind: 'text', class: 'prose', contexts: ['statement'], bare: true, docs: 'What a good result looks like.' },
-  { word: 'because', kind: 'text', class: 'prose', contexts: ['entry', ...ACTS], bare: true, docs: 'Why it is done so; printed in the training version.' },
-  { word: 'danger', kind: 'message', class: 'prose', contexts: ACTS, docs: 'Death or grave injury will follow if it is not heeded.' },
-  { word: 'warning', kind: 'message', class: 'prose', contexts: ACTS, docs: 'Death or grave injury can follow.' },
-  { word: 'caution', kind: 'message', class: 'prose', contexts: ACTS, docs: 'Minor or moderate injury can follow.' },
+  {
+    word: 'accept',
+    kind: 'accept',
+    class: 'prose',
+    contexts: ANYWHERE,
+    docs: 'Silences findings of the next line, with the reason.',
+  },
+  {
+    word: 'operation',
+    kind: 'operation',
+    class: 'titled',
+    contexts: ['file', 'work'],
+    docs: 'A part of the work that other procedures may perform.',
+  },
+  {
+    word: 'step',
+    kind: 'step',
+    class: 'titled',
+    contexts: STEPS,
+    docs: 'A step of the work with its title.',
+  },
+  {
+    word: 'item',
+    kind: 'text',
+    class: 'prose',
+    contexts: ['prerequisites'],
+    bare: true,
+    docs: 'A prerequisite in plain words.',
+  },
+  {
+    word: 'do',
+    kind: 'text',
+    class: 'prose',
+    contexts: ['step'],
+    bare: true,
+    docs: 'An action in plain words that the checker does not follow.',
+  },
+  {
+    word: 'hold',
+    kind: 'text',
+    class: 'prose',
+    contexts: WORK,
+    bare: true,
+    docs: 'Work waits here until a second person has looked and initialled.',
+  },
+  {
+    word: 'stop',
+    kind: 'text',
+    class: 'prose',
+    contexts: ['step'],
+    bare: true,
+    docs: 'The job ends here, with what to do about it.',
+  },
+  {
+    word: 'note',
+    kind: 'text',
+    class: 'prose',
+    contexts: ['entry', ...ACTS],
+    bare: true,
+    docs: 'A hint that no one gets hurt without.',
+  },
+  {
+    word: 'reject',
+    kind: 'text',
+    class: 'prose',
+    contexts: ['statement'],
+    bare: true,
+    docs: 'What makes the thing looked at unfit.',
+  },
+  {
+    word: 'expect',
+    kind: 'text',
+    class: 'prose',
+    contexts: ['statement'],
+    bare: true,
+    docs: 'What a good result looks like.',
+  },
+  {
+    word: 'because',
+    kind: 'text',
+    class: 'prose',
+    contexts: ['entry', ...ACTS],
+    bare: true,
+    docs: 'Why it is done so; printed in the training version.',
+  },
+  {
+    word: 'danger',
+    kind: 'message',
+    class: 'prose',
+    contexts: ACTS,
+    docs: 'Death or grave injury will follow if it is not heeded.',
+  },
+  {
+    word: 'warning',
+    kind: 'message',
+    class: 'prose',
+    contexts: ACTS,
+    docs: 'Death or grave injury can follow.',
+  },
+  {
+    word: 'caution',
+    kind: 'message',
+    class: 'prose',
+    contexts: ACTS,
+    docs: 'Minor or moderate injury can follow.',
+  },
   { word: 'notice', kind: 'message', class: 'prose', contexts: ACTS, docs: 'Damage can follow, no injury.' },
-  { word: 'picture', kind: 'picture', class: 'prose', contexts: ANYWHERE, docs: 'A picture, with the words that stand in for it.' },
-  { word: 'clip', kind: 'clip', class: 'prose', contexts: ACTS, docs: 'A place in a film, with what it shows.' },
-  { word: 'perform', kind: 'perform', class: 'plain', contexts: WORK, docs: 'Does an operation, of this or another procedure.' },
-  { word: 'when', kind: 'when', class: 'block', contexts: ['prerequisites', 'declarations', 'entry', ...ACTS], docs: 'The block below holds for these variants only.' },
-  { word: 'if', kind: 'if', class: 'block', contexts: ACTS, docs: 'The block below is done when the result asks for it.' },
-  { word: 'otherwise', kind: 'otherwise', class: 'block', contexts: ACTS, bare: true, docs: 'The block below is done when the `if` above it is not.' },
+  {
+    word: 'picture',
+    kind: 'picture',
+    class: 'prose',
+    contexts: ANYWHERE,
+    docs: 'A picture, with the words that stand in for it.',
+  },
+  {
+    word: 'clip',
+    kind: 'clip',
+    class: 'prose',
+    contexts: ACTS,
+    docs: 'A place in a film, with what it shows.',
+  },
+  {
+    word: 'perform',
+    kind: 'perform',
+    class: 'plain',
+    contexts: WORK,
+    docs: 'Does an operation, of this or another procedure.',
+  },
+  {
+    word: 'when',
+    kind: 'when',
+    class: 'block',
+    contexts: ['prerequisites', 'declarations', 'entry', ...ACTS],
+    docs: 'The block below holds for these variants only.',
+  },
+  {
+    word: 'if',
+    kind: 'if',
+    class: 'block',
+    contexts: ACTS,
+    docs: 'The block below is done when the result asks for it.',
+  },
+  {
+    word: 'otherwise',
+    kind: 'otherwise',
+    class: 'block',
+    contexts: ACTS,
+    bare: true,
+    docs: 'The block below is done when the `if` above it is not.',
+  },
   { word: 'repeat', kind: 'repeat', class: 'block', contexts: WORK, docs: 'The block below is done again.' },
 ];
 

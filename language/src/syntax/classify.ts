@@ -1,0 +1,191 @@
+// Tells from the first words of a line what the line is where it stands.
+import type { IToken } from 'chevrotain';
+import { VERB_BY_WORD } from '../verbs/index.js';
+import { CONTEXT_WORDS, HEADS, HEADS_IN, type HeadDef, type LineContext } from '../vocabulary/heads.js';
+import type { ThingKind } from '../vocabulary/kinds.js';
+import { SECTION_BY_WORD, SECTIONS, type SectionDef } from '../vocabulary/sections.js';
+import { SIGNALS } from '../vocabulary/signals.js';
+import { isValueWord, KEYWORDS, phraseAt, phrasesOf } from './keywords.js';
+import { nearest, oneEditAway } from './nearest.js';
+import { Hole, NumberToken, Word } from './tokens.js';
+
+/** Where the lines of a block stand, and what kind of thing the entry or section above declares. */
+export interface BlockPlace {
+  readonly context: LineContext;
+  readonly kind: ThingKind | undefined;
+}
+
+/** A block that takes no lines, or one whose lines are kept and not read. */
+export type Place = BlockPlace | 'nothing' | 'unread';
+
+/** What a line is, by its first word. */
+export type Classified =
+  | { readonly is: 'head'; readonly head: HeadDef; readonly length: number }
+  | { readonly is: 'section'; readonly section: SectionDef }
+  | { readonly is: 'verb' | 'entry' | 'clauses' | 'values' | 'prerequisite' | 'rule' }
+  | { readonly is: 'unknown'; readonly problem: UnknownHead };
+
+/** Why a first word cannot be read. */
+export type UnknownHead =
+  | { readonly form: 'misplaced'; readonly word: string; readonly length: number; readonly goes: string }
+  | { readonly form: 'reserved'; readonly word: string; readonly length: number }
+  | { readonly form: 'unknown'; readonly word: string; readonly near: readonly string[] };
+
+/** A first word with a slip in it, and the word it is read as. */
+export interface Slip {
+  readonly length: number;
+  readonly word: string;
+}
+
+/** Tells what a line is. `hasTitle`: the first word is all its code, and text follows behind the colon. */
+export function classify(tokens: readonly IToken[], place: BlockPlace, hasTitle: boolean): Classified {
+  const { context, kind } = place;
+  const [first] = tokens;
+  if (first === undefined) return unknown('', []);
+  if (first.tokenType === Word) {
+    const head = headAt(tokens, context);
+    if (head !== undefined) return head;
+    if (context === 'file') {
+      const section = SECTION_BY_WORD.get(first.image);
+      if (section !== undefined) return { is: 'section', section };
+    }
+    if (isWork(context) && VERB_BY_WORD.has(first.image)) return { is: 'verb' };
+  }
+  if (context === 'entry' || context === 'statement') {
+    if (kind === 'message' && SIGNALS.some((signal) => signal === first.image)) {
+      const signal = HEADS.find((each) => each.word === first.image);
+      if (signal !== undefined) return { is: 'head', head: signal, length: 1 };
+    }
+    if (kind === 'rule') return ruleAt(tokens) ? { is: 'rule' } : notFound(tokens, place);
+    const keywords = context === 'entry' ? KEYWORDS.entry : KEYWORDS.step;
+    if (kind === 'condition' && isValueWord(tokens, 0)) return { is: 'values' };
+    if (opensQuantity(first) || phraseAt(tokens, 0, keywords) !== undefined) return { is: 'clauses' };
+    if (kind === 'condition' && first.tokenType === Word && !isKnownElsewhere(first.image))
+      return { is: 'values' };
+    return notFound(tokens, place);
+  }
+  if (first.tokenType !== Word) return unknown(first.image, []);
+  if (context === 'declarations') {
+    const phrase = phraseAt(tokens, 0, KEYWORDS.entry) ?? phraseAt(tokens, 0, KEYWORDS.step);
+    if (phrase !== undefined) {
+      const { text: word, words } = phrase;
+      const problem: UnknownHead = hasTitle
+        ? { form: 'reserved', word, length: words.length }
+        : { form: 'misplaced', word, length: words.length, goes: CONTEXT_WORDS.entry };
+      return { is: 'unknown', problem };
+    }
+    if (!hasTitle && SECTION_BY_WORD.has(first.image)) return misplaced(first.image, 1, CONTEXT_WORDS.file);
+    return { is: 'entry' };
+  }
+  if (context === 'prerequisites') return { is: 'prerequisite' };
+  return notFound(tokens, place);
+}
+
+/** The word one edit away that fits where the line stands, if there is just one. */
+export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | undefined {
+  const words: string[] = [];
+  const candidates = wordsOpening(place);
+  const longest = Math.max(1, ...candidates.map((text) => text.split(' ').length));
+  for (let length = 1; length <= longest; length++) {
+    const token = tokens[length - 1];
+    if (token?.tokenType !== Word) return undefined;
+    words.push(token.image);
+    const meant = oneEditAway(
+      words.join(' '),
+      candidates.filter((text) => text.split(' ').length === length),
+    );
+    if (meant !== undefined) return { length, word: meant };
+  }
+  return undefined;
+}
+
+/** Every word that may open a line in a place, names aside. */
+export function wordsOpening({ context, kind }: BlockPlace): string[] {
+  const heads = [...(HEADS_IN.get(context)?.keys() ?? [])];
+  if (context === 'file') return [...heads, ...SECTIONS.map(({ word }) => word)];
+  if (isWork(context)) return [...heads, ...VERB_BY_WORD.keys()];
+  if (context === 'statement') return [...heads, ...phrasesOf(KEYWORDS.step)];
+  if (context !== 'entry') return heads;
+  if (kind === 'message') return [...heads, ...SIGNALS];
+  return [
+    ...heads,
+    ...(kind === 'rule' ? RULE_OPENERS : phrasesOf(KEYWORDS.entry).filter((word) => !JOINERS.has(word))),
+  ];
+}
+
+const RULE_OPENERS = [
+  'after',
+  'before',
+  'never',
+  'every',
+  'require',
+  'while',
+  'since',
+  'needs',
+  'at most once',
+];
+const JOINERS = new Set(['and', 'or', 'then', 'back']);
+
+function isWork(context: LineContext): boolean {
+  return context === 'step' || context === 'work' || context === 'operation';
+}
+
+function headAt(tokens: readonly IToken[], context: LineContext): Classified | undefined {
+  const first = tokens[0]?.image ?? '';
+  const second = tokens[1]?.tokenType === Word ? tokens[1].image : undefined;
+  const heads = HEADS_IN.get(context);
+  const pair = second === undefined ? undefined : heads?.get(`${first} ${second}`);
+  if (pair !== undefined) return { is: 'head', head: pair, length: 2 };
+  const head = heads?.get(first);
+  return head && { is: 'head', head, length: 1 };
+}
+
+function ruleAt(tokens: readonly IToken[]): boolean {
+  const phrase = phraseAt(tokens, 0, KEYWORDS.rule);
+  return phrase !== undefined && RULE_OPENERS.includes(phrase.text);
+}
+
+function opensQuantity(token: IToken): boolean {
+  return token.tokenType === NumberToken || token.tokenType === Hole;
+}
+
+function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
+  const word = tokens[0]?.image ?? '';
+  const elsewhere = placeOf(tokens);
+  if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
+  return unknown(word, nearest(word, wordsOpening(place)));
+}
+
+function isKnownElsewhere(word: string): boolean {
+  return SECTION_BY_WORD.has(word) || HEADS.some((head) => head.word === word && head.kind !== 'text');
+}
+
+/** Where a word that does not fit here goes. */
+function placeOf(tokens: readonly IToken[]): { word: string; length: number; goes: string } | undefined {
+  const [first, second] = tokens;
+  if (first?.tokenType !== Word) return undefined;
+  const pair = second?.tokenType === Word ? `${first.image} ${second.image}` : undefined;
+  const head = HEADS.find(({ word }) => word === pair) ?? HEADS.find(({ word }) => word === first.image);
+  const [context] = head?.contexts ?? [];
+  if (head !== undefined && context !== undefined) {
+    const goes = head.contexts.includes('step') ? CONTEXT_WORDS.step : CONTEXT_WORDS[context];
+    return { word: head.word, length: head.word.split(' ').length, goes };
+  }
+  if (SECTION_BY_WORD.has(first.image)) return { word: first.image, length: 1, goes: CONTEXT_WORDS.file };
+  if (VERB_BY_WORD.has(first.image)) return { word: first.image, length: 1, goes: CONTEXT_WORDS.step };
+  const clause = phraseAt(tokens, 0, KEYWORDS.entry);
+  if (clause !== undefined && !JOINERS.has(clause.text))
+    return { word: clause.text, length: clause.words.length, goes: CONTEXT_WORDS.entry };
+  const below = phraseAt(tokens, 0, KEYWORDS.step);
+  if (below !== undefined && !JOINERS.has(below.text))
+    return { word: below.text, length: below.words.length, goes: 'behind a statement or under it' };
+  return undefined;
+}
+
+function misplaced(word: string, length: number, goes: string): Classified {
+  return { is: 'unknown', problem: { form: 'misplaced', word, length, goes } };
+}
+
+function unknown(word: string, near: readonly string[]): Classified {
+  return { is: 'unknown', problem: { form: 'unknown', word, near } };
+}

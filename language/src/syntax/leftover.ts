@@ -1,0 +1,56 @@
+// Says what is wrong with a token that fits nowhere, and offers what was probably meant.
+import type { IToken } from 'chevrotain';
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { unexpected } from '../diagnostics/g203-unexpected.js';
+import { quoteOpen } from '../diagnostics/g205-quote-open.js';
+import { strayCharacter } from '../diagnostics/g206-stray-character.js';
+import { span } from '../text/span.js';
+import { nearest } from './nearest.js';
+import type { LineSource } from './parser-base.js';
+import { Comma, endOf, Junk, StringToken, Word, wordOf } from './tokens.js';
+
+/** The finding for a token that no rule takes. `before` is the token in front of it. */
+export function reportLeftover(token: IToken, before: IToken | undefined, source: LineSource): Finding {
+  const { file, base } = source;
+  const at = span(base + token.startOffset, base + endOf(token));
+  if (token.tokenType === Junk) {
+    const fixes = [edit('Take it out', file, at.start, at.end, '')];
+    return finding(strayCharacter, { file, span: at, fixes }, { character: token.image.slice(0, 1) });
+  }
+  if (isOpenString(token))
+    return finding(quoteOpen, { file, span: at, fixes: [edit('Close it', file, at.end, at.end, '"')] }, {});
+  if (token.tokenType !== Word)
+    return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
+  const [near] = nearest(
+    token.image,
+    source.clauseWords.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
+  );
+  const isAfterName = before?.tokenType === Word;
+  const fixes: Fix[] = [];
+  if (near !== undefined) fixes.push(edit(`Write \`${near}\``, file, at.start, at.end, near));
+  if (isAfterName && near === undefined) {
+    fixes.push(edit('Put a comma between the names', file, base + endOf(before), base + endOf(before), ','));
+    fixes.push(edit('Join the words by a hyphen', file, base + endOf(before), at.start, '-'));
+  }
+  const hint =
+    near !== undefined
+      ? `did you mean \`${near}\`?`
+      : isAfterName
+        ? 'names are parted by commas, and a name of two words is joined by a hyphen; text goes after a colon'
+        : 'text for the technician goes after a colon';
+  return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
+}
+
+/** Whether a quotation mark is never closed. */
+export function isOpenString(token: IToken): boolean {
+  return token.tokenType === StringToken && (token.image.length === 1 || !token.image.endsWith('"'));
+}
+
+function described(token: IToken): string {
+  if (token.tokenType === Comma) return 'this comma';
+  return `\`${wordOf(token)}\``;
+}
+
+function edit(title: string, file: string, start: number, end: number, text: string): Fix {
+  return { title, edits: [{ file, span: span(start, end), text }] };
+}

@@ -1,0 +1,295 @@
+// Grammar of clauses: of entries, prerequisites and statements, and of the lines below statements.
+import type { IToken, TokenType } from 'chevrotain';
+import { unexpected } from '../diagnostics/g203-unexpected.js';
+import { operandForm } from '../diagnostics/g208-operand-form.js';
+import { cover, type Span } from '../text/span.js';
+import { ENTRY_CLAUSE_BY_WORD, STEP_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
+import { ParserBase } from './parser-base.js';
+import { numberNode } from './quantities.js';
+import {
+  Bound,
+  Comma,
+  Count,
+  EventWord,
+  FlagWord,
+  NamesWord,
+  NoClause,
+  Or,
+  RawWord,
+  SpecWord,
+  Word,
+  WordsWord,
+  wordOf,
+} from './tokens.js';
+import type { Clause, EventPattern, Guard, Item, Name, Raw, SpecNode } from './tree.js';
+
+/** Which clauses a line takes. */
+export type ClauseSet = 'entry' | 'step';
+
+/** The clauses of a line with the guard that ends it. */
+export interface Clauses {
+  readonly clauses: readonly Clause[];
+  readonly guard: Guard | undefined;
+}
+
+export abstract class ClauseRules extends ParserBase {
+  /** Which clauses the line takes; set before a line is read. */
+  protected clauseSet: ClauseSet = 'entry';
+
+  /** Clauses and a guard in any order, commas between them free, to the end of the line. */
+  readonly clauseTail = this.RULE('clauseTail', (): Clauses => {
+    const clauses: Clause[] = [];
+    let guard: Guard | undefined;
+    this.MANY(() =>
+      this.OR([
+        { ALT: () => this.CONSUME(Comma) },
+        { ALT: () => clauses.push(this.SUBRULE(this.clause)) },
+        {
+          ALT: () => {
+            const next = this.SUBRULE(this.guard);
+            this.ACTION(() => {
+              if (guard === undefined) guard = next;
+              else
+                this.report(unexpected, next, { what: 'a second `when`', hint: 'join conditions by `and`' });
+            });
+          },
+        },
+        {
+          ALT: () => {
+            const token = this.CONSUME(NoClause);
+            this.ACTION(() => this.leftover(token));
+          },
+        },
+      ]),
+    );
+    return { clauses, guard };
+  });
+
+  readonly clause = this.RULE(
+    'clause',
+    (): Clause =>
+      this.OR([
+        { ALT: () => this.SUBRULE(this.namesClause) },
+        { ALT: () => this.SUBRULE(this.specClause) },
+        { ALT: () => this.SUBRULE(this.rawClause) },
+        { ALT: () => this.SUBRULE(this.wordsClause) },
+        { ALT: () => this.SUBRULE(this.flagClause) },
+        { ALT: () => this.SUBRULE(this.eventClause) },
+        { ALT: () => this.SUBRULE(this.boundClause) },
+        { ALT: () => this.SUBRULE(this.bareClause) },
+        { ALT: () => this.SUBRULE(this.countClause) },
+      ]),
+  );
+
+  private readonly namesClause = this.RULE('namesClause', (): Clause => {
+    const word = this.CONSUME(NamesWord);
+    const operand = this.SUBRULE(this.operand, { ARGS: [this.clauseSet === 'entry'] });
+    return this.ACTION(() => this.clauseOf(word, operand));
+  });
+
+  private readonly specClause = this.RULE('specClause', (): Clause => {
+    const word = this.CONSUME(SpecWord);
+    const operand = this.SUBRULE(this.operand, { ARGS: [false] });
+    return this.ACTION(() => this.clauseOf(word, operand));
+  });
+
+  private readonly rawClause = this.RULE('rawClause', (): Clause => {
+    const word = this.CONSUME(RawWord);
+    const raw = this.SUBRULE(this.rawText);
+    return this.ACTION(() => this.clauseOf(word, { raw }));
+  });
+
+  private readonly wordsClause = this.RULE('wordsClause', (): Clause => {
+    const word = this.CONSUME(WordsWord);
+    let words: Name[] = [];
+    let option: Name | undefined;
+    this.OPTION({
+      GATE: () => wordOf(word) === 'option',
+      DEF: () => {
+        const token = this.CONSUME(Word);
+        this.ACTION(() => {
+          option = this.name(token);
+        });
+      },
+    });
+    this.OPTION2(() => {
+      words = this.SUBRULE(this.words);
+    });
+    return this.ACTION(() => this.clauseOf(word, { words: option ? [option, ...words] : words }));
+  });
+
+  private readonly flagClause = this.RULE('flagClause', (): Clause => {
+    const word = this.CONSUME(FlagWord);
+    return this.ACTION(() => this.clauseOf(word, { words: [] }));
+  });
+
+  private readonly eventClause = this.RULE('eventClause', (): Clause => {
+    const word = this.CONSUME(EventWord);
+    let event: EventPattern | undefined;
+    this.OPTION(() => {
+      event = this.SUBRULE(this.event);
+    });
+    return this.ACTION(() => this.clauseOf(word, { event }));
+  });
+
+  /** `disconnect battery-negative`, after `since`. */
+  private readonly event = this.RULE('event', (): EventPattern => {
+    const verbs: Name[] = [];
+    const names: Name[] = [];
+    const take = (list: Name[], token: IToken) => this.ACTION(() => list.push(this.name(token)));
+    take(verbs, this.CONSUME(Word));
+    this.MANY(() => {
+      this.CONSUME(Or);
+      take(verbs, this.CONSUME2(Word));
+    });
+    this.OPTION(() => {
+      take(names, this.CONSUME3(Word));
+      this.MANY2(() => {
+        this.CONSUME2(Or);
+        take(names, this.CONSUME4(Word));
+      });
+    });
+    return this.ACTION(() => ({
+      ...this.spanOf(verbs, names),
+      verbs,
+      target: targetOf(names),
+      value: undefined,
+      clauses: [],
+    }));
+  });
+
+  private readonly bareClause = this.RULE('bareClause', (): Clause => {
+    const spec = this.SUBRULE(this.spec);
+    return this.ACTION(() => {
+      const place: Span = spec ?? this.place(this.LA(0));
+      return {
+        ...EMPTY,
+        word: 'bare',
+        wordSpan: { start: place.start, end: place.start },
+        start: place.start,
+        end: place.end,
+        spec,
+      };
+    });
+  });
+
+  private readonly boundClause = this.RULE('boundClause', (): Clause => {
+    const word = this.CONSUME(Bound);
+    const measure = this.SUBRULE(this.afterBound, { ARGS: [word] });
+    return this.ACTION(() => {
+      const spec = measure && { start: measure.start, end: measure.end, stages: [{ back: false, measure }] };
+      return { ...EMPTY, ...this.clausePlace(word), word: wordOf(word), spec };
+    });
+  });
+
+  private readonly countClause = this.RULE('countClause', (): Clause => {
+    const count = this.CONSUME(Count);
+    const raw = this.SUBRULE(this.rawText);
+    return this.ACTION(() => {
+      const place = this.place(count);
+      if (this.clauseSet === 'step') {
+        this.report(unexpected, place, { what: `\`${count.image}\``, hint: 'part names by commas' });
+      }
+      return {
+        ...EMPTY,
+        ...this.clausePlace(count),
+        word: 'of',
+        count: numberNode(count, this.source.base),
+        raw,
+      };
+    });
+  });
+
+  /** Names or a quantity, whichever stands there. */
+  private readonly operand = this.RULE('operand', (takesValue: boolean): Operand => {
+    let items: Item[] = [];
+    let spec: SpecNode | undefined;
+    this.OPTION(() =>
+      this.OR([
+        {
+          ALT: () => {
+            items = this.SUBRULE(this.items, { ARGS: [takesValue] });
+          },
+        },
+        {
+          ALT: () => {
+            spec = this.SUBRULE(this.spec);
+          },
+        },
+      ]),
+    );
+    return { items, spec };
+  });
+
+  private clauseOf(word: IToken, operand: Operand): Clause {
+    const clause: Clause = { ...EMPTY, ...this.clausePlace(word), word: wordOf(word), ...operand };
+    this.checkOperand(word, clause);
+    return clause;
+  }
+
+  private clausePlace(word: IToken): Span & { wordSpan: Span } {
+    const wordSpan = this.place(word);
+    return { wordSpan, ...cover(wordSpan, this.place(this.LA(0))) };
+  }
+
+  /** Reports an operand that is missing or of the other form. */
+  private checkOperand(word: IToken, clause: Clause): void {
+    const shape = (this.clauseSet === 'entry' ? ENTRY_CLAUSE_BY_WORD : STEP_CLAUSE_BY_WORD).get(
+      clause.word,
+    )?.shape;
+    const { items, spec, raw, words, event } = clause;
+    if (items.length + words.length === 0 && !spec && !raw && !event) {
+      const expected = OPERANDS.get(word.tokenType);
+      if (expected !== undefined) this.missing(word, expected);
+    } else if (spec !== undefined && shape === 'names' && this.clauseSet === 'entry' && !isHole(spec)) {
+      this.report(operandForm, spec, { word: clause.word, expected: 'names' });
+    } else if (items.length > 0 && shape === 'spec') {
+      const [first] = items;
+      if (first) this.report(operandForm, first, { word: clause.word, expected: 'a quantity' });
+    } else if (clause.word === 'option' && words.length < 2) {
+      this.missing(word, 'an option and its values');
+    }
+  }
+
+  protected spanOf(...lists: readonly (readonly Span[])[]): Span {
+    const all = lists.flat();
+    const [first = this.place(this.LA(0))] = all;
+    return all.reduce(cover, { start: first.start, end: first.end });
+  }
+}
+
+/** `vehicle`, or names. */
+export function targetOf(names: readonly Name[]): EventPattern['target'] {
+  const [only] = names;
+  if (only === undefined) return undefined;
+  return names.length === 1 && only.text === 'vehicle' ? { form: 'vehicle' } : { form: 'names', names };
+}
+
+interface Operand {
+  readonly items?: readonly Item[];
+  readonly spec?: SpecNode | undefined;
+  readonly raw?: Raw | undefined;
+  readonly words?: readonly Name[];
+  readonly event?: EventPattern | undefined;
+}
+
+const EMPTY: Omit<Clause, 'word' | 'wordSpan' | 'start' | 'end'> = {
+  items: [],
+  spec: undefined,
+  raw: undefined,
+  words: [],
+  count: undefined,
+  event: undefined,
+};
+
+const OPERANDS = new Map<TokenType, string>([
+  [NamesWord, 'a name'],
+  [SpecWord, 'a quantity'],
+  [RawWord, 'a value'],
+  [WordsWord, 'a word'],
+  [EventWord, 'an action'],
+]);
+
+function isHole(spec: SpecNode): boolean {
+  return spec.stages.every(({ measure }) => measure.hole);
+}

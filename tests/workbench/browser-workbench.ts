@@ -48,7 +48,7 @@ export async function startBrowserWorkbench(vsix: string, folder: string): Promi
   });
   await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
   const { port } = server.address() as { port: number };
-  const { page: window, browser } = await openWindow(`http://localhost:${port}/`);
+  const { page: window, browser } = await openWindow(`http://main.bench.localhost:${port}/`);
   return {
     page: window,
     folder,
@@ -63,7 +63,11 @@ export async function startBrowserWorkbench(vsix: string, folder: string): Promi
 
 /** The start page: loads the editor and tells it which extensions and which folder to open. */
 function page(port: number): string {
-  const extension = (path: string): object => ({ scheme: 'http', authority: `localhost:${port}`, path });
+  const extension = (path: string): object => ({
+    scheme: 'http',
+    authority: `main.bench.localhost:${port}`,
+    path,
+  });
   const configuration = {
     folderUri: { scheme: 'library', path: '/' },
     additionalBuiltinExtensions: [extension('/extension'), extension('/browser-files')],
@@ -74,8 +78,9 @@ function page(port: number): string {
       applicationName: 'workbench',
       version: '1.91.1',
       enableTelemetry: false,
-      // Pages of extensions get an origin of their own; names below localhost all lead here.
-      webviewContentExternalBaseUrlTemplate: `http://{{uuid}}.localhost:${port}/out/vs/workbench/contrib/webview/browser/pre/`,
+      // Pages of extensions get an origin of their own, below a common name: to the browser they are one site. All names
+      // below localhost lead here.
+      webviewContentExternalBaseUrlTemplate: `http://{{uuid}}.bench.localhost:${port}/out/vs/workbench/contrib/webview/browser/pre/`,
     },
   };
   return `<!doctype html><html><head><meta charset="utf-8">

@@ -32,7 +32,8 @@ async function listFiles(folder: Uri, endings: readonly string[]): Promise<strin
   const found = await Promise.all(
     entries.map(async ([name, type]) => {
       const entry = Uri.joinPath(folder, name);
-      if (type === FileType.Directory) return name.startsWith('.') || name === 'node_modules' ? [] : listFiles(entry, endings);
+      if (type === FileType.Directory)
+        return name.startsWith('.') || name === 'node_modules' ? [] : listFiles(entry, endings);
       return endings.some((ending) => name.endsWith(ending)) ? [entry.toString()] : [];
     }),
   );

@@ -11,6 +11,12 @@ const program = join(process.argv[2] ?? join(compiler, 'dist'), 'baywright.js');
 /** Native code cannot be bundled: it is loaded from node_modules, and only when a PDF is made. */
 const external = ['@myriaddreamin/typst-ts-node-compiler'];
 
+/** Packages in the older module form expect these names. */
+const BANNER = `#!/usr/bin/env node
+import { createRequire as baywrightRequire } from 'node:module';
+const require = baywrightRequire(import.meta.url);
+const __filename = require('node:url').fileURLToPath(import.meta.url);`;
+
 await build({
   entryPoints: [join(compiler, 'src/cli/baywright.ts')],
   outfile: program,
@@ -26,10 +32,7 @@ await build({
   sourcemap: 'linked',
   sourcesContent: false,
   legalComments: 'linked',
-  banner: {
-    // Packages in the older module form ask for Node's own modules through `require`.
-    js: "#!/usr/bin/env node\nimport { createRequire as baywrightRequire } from 'node:module';\nconst require = baywrightRequire(import.meta.url);",
-  },
+  banner: { js: BANNER },
   logLevel: 'warning',
 });
 chmodSync(program, 0o755);

@@ -22,6 +22,7 @@ export function textReport(checked: Checked, style: TextStyle): string {
   const left = checked.found.length - shown.length;
   const blocks = shown.map(writer(style));
   if (left > 0) blocks.push(`${left} more not shown; --limit 0 shows all.`);
+  if (checked.files === 0 && checked.troubles.length > 0 && blocks.length === 0) return '';
   return `${blocks.map(spaced).join('')}${blocks.length > 0 ? '\n' : ''}${summary(checked, style.paint)}\n`;
 }
 

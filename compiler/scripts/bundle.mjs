@@ -1,4 +1,4 @@
-// Bundles the command into one file: `node bundle.mjs [FOLDER]`. Unbundled, reading a hundred small modules costs more than checking a file.
+// Bundles the command, and the thread that helps it, into one file each: `node bundle.mjs [FOLDER]`. Unbundled, reading a hundred small modules costs more than checking a file.
 import { chmodSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -6,7 +6,7 @@ import { build } from 'esbuild';
 
 const compiler = join(dirname(fileURLToPath(import.meta.url)), '..');
 /** The folder to write to may be given. */
-const program = join(process.argv[2] ?? join(compiler, 'dist'), 'baywright.js');
+const folder = process.argv[2] ?? join(compiler, 'dist');
 
 /** Native code cannot be bundled: it is loaded from node_modules, and only when a PDF is made. */
 const external = ['@myriaddreamin/typst-ts-node-compiler'];
@@ -18,8 +18,8 @@ const require = baywrightRequire(import.meta.url);
 const __filename = require('node:url').fileURLToPath(import.meta.url);`;
 
 await build({
-  entryPoints: [join(compiler, 'src/cli/baywright.ts')],
-  outfile: program,
+  entryPoints: [join(compiler, 'src/cli/baywright.ts'), join(compiler, 'src/cli/check-worker.ts')],
+  outdir: folder,
   bundle: true,
   platform: 'node',
   target: 'node20',
@@ -35,4 +35,4 @@ await build({
   banner: { js: BANNER },
   logLevel: 'warning',
 });
-chmodSync(program, 0o755);
+chmodSync(join(folder, 'baywright.js'), 0o755);

@@ -39,6 +39,7 @@ export function fakeShelf(files: Map<string, string>): Shelf {
   const found = (path: string) => findingsIn(path, files.get(path) ?? '');
   return {
     root: '/shop/lib',
+    hasSettings: true,
     settings: DEFAULT_SETTINGS,
     settingsFindings: [],
     files: [...files.keys()].sort(),

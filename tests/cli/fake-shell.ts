@@ -84,6 +84,7 @@ function fakeShell(
       }
       return [...entries.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
     },
+    threads: 1,
     write: (path, data) => void files.set(path, data),
   };
 }

@@ -1,10 +1,11 @@
 // The program: one command line, one exit code.
-import { run } from './main.js';
-import { nodeShell } from './node-shell.js';
+import { COULD_NOT_RUN, run } from './main.js';
+import { nodeShell, reason } from './node-shell.js';
 
-// A reader that leaves early (`| head`) is no failure of ours.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  // A reader that leaves early (`| head`) is no failure of ours.
   if (error.code === 'EPIPE') process.exit(0);
-  throw error;
+  process.stderr.write(`baywright: the output ${reason(error)}\n`);
+  process.exit(COULD_NOT_RUN);
 });
 process.exitCode = await run(process.argv.slice(2), nodeShell());

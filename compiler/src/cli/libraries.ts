@@ -11,27 +11,22 @@ import {
   type Settings,
 } from '@baywright/language';
 import { below, fileName, join, parent, relativeTo, upward } from './paths.js';
-import type { Shell } from './shell.js';
+import type { Reading, Shell } from './shell.js';
 
-/** A library: the folder with the settings file, or the current folder where there is none. */
-export interface Shelf {
-  readonly root: string;
-  readonly settings: Settings;
-  /** What is wrong with the settings file. */
-  readonly settingsFindings: readonly Finding[];
-  readonly library: Library;
-  /** Library paths of the files asked for, sorted. */
+/** A library with the files of it that were asked for. */
+export interface Shelf extends Omit<OpenLibrary, 'problem' | 'read' | 'ignores'> {
+  /** Library paths, sorted. */
   readonly files: readonly string[];
-  /** The text of a library file as last read. */
-  text(path: string): string | undefined;
-  /** Forgets a text, after it was written. */
-  forget(path: string): void;
 }
 
 /** A path that could not be used, and why: printed to standard error, exit code 2. */
 export interface Trouble {
   readonly path: string;
   readonly problem: string;
+}
+
+interface OpenShelf extends OpenLibrary {
+  readonly paths: Set<string>;
 }
 
 export interface Collection {
@@ -57,7 +52,8 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
     else if (kind === 'file') addFile(path);
     else walk(path, shelfOf(path));
   }
-  return { shelves: [...shelves.values()].map((shelf) => shelf.close()), troubles };
+  const found = [...shelves.values()].map(({ paths, ...shelf }) => ({ ...shelf, files: [...paths].sort() }));
+  return { shelves: found, troubles };
 
   function addFile(path: string): void {
     const shelf = shelfOf(parent(path));
@@ -93,7 +89,8 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
     const root = owner ?? shell.folder;
     const known = shelves.get(root);
     if (known !== undefined) return known;
-    const opened = open(shell, root, owner !== undefined);
+    const paths = new Set<string>();
+    const opened = { ...openLibrary(shell, root, owner !== undefined, paths), paths };
     if (opened.problem !== undefined) {
       troubles.push({ path: relativeTo(shell.folder, join(root, SETTINGS_FILE)), problem: opened.problem });
     }
@@ -102,19 +99,30 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
   }
 }
 
-interface OpenShelf {
+/** A library with its settings and its texts. */
+export interface OpenLibrary {
   readonly root: string;
-  readonly paths: Set<string>;
+  readonly hasSettings: boolean;
+  readonly settings: Settings;
+  readonly settingsFindings: readonly Finding[];
   /** Why the settings file could not be read at all. */
   readonly problem: string | undefined;
-  read(path: string): { readonly text: string } | { readonly problem: string };
+  readonly library: Library;
+  read(path: string): Reading;
+  text(path: string): string | undefined;
+  forget(path: string): void;
   ignores(path: string): boolean;
-  close(): Shelf;
 }
 
-function open(shell: Shell, root: string, hasSettings: boolean): OpenShelf {
-  const texts = new Map<string, { readonly text: string } | { readonly problem: string }>();
-  const read = (path: string) => {
+/** Opens the library at a root. `asked` holds the library paths asked for, and may still grow until a check begins. */
+export function openLibrary(
+  shell: Shell,
+  root: string,
+  hasSettings: boolean,
+  asked: Iterable<string>,
+): OpenLibrary {
+  const texts = new Map<string, Reading>();
+  const read = (path: string): Reading => {
     const known = texts.get(path);
     if (known !== undefined) return known;
     // A library with a settings file is whole in itself: nothing outside its folder can be read through it.
@@ -123,7 +131,7 @@ function open(shell: Shell, root: string, hasSettings: boolean): OpenShelf {
     texts.set(path, reading);
     return reading;
   };
-  const textOf = (path: string): string | undefined => {
+  const text = (path: string): string | undefined => {
     const reading = read(path);
     return 'text' in reading ? reading.text : undefined;
   };
@@ -133,34 +141,29 @@ function open(shell: Shell, root: string, hasSettings: boolean): OpenShelf {
       ? readSettings(SETTINGS_FILE, written.text, DIAGNOSTICS)
       : { settings: DEFAULT_SETTINGS, findings: [] };
   const isIgnored = globMatcher([...settings.ignore, settings.output]);
-  const paths = new Set<string>();
   let known: readonly string[] | undefined;
-  const list = () => {
-    known ??= hasSettings ? proceduresIn(shell, root, isIgnored) : [...paths].sort();
+  const list = (): readonly string[] => {
+    known ??= hasSettings ? proceduresIn(shell, root, isIgnored) : [...asked].sort();
     return known;
   };
-  const library = createLibrary({ read: textOf, list }, settings);
+  const library = createLibrary({ read: text, list }, settings);
   return {
     root,
-    paths,
+    hasSettings,
+    settings,
+    settingsFindings: findings,
     problem: written !== undefined && 'problem' in written ? written.problem : undefined,
+    library,
     read,
+    text,
+    forget: (path) => {
+      texts.delete(path);
+      library.changed(path);
+    },
     ignores: (path) => {
       const inside = below(root, path);
       return inside !== undefined && isIgnored(inside);
     },
-    close: () => ({
-      root,
-      settings,
-      settingsFindings: findings,
-      library,
-      files: [...paths].sort(),
-      text: textOf,
-      forget: (path) => {
-        texts.delete(path);
-        library.changed(path);
-      },
-    }),
   };
 }
 

@@ -1,9 +1,12 @@
 // The real world: Node's file system, streams and clock.
 import { type Dirent, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
 import { dirname, resolve } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import {
   CannotRun,
+  type CheckChunk,
+  type CheckedChunk,
   decodeText,
   type Entry,
   LARGEST_FILE,
@@ -26,6 +29,8 @@ export function nodeShell(): Shell {
     readStdin,
     list,
     write,
+    checkElsewhere,
+    threads: availableParallelism(),
   };
 }
 
@@ -79,6 +84,19 @@ function entryKind(folder: string, entry: Dirent): Entry['kind'] {
   }
 }
 
+/** The thread's program lies beside this one, bundled or not. */
+async function checkElsewhere(chunk: CheckChunk): Promise<CheckedChunk> {
+  const { Worker } = await import('node:worker_threads');
+  return new Promise((done, fail) => {
+    const worker = new Worker(new URL('./check-worker.js', import.meta.url), { workerData: chunk });
+    worker.once('message', (answer: CheckedChunk) => {
+      done(answer);
+      void worker.terminate();
+    });
+    worker.once('error', fail);
+  });
+}
+
 function write(path: string, data: string | Uint8Array): void {
   try {
     mkdirSync(dirname(path), { recursive: true });
@@ -91,7 +109,7 @@ function write(path: string, data: string | Uint8Array): void {
 const slashes = (path: string): string => path.replaceAll('\\', '/');
 
 /** Why the system refused, in words that follow the file's name. */
-function reason(error: unknown): string {
+export function reason(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   return REASONS[code] ?? `cannot be used (${error instanceof Error ? error.message : String(error)})`;
 }

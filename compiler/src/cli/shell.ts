@@ -1,4 +1,5 @@
 // What a command may ask of the world: files, streams, the clock. Tests hand in a world of their own.
+import type { Finding } from '@baywright/language';
 
 /** A place that text goes to. */
 export interface Stream {
@@ -32,8 +33,25 @@ export interface Shell {
   readStdin(): Promise<Reading>;
   /** What a folder holds, by name. Links to folders are `other`, so that a loop of links cannot trap a walk. */
   list(folder: string): readonly Entry[] | { readonly problem: string };
+  /** Checks some files in another thread; absent where there are none to spare. */
+  checkElsewhere?(chunk: CheckChunk): Promise<CheckedChunk>;
+  /** How many threads may work at once, this one included. */
+  readonly threads: number;
   /** Writes a file whole or not at all, and makes the folders above it. */
   write(path: string, data: string | Uint8Array): void;
+}
+
+/** Some files of one library, to be checked by another thread. */
+export interface CheckChunk {
+  readonly root: string;
+  readonly hasSettings: boolean;
+  /** Every library path asked for; `files` are those of this chunk. */
+  readonly asked: readonly string[];
+  readonly files: readonly string[];
+}
+
+export interface CheckedChunk {
+  readonly findings: readonly Finding[];
 }
 
 /** A failure whose message says all that the user needs: printed without a trace, exit code 2. */

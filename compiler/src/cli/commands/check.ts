@@ -42,13 +42,13 @@ A folder stands for all .bay files in it. The exit code is 1 when there are erro
   async run(context, args, options) {
     const { shell } = context;
     const progress = progressLine(context, 'checked');
-    let checked = checkPaths(shell, args, progress.step);
+    let checked = await checkPaths(shell, args, progress.step);
     if (options.fix) {
       const fixed = checked.collection.shelves.map((shelf) => fixShelf(shell, shelf));
       const fixes = fixed.reduce((sum, one) => sum + one.fixes, 0);
       const files = fixed.reduce((sum, one) => sum + one.files.length, 0);
       shell.err.write(`${plural(fixes, 'finding')} mended in ${plural(files, 'file')}.\n`);
-      if (fixes > 0) checked = checkPaths(shell, args, progress.step);
+      if (fixes > 0) checked = await checkPaths(shell, args, progress.step);
     }
     progress.end();
     await writeReport(context, checked, options);

@@ -92,9 +92,13 @@ function fieldsFor(
 ): Result {
   switch (classified.is) {
     case 'section':
-      return read(KEYWORDS.plain, (p) => (p.nothing(), { kind: 'section', word: classified.section.word }));
+      return read(KEYWORDS.plain, (p) => ({
+        ...p.nothing(),
+        kind: 'section',
+        word: classified.section.word,
+      }));
     case 'entry':
-      return read(KEYWORDS.plain, (p) => (p.nothing(), { kind: 'entry', name: head }));
+      return read(KEYWORDS.plain, (p) => ({ ...p.nothing(), kind: 'entry', name: head }));
     case 'verb':
       return read(KEYWORDS.step, (p) => ({ kind: 'statement', ...p.statement(head) }), undefined, 'step');
     case 'prerequisite':
@@ -119,7 +123,7 @@ function headFields({ kind, word }: HeadDef, read: Read): Result {
     case 'catalogue':
     case 'step':
     case 'otherwise':
-      return read(KEYWORDS.plain, (p) => (p.nothing(), { kind }));
+      return read(KEYWORDS.plain, (p) => ({ ...p.nothing(), kind }));
     case 'use':
       return read(KEYWORDS.plain, (p) => ({ kind, ...p.use() }));
     case 'applies':
@@ -147,10 +151,11 @@ function headFields({ kind, word }: HeadDef, read: Read): Result {
         ...p.message(),
       }));
     case 'text':
-      return read(
-        KEYWORDS.plain,
-        (p) => (p.nothing(), { kind, word: TEXT_HEADS.find((text) => text === word) ?? 'note' }),
-      );
+      return read(KEYWORDS.plain, (p) => ({
+        ...p.nothing(),
+        kind,
+        word: TEXT_HEADS.find((text) => text === word) ?? 'note',
+      }));
     case 'picture':
       return read(KEYWORDS.plain, (p) => ({ kind, ...p.picture() }));
     case 'clip':

@@ -52,7 +52,7 @@ export class LineParser extends RuleRules {
   });
 
   /** Lines with nothing between head and colon. */
-  readonly nothing = this.RULE('nothing', (): object => {
+  readonly nothing = this.RULE('nothing', (): Record<never, never> => {
     this.SUBRULE(this.rest);
     return {};
   });

@@ -4,7 +4,7 @@ import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { operandForm } from '../diagnostics/g208-operand-form.js';
 import { cover, type Span } from '../text/span.js';
 import { ENTRY_CLAUSE_BY_WORD, STEP_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
-import { ParserBase } from './parser-base.js';
+import { ListRules } from './parser-lists.js';
 import { numberNode } from './quantities.js';
 import {
   Bound,
@@ -32,7 +32,7 @@ export interface Clauses {
   readonly guard: Guard | undefined;
 }
 
-export abstract class ClauseRules extends ParserBase {
+export abstract class ClauseRules extends ListRules {
   /** Which clauses the line takes; set before a line is read. */
   protected clauseSet: ClauseSet = 'entry';
 

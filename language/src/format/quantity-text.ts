@@ -1,0 +1,28 @@
+// Writes quantities as the formatter wants them: `115 N·m`, `105 to 115 N·m`. What is not settled yet (`?`, a unit
+// that is missing or could be several, a number that can be misread) stays as written: formatting answers no question.
+import { formatMeasure } from '../quantity/index.js';
+import type { MeasureNode, NumberNode, SpecNode } from '../syntax/tree.js';
+import type { Span } from '../text/span.js';
+
+export function measureText(text: string, node: MeasureNode): string {
+  const isOpen = node.amounts.some(({ number }) => number.problem !== undefined);
+  return node.measure === undefined || isOpen ? asWritten(text, node) : formatMeasure(node.measure);
+}
+
+export function specText(text: string, { stages }: SpecNode): string {
+  return stages.map(({ back, measure }) => (back ? 'back ' : '') + measureText(text, measure)).join(' then ');
+}
+
+/** A number without unit, as written but for its blanks. */
+export function numberText(text: string, number: NumberNode): string {
+  return asWritten(text, number);
+}
+
+/** Source text with every run of blanks made one space; quoted text stays. */
+export function asWritten(text: string, { start, end }: Span): string {
+  return text
+    .slice(start, end)
+    .split(/("[^"]*"?)/)
+    .map((part) => (part.startsWith('"') ? part : part.replace(/\s+/g, ' ')))
+    .join('');
+}

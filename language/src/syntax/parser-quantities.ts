@@ -1,0 +1,175 @@
+// Grammar of quantities: amounts with units and tolerances, ranges, bounds, stages.
+import type { IToken } from 'chevrotain';
+import { span } from '../text/span.js';
+import { ParserBase } from './parser-base.js';
+import { type AmountTokens, amountNode, amountsNode, rangeNode, withUnit } from './quantities.js';
+import {
+  Back,
+  Bound,
+  Dash,
+  endOf,
+  Hole,
+  NumberToken,
+  PlusMinus,
+  Then,
+  To,
+  TolerancePair,
+  UnitToken,
+  Word,
+  wordOf,
+} from './tokens.js';
+import type { MeasureNode, SpecNode } from './tree.js';
+
+export abstract class QuantityRules extends ParserBase {
+  protected readonly amount = this.RULE('amount', (): AmountTokens => {
+    const number = this.OR([{ ALT: () => this.CONSUME(NumberToken) }, { ALT: () => this.CONSUME(Hole) }]);
+    const rest: IToken[] = [];
+    this.OPTION({
+      GATE: () => this.isTolerance(),
+      DEF: () => this.SUBRULE(this.tolerance, { ARGS: [rest] }),
+    });
+    this.OPTION2(() =>
+      rest.push(this.OR2([{ ALT: () => this.CONSUME(UnitToken) }, { ALT: () => this.CONSUME(Word) }])),
+    );
+    this.OPTION3(() => rest.push(this.CONSUME2(UnitToken)));
+    this.OPTION4({
+      GATE: () => this.isTolerance(),
+      DEF: () => this.SUBRULE2(this.tolerance, { ARGS: [rest] }),
+    });
+    return { number, rest };
+  });
+
+  private readonly tolerance = this.RULE('tolerance', (rest: IToken[]): void => {
+    const take = (token: IToken) => this.ACTION(() => rest.push(token));
+    this.OR([
+      { ALT: () => take(this.CONSUME(TolerancePair)) },
+      {
+        ALT: () => {
+          take(this.CONSUME(PlusMinus));
+          take(this.CONSUME(NumberToken));
+        },
+      },
+    ]);
+    this.OPTION(() => take(this.CONSUME(UnitToken)));
+  });
+
+  /** A quantity; after a bound it may be missing, which is reported. */
+  protected readonly measure = this.RULE('measure', (): MeasureNode | undefined =>
+    this.OR([
+      {
+        ALT: () => {
+          const bound = this.CONSUME(Bound);
+          return this.SUBRULE(this.afterBound, { ARGS: [bound] });
+        },
+      },
+      { ALT: () => this.SUBRULE(this.unbounded, { ARGS: [undefined] }) },
+    ]),
+  );
+
+  protected readonly afterBound = this.RULE('afterBound', (bound: IToken): MeasureNode | undefined => {
+    let measure: MeasureNode | undefined;
+    this.OPTION(() => {
+      measure = this.SUBRULE(this.unbounded, { ARGS: [bound] });
+    });
+    return this.ACTION(() => {
+      if (measure === undefined) this.missing(bound, 'a quantity');
+      return measure;
+    });
+  });
+
+  private readonly unbounded = this.RULE('unbounded', (bound: IToken | undefined): MeasureNode => {
+    const amounts: AmountTokens[] = [];
+    let high: AmountTokens | undefined;
+    amounts.push(this.SUBRULE(this.amount));
+    this.OR([
+      {
+        GATE: () => this.isRange(),
+        ALT: () => {
+          this.OR2([{ ALT: () => this.CONSUME(To) }, { ALT: () => this.CONSUME(Dash) }]);
+          high = this.SUBRULE2(this.amount);
+        },
+      },
+      { ALT: () => this.MANY(() => amounts.push(this.SUBRULE3(this.amount))) },
+    ]);
+    return this.ACTION(() => this.measureOf(bound, amounts, high));
+  });
+
+  protected readonly spec = this.RULE('spec', (): SpecNode | undefined => {
+    const stages: SpecNode['stages'][number][] = [];
+    this.SUBRULE(this.stage, { ARGS: [stages] });
+    this.MANY(() => {
+      const then = this.CONSUME(Then);
+      this.OPTION(() => this.SUBRULE2(this.stage, { ARGS: [stages] }));
+      this.ACTION(() => {
+        if (this.LA(0) === then) this.missing(then, 'a quantity');
+      });
+    });
+    return this.ACTION(() => specOf(stages));
+  });
+
+  private readonly stage = this.RULE('stage', (stages: SpecNode['stages'][number][]): void => {
+    this.OR([
+      {
+        ALT: () => {
+          const back = this.CONSUME(Back);
+          let measure: MeasureNode | undefined;
+          this.OPTION(() => {
+            measure = this.SUBRULE(this.measure);
+          });
+          this.ACTION(() => {
+            if (measure !== undefined) stages.push({ back: true, measure });
+            else if (this.LA(0) === back) this.missing(back, 'a quantity');
+          });
+        },
+      },
+      {
+        ALT: () => {
+          const measure = this.SUBRULE2(this.measure);
+          this.ACTION(() => {
+            if (measure !== undefined) stages.push({ back: false, measure });
+          });
+        },
+      },
+    ]);
+  });
+
+  private isTolerance(): boolean {
+    return this.LA(1).tokenType === TolerancePair || this.LA(2).tokenType === NumberToken;
+  }
+
+  private isRange(): boolean {
+    const after = this.LA(2).tokenType;
+    return after === NumberToken || after === Hole;
+  }
+
+  private measureOf(
+    bound: IToken | undefined,
+    tokens: readonly AmountTokens[],
+    high: AmountTokens | undefined,
+  ): MeasureNode {
+    const base = this.source.base;
+    const amounts = tokens.map((amount) => amountNode(amount, base));
+    const start = bound === undefined ? (amounts[0]?.start ?? base) : base + bound.startOffset;
+    const place = span(start, base + endOf(this.LA(0)));
+    const [low] = amounts;
+    if (high !== undefined && low !== undefined) return rangeNode(low, amountNode(high, base), place);
+    const side = bound === undefined ? undefined : wordOf(bound) === 'at least' ? 'least' : 'most';
+    return amountsNode(amounts, side, place);
+  }
+}
+
+/** Stages with the last unit given to those before it that have none. */
+function specOf(stages: readonly SpecNode['stages'][number][]): SpecNode | undefined {
+  const [first] = stages;
+  const last = stages[stages.length - 1];
+  if (first === undefined || last === undefined) return undefined;
+  const unit = last.measure.measure?.unit;
+  return {
+    start: first.measure.start,
+    end: last.measure.end,
+    stages:
+      unit === undefined || stages.length === 1
+        ? stages
+        : stages.map(({ back, measure }) => ({ back, measure: withUnit(measure, unit) })),
+  };
+}

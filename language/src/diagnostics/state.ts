@@ -1,4 +1,8 @@
 // The diagnostics of the state analysis.
+
+import { wrongPosture } from './f301-wrong-posture.js';
+import { angleBeforeSnug } from './f302-angle-before-snug.js';
+import { singleUseAgain } from './f303-single-use-again.js';
 import { takenOffTwice } from './s101-taken-off-twice.js';
 import { stillOn } from './s102-still-on.js';
 import { stillHeld } from './s103-still-held.js';
@@ -14,6 +18,7 @@ import { fillerShut } from './s112-filler-shut.js';
 import { vehiclePosture } from './s113-vehicle-posture.js';
 import { suspensionPosture } from './s114-suspension-posture.js';
 import { renewedInPlace } from './s115-renewed-in-place.js';
+import { spills } from './s116-spills.js';
 import { outOfOrder } from './s201-out-of-order.js';
 import { shutIn } from './s202-shut-in.js';
 import { notClosedWhenFilled } from './s203-not-closed-when-filled.js';
@@ -38,11 +43,96 @@ import { leftChocked } from './s312-left-chocked.js';
 import { leftRaised } from './s313-left-raised.js';
 import { pathsDiffer } from './s401-paths-differ.js';
 import { neverReached } from './s402-never-reached.js';
-import { wrongPosture } from './f301-wrong-posture.js';
-import { angleBeforeSnug } from './f302-angle-before-snug.js';
-import { singleUseAgain } from './f303-single-use-again.js';
 import { absentThing } from './v101-absent-thing.js';
 
-export const STATE_DIAGNOSTICS = [takenOffTwice, stillOn, stillHeld, stillCovered, stillConnected, alreadyLoose, alreadyPlaced, notPlaced, notCapped, notChocked, drainShut, fillerShut, vehiclePosture, suspensionPosture, renewedInPlace, outOfOrder, shutIn, notClosedWhenFilled, jointDry, sealantSkinned, facesNotClean, notCured, notSettled, nothingToCheck, neverPutBack, neverConnected, neverTorqued, notSnugWhenLowered, leftIn, neverFilled, levelNeverChecked, neverBled, notRestored, notMovedBack, neverAdjusted, leftChocked, leftRaised, pathsDiffer, neverReached, wrongPosture, angleBeforeSnug, singleUseAgain, absentThing] as const;
+export const STATE_DIAGNOSTICS = [
+  takenOffTwice,
+  stillOn,
+  stillHeld,
+  stillCovered,
+  stillConnected,
+  alreadyLoose,
+  alreadyPlaced,
+  notPlaced,
+  notCapped,
+  notChocked,
+  drainShut,
+  fillerShut,
+  vehiclePosture,
+  suspensionPosture,
+  renewedInPlace,
+  outOfOrder,
+  shutIn,
+  notClosedWhenFilled,
+  jointDry,
+  sealantSkinned,
+  facesNotClean,
+  notCured,
+  notSettled,
+  nothingToCheck,
+  neverPutBack,
+  neverConnected,
+  neverTorqued,
+  notSnugWhenLowered,
+  leftIn,
+  neverFilled,
+  levelNeverChecked,
+  neverBled,
+  notRestored,
+  notMovedBack,
+  neverAdjusted,
+  leftChocked,
+  leftRaised,
+  pathsDiffer,
+  neverReached,
+  wrongPosture,
+  angleBeforeSnug,
+  singleUseAgain,
+  absentThing,
+] as const;
 
-export { takenOffTwice, stillOn, stillHeld, stillCovered, stillConnected, alreadyLoose, alreadyPlaced, notPlaced, notCapped, notChocked, drainShut, fillerShut, vehiclePosture, suspensionPosture, renewedInPlace, outOfOrder, shutIn, notClosedWhenFilled, jointDry, sealantSkinned, facesNotClean, notCured, notSettled, nothingToCheck, neverPutBack, neverConnected, neverTorqued, notSnugWhenLowered, leftIn, neverFilled, levelNeverChecked, neverBled, notRestored, notMovedBack, neverAdjusted, leftChocked, leftRaised, pathsDiffer, neverReached, wrongPosture, angleBeforeSnug, singleUseAgain, absentThing };
+export {
+  absentThing,
+  alreadyLoose,
+  alreadyPlaced,
+  angleBeforeSnug,
+  drainShut,
+  facesNotClean,
+  fillerShut,
+  jointDry,
+  leftChocked,
+  leftIn,
+  leftRaised,
+  levelNeverChecked,
+  neverAdjusted,
+  neverBled,
+  neverConnected,
+  neverFilled,
+  neverPutBack,
+  neverReached,
+  neverTorqued,
+  notCapped,
+  notChocked,
+  notClosedWhenFilled,
+  notCured,
+  nothingToCheck,
+  notMovedBack,
+  notPlaced,
+  notRestored,
+  notSettled,
+  notSnugWhenLowered,
+  outOfOrder,
+  pathsDiffer,
+  renewedInPlace,
+  sealantSkinned,
+  shutIn,
+  singleUseAgain,
+  stillConnected,
+  stillCovered,
+  stillHeld,
+  stillOn,
+  suspensionPosture,
+  takenOffTwice,
+  vehiclePosture,
+  wrongPosture,
+};

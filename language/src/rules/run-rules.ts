@@ -95,7 +95,6 @@ class Automaton implements Listener {
   stepEnds(_step: StepLine, when: Condition): void {
     const { form } = this.#rule;
     if (form.head === 'after' && form.until === 'step ends') for (const key of this.#duties.keys()) this.#owing(key, this.#where(key, OWED, when), undefined);
-    if (form.head === 'before' && form.required.form === 'message') for (const key of this.#duties.keys()) this.#set(key, when, OWED, -1);
   }
 
   waited(): void {}
@@ -158,8 +157,10 @@ class Automaton implements Listener {
     if (lacks.length === 0) return;
     const when = lacks.reduce<Condition>((c, l) => this.#m.d.or(c, l.when), NEVER);
     this.#tell(act, when, lacks.map((l) => this.#m.acts[l.maker]).filter((a) => a !== undefined), act.step);
-    const deficit: Deficit = { act, need: 'end', lacks, silent: true, also: new Set(), late: [], arrived: new Set() };
-    if (!not) for (const lack of lacks) assumeLack(this.#m, lack, deficit);
+    const deficit: Deficit = { act, need: 'end', lacks, silent: true, also: new Map(), late: [], arrived: new Map() };
+    if (not) return;
+    this.#m.ruled.push(deficit);
+    for (const lack of lacks) assumeLack(this.#m, lack, deficit);
   }
 
   #every(act: Act, form: Extract<Rule['form'], { head: 'every' }>): void {

@@ -14,6 +14,8 @@ import { directionOf, directionOfMake, MAKES_WANT } from './wants.js';
 /** What a run gathers besides the state. */
 export interface Gathered {
   readonly deficits: Deficit[];
+  /** What broken house rules found lacking; they are told by their rule. */
+  readonly ruled: Deficit[];
   /** Things used where they do not exist. */
   readonly absent: { readonly act: Act; readonly thing: Thing; readonly item: BoundItem; readonly when: Condition }[];
 }
@@ -30,9 +32,9 @@ export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolea
     if (!effect || !thing) continue;
     const inside = existing(m, act, thing, object, gathered);
     if (inside === NEVER) continue;
-    applyEffect(m, { act, thing, count: object?.count, value: object?.value, when: inside }, effect, statementDeficits);
+    applyEffect(m, { act, thing, count: object?.count, value: object?.value, when: inside }, effect, statementDeficits, gathered);
   }
-  placedAids(m, act, statementDeficits);
+  placedAids(m, act, statementDeficits, gathered);
   gathered.deficits.push(...statementDeficits);
   return statementDeficits.some((d) => !d.silent);
 }
@@ -43,36 +45,58 @@ function existing(m: Machine, act: Act, thing: Thing, item: BoundItem | undefine
   return m.d.and(act.when, m.job.exists(thing));
 }
 
-function applyEffect(m: Machine, asked: Asked, effect: Effect, deficits: Deficit[]): void {
-  const { act, thing } = asked;
+function applyEffect(m: Machine, asked: Asked, effect: Effect, deficits: Deficit[], gathered: Gathered): void {
+  const { act, thing, when } = asked;
   const late = arriveLate(m, asked, effect);
-  const when = m.d.minus(asked.when, late);
-  turnBack(m, thing, effect, when);
-  if (when === NEVER) return;
-  for (const need of effect.needs) {
-    const lacks = NEED_RULES[need](m, { ...asked, when }).filter((l) => l.when !== NEVER);
-    if (lacks.length === 0) continue;
-    const same = deficits.find((d) => d.need === need);
-    const deficit: Deficit = same ?? { act, need, lacks: [], silent: deficits.length > 0, also: new Set(), late: [], arrived: new Set() };
-    deficit.lacks.push(...lacks);
-    if (!same) deficits.push(deficit);
-    for (const lack of lacks) assumeLack(m, lack, deficit);
+  const needing = m.d.minus(when, late);
+  turnBack(m, thing, effect, needing);
+  if (needing !== NEVER) {
+    for (const need of effect.needs) {
+      const lacks = NEED_RULES[need](m, { ...asked, when: needing }).filter((l) => l.when !== NEVER);
+      if (lacks.length > 0) note(m, act, need, lacks, deficits, gathered);
+    }
   }
-  for (const make of effect.makes) MAKE_RULES[make](m, { ...asked, when });
+  for (const make of effect.makes) MAKE_RULES[make](m, asked);
 }
 
-/** An act that brings about what was assumed before: it only came late. Gives where. */
+/** Notes what lacks and assumes it. What follows from a lack that was noted before is assumed in silence. */
+function note(m: Machine, act: Act, need: Deficit['need'], lacks: readonly Lack[], deficits: Deficit[], gathered: Gathered): void {
+  const fresh = lacks.filter((l) => !followsFromAnother(m, l, gathered));
+  const silent: Deficit = { act, need, lacks: [], silent: true, also: new Map(), late: [], arrived: new Map() };
+  for (const lack of lacks) if (!fresh.includes(lack)) assumeLack(m, lack, silent);
+  if (fresh.length === 0) return;
+  const same = deficits.find((d) => d.need === need);
+  const deficit: Deficit = same ?? { act, need, lacks: [], silent: deficits.length > 0, also: new Map(), late: [], arrived: new Map() };
+  deficit.lacks.push(...fresh);
+  if (!same) deficits.push(deficit);
+  for (const lack of fresh) assumeLack(m, lack, deficit);
+}
+
+/**
+ * Whether a lack has the cause of an earlier one: the thing is already in an assumed state that goes the same way, or
+ * the same lack of the same making was noted on other combinations, whose finding then takes these in.
+ */
+function followsFromAnother(m: Machine, lack: Lack, gathered: Gathered): boolean {
+  const way = directionOf(lack.want);
+  const assumed = m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way).reduce((c, a) => m.d.or(c, a.when), NEVER as Condition);
+  if (way !== 'here' && m.d.implies(lack.when, assumed)) return true;
+  const earlier = [...gathered.deficits, ...gathered.ruled].find((d) => d.lacks.some((l) => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker));
+  if (!earlier || way === 'here') return false;
+  earlier.lacks.push(lack);
+  return true;
+}
+
+/** An act that brings about what was assumed before: it only came late, and what it needs is not asked again. Gives where. */
 function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
   let late: Condition = NEVER;
   const wants = effect.makes.flatMap((make) => MAKES_WANT[make] ?? []);
-  for (const assumption of m.assumptions(asked.thing)) {
-    const at = m.d.and(assumption.when, asked.when);
-    if (at === NEVER || !wants.includes(assumption.want)) continue;
-    assumption.deficit.late.push(asked.act);
-    assumption.deficit.arrived.add(asked.thing);
+  for (const { deficit, want, when } of m.assumptions(asked.thing)) {
+    const at = m.d.and(when, asked.when);
+    if (at === NEVER || !wants.includes(want)) continue;
+    if (!deficit.late.includes(asked.act)) deficit.late.push(asked.act);
+    deficit.arrived.set(asked.thing, m.d.or(deficit.arrived.get(asked.thing) ?? NEVER, at));
     late = m.d.or(late, at);
   }
-  if (late !== NEVER) m.clearAssumptions(asked.thing, late);
   return late;
 }
 
@@ -86,15 +110,12 @@ function turnBack(m: Machine, thing: Thing, effect: Effect, when: Condition): vo
 }
 
 /** A temporary thing named with `with` or `into` must be placed. */
-function placedAids(m: Machine, act: Act, deficits: Deficit[]): void {
+function placedAids(m: Machine, act: Act, deficits: Deficit[], gathered: Gathered): void {
   for (const clause of ['with', 'into']) {
     for (const { thing } of act.statement?.named(clause) ?? []) {
       if (thing?.kind !== 'temporary') continue;
       const lacks: Lack[] = [...NEED_RULES.placed(m, { act, thing, count: undefined, value: undefined, when: m.d.and(act.when, m.job.exists(thing)) })];
-      if (lacks.length === 0) continue;
-      const deficit: Deficit = { act, need: 'placed', lacks, silent: deficits.length > 0, also: new Set(), late: [], arrived: new Set() };
-      deficits.push(deficit);
-      for (const lack of lacks) assumeLack(m, lack, deficit);
+      if (lacks.length > 0) note(m, act, 'placed', lacks, deficits, gathered);
     }
   }
 }

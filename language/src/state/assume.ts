@@ -4,7 +4,7 @@ import type { Thing } from '../names/model.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Deficit, Lack } from './deficit.js';
 import type { Machine } from './machine.js';
-import { holds, notIn, notTorqued } from './relations.js';
+import { holds, notIn, notOff, notTorqued } from './relations.js';
 import { assumeState, directionOf, type Want } from './wants.js';
 
 export function assumeLack(m: Machine, lack: Lack, deficit: Deficit): void {
@@ -12,7 +12,7 @@ export function assumeLack(m: Machine, lack: Lack, deficit: Deficit): void {
   assumeState(m, lack.thing, lack.want, lack.when, lack.value, by);
   m.assume(lack.thing, lack.want, lack.when, deficit);
   for (const [thing, want] of jointOf(m, lack)) {
-    deficit.also.add(thing);
+    if (!deficit.lacks.some((l) => l.thing === thing)) deficit.also.set(thing, want);
     assumeState(m, thing, want, lack.when, undefined, by);
     m.assume(thing, want, lack.when, deficit);
   }
@@ -23,26 +23,57 @@ export function assumeLack(m: Machine, lack: Lack, deficit: Deficit): void {
  * Apart: what still holds it. Only things that are not so already are named.
  */
 function jointOf(m: Machine, lack: Lack): Map<Thing, Want> {
-  const joint = new Map<Thing, Want>();
   const direction = directionOf(lack.want);
-  if (direction === 'together' && (lack.want === 'in' || lack.want === 'connected' || lack.want === 'torqued')) {
-    const queue: Thing[] = [lack.thing];
-    const seen = new Set<Thing>(queue);
-    for (let thing = queue.pop(); thing; thing = queue.pop()) {
-      for (const next of neighbours(m, thing, lack.when)) {
-        if (seen.has(next)) continue;
-        seen.add(next);
-        if (!lacking(m, next, lack.when)) continue;
-        joint.set(next, next.kind === 'connection' ? 'connected' : 'in');
-        queue.push(next);
+  if (direction === 'together' && (lack.want === 'in' || lack.want === 'connected' || lack.want === 'torqued')) return fittedJoint(m, lack);
+  if (direction === 'apart' && (lack.want === 'off' || lack.want === 'disconnected')) return openedJoint(m, lack);
+  return new Map();
+}
+
+function fittedJoint(m: Machine, lack: Lack): Map<Thing, Want> {
+  const joint = new Map<Thing, Want>();
+  const queue: Thing[] = [lack.thing];
+  const seen = new Set<Thing>(queue);
+  for (let thing = queue.pop(); thing; thing = queue.pop()) {
+    for (const next of neighbours(m, thing, lack.when)) {
+      if (seen.has(next)) continue;
+      seen.add(next);
+      const lacks = lacking(m, next, lack.when);
+      const first = lacks[0];
+      if (!first) continue;
+      joint.set(next, first.want);
+      queue.push(next);
+    }
+  }
+  return joint;
+}
+
+/** What has to come off with a thing: what holds and covers it, and other parts that the same fasteners alone hold. */
+function openedJoint(m: Machine, lack: Lack): Map<Thing, Want> {
+  const joint = new Map<Thing, Want>();
+  const queue: Thing[] = [lack.thing];
+  const inside = (r: { when: Condition }): boolean => m.d.and(r.when, lack.when) !== NEVER;
+  const add = (thing: Thing, want: Want, on: boolean): void => {
+    if (!on || joint.has(thing) || thing === lack.thing) return;
+    joint.set(thing, want);
+    if (want !== 'slack') queue.push(thing);
+  };
+  for (let thing = queue.pop(); thing; thing = queue.pop()) {
+    for (const r of m.job.relations(thing, 'held by').filter(inside)) add(r.target, r.target.kind === 'connection' ? 'disconnected' : 'off', isOn(m, r.target, lack.when));
+    for (const r of m.job.relations(thing, 'clamped by').filter(inside)) add(r.target, 'slack', isOn(m, r.target, lack.when));
+    for (const r of m.job.relations(thing, 'behind').filter(inside)) if (r.target.kind === 'part') add(r.target, 'off', isOn(m, r.target, lack.when));
+    if (thing.kind === 'fastener') {
+      for (const r of m.job.inverse(thing, 'held by').filter(inside)) {
+        const alone = m.job.relations(r.of, 'held by').every((h) => h.target === thing || joint.has(h.target));
+        if (r.of.kind === 'part' && alone) add(r.of, 'off', isOn(m, r.of, lack.when));
       }
     }
   }
-  if (direction === 'apart' && (lack.want === 'off' || lack.want === 'disconnected')) {
-    for (const r of m.job.relations(lack.thing, 'held by')) if (r.target.kind === 'fastener') joint.set(r.target, 'off');
-    for (const r of m.job.relations(lack.thing, 'clamped by')) joint.set(r.target, 'slack');
-  }
   return joint;
+}
+
+function isOn(m: Machine, thing: Thing, when: Condition): boolean {
+  if (thing.kind === 'condition') return false;
+  return notOff(m, { target: thing, count: undefined, value: undefined, when }, when).length > 0;
 }
 
 function neighbours(m: Machine, thing: Thing, when: Condition): Thing[] {
@@ -56,8 +87,8 @@ function neighbours(m: Machine, thing: Thing, when: Condition): Thing[] {
   ].filter((t) => t.kind === 'part' || t.kind === 'fastener' || t.kind === 'connection');
 }
 
-function lacking(m: Machine, thing: Thing, when: Condition): boolean {
-  return (thing.kind === 'fastener' ? notTorqued(m, thing, when) : notIn(m, thing, when)).length > 0;
+function lacking(m: Machine, thing: Thing, when: Condition): Lack[] {
+  return thing.kind === 'fastener' ? notTorqued(m, thing, when) : notIn(m, thing, when);
 }
 
 /** Mutes every declared thing named by words of a line that could not be read. */

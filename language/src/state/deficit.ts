@@ -26,9 +26,9 @@ export interface Deficit {
   /** Noted only so that what follows from it is not told again. */
   readonly silent: boolean;
   /** The rest of the joint, put right along with the things that lack. */
-  readonly also: Set<Thing>;
+  readonly also: Map<Thing, Want>;
   /** Acts that later did what was missing. */
   readonly late: Act[];
-  /** Things that were done late. */
-  readonly arrived: Set<Thing>;
+  /** Things that were done late, and where. */
+  readonly arrived: Map<Thing, Condition>;
 }

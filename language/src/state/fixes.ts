@@ -1,9 +1,11 @@
 // Fixes of state findings: the missing lines put where they can go, a late line moved up.
 import type { Fix } from '../diagnostics/define.js';
-import { isFormless } from '../names/figures.js';
+import { isFormless, minutesOf } from '../names/figures.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
+import { anchorFor } from './anchor.js';
 import type { Deficit, Lack } from './deficit.js';
 import type { Machine } from './machine.js';
 import { directionOf, type Want } from './wants.js';
@@ -22,90 +24,95 @@ export function moveFix(m: Machine, late: Act, before: Act): Fix | undefined {
   };
 }
 
-/** Inserts the lines that do what is missing: before the act that needs it, or at the end of the work. */
+/** Inserts the lines that do what is missing. Undefined when no line can be found to put them at. */
 export function insertFix(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Fix | undefined {
+  const when = lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER);
+  const guard = m.job.universe.guardText(m.d.and(when, m.job.universe.domain));
+  const lines = missingLines(m, deficit, lacks).map((l) => (guard ? `${l}, when ${guard}` : l));
+  const anchor = anchorFor(m, deficit, lacks);
+  if (lines.length === 0 || !anchor || guard === undefined) return undefined;
   const { path, tree } = m.job.file;
-  const lines = missingLines(m, deficit, lacks);
-  if (lines.length === 0) return undefined;
-  const act = deficit.act;
-  if (act && !act.through && act.file === path) {
-    const at = lineStart(tree.text, act.line.start);
-    return insertion(path, at, lines, act.line.indent);
-  }
-  if (act?.through) {
-    const at = lineStart(tree.text, act.through.start);
-    const indent = act.through.indent;
-    return insertion(path, at, [`step: Put back`, ...lines.map((l) => `  ${l}`)], indent);
-  }
-  const anchor = anchorFor(m, lacks);
-  return anchor ? insertion(path, endOfLine(tree.text, anchor.end), lines, anchor.indent) : undefined;
+  const at = anchor.side === 'before' ? lineStart(tree.text, anchor.line.start) : endOfLine(tree.text, anchor.line.end);
+  const inStep = anchor.line.kind === 'perform' ? ['step: Put right', ...lines.map((l) => `  ${l}`)] : lines;
+  const text = inStep.map((l) => `${' '.repeat(anchor.line.indent)}${l}\n`).join('');
+  const opening = at === tree.text.length && !tree.text.endsWith('\n') ? '\n' : '';
+  return { title: `Insert ${lines.map((l) => `\`${l}\``).join(', ')}`, edits: [{ file: path, span: { start: at, end: at }, text: opening + text }] };
 }
 
-function insertion(file: string, at: number, lines: readonly string[], indent: number): Fix {
-  const text = lines.map((l) => `${' '.repeat(indent)}${l}\n`).join('');
-  return { title: `Insert ${lines.map((l) => `\`${l.trim()}\``).join(', ')}`, edits: [{ file, span: { start: at, end: at }, text }] };
-}
-
-/** A torque goes right behind the line that fitted the thing; all else at the end of the last step of its phase. */
-function anchorFor(m: Machine, lacks: readonly Lack[]): Line | undefined {
-  const work = m.job.file.work;
-  const maker = m.acts[Math.max(...lacks.map((l) => l.maker))];
-  if (lacks.every((l) => l.want === 'torqued') && maker && !maker.through && maker.file === m.job.file.path) return maker.line;
-  const wants = new Set(lacks.map((l) => l.want));
-  const phase = wants.has('in') || wants.has('connected') ? (work.find((s) => s.word === 'installation') ?? work.at(-1)) : work.at(-1);
-  const step = phase?.children.filter((l) => l.kind === 'step').at(-1);
-  return step?.children.filter((l) => l.kind === 'statement' || l.kind === 'when' || l.kind === 'text').at(-1);
-}
-
-const APART_VERB: Readonly<Record<string, string>> = { part: 'remove', fastener: 'remove', connection: 'disconnect', temporary: 'remove' };
-
-/** The statements that bring the things to the states wanted. */
+/** The statements that bring the things to the states wanted, in an order that can be done. */
 function missingLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
-  const lines: string[] = [];
-  const of = (...wants: Want[]): Thing[] => [...new Set(lacks.filter((l) => wants.includes(l.want)).map((l) => l.thing))];
-  const together = lacks.some((l) => directionOf(l.want) === 'together');
-  const also = together ? [...deficit.also].filter((t) => !deficit.arrived.has(t)) : [];
-  const fitted = [...new Set([...of('in', 'started'), ...also])];
-  const parts = order(m, fitted.filter((t) => t.kind === 'part'));
+  const first = lacks[0];
+  if (!first) return [];
+  return directionOf(first.want) === 'apart' ? apartLines(m, deficit, lacks) : togetherLines(m, deficit, lacks);
+}
+
+function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
+  const wants = new Map<Thing, Want>([...deficit.also].filter(([t]) => !deficit.arrived.has(t) && directionOf(deficit.also.get(t) ?? 'in') === 'together'));
+  for (const l of lacks) wants.set(l.thing, l.want);
+  const objects = new Set(deficit.act?.statement?.objects.map((o) => o.thing) ?? []);
+  const of = (...asked: Want[]): Thing[] => [...wants].filter(([, w]) => asked.includes(w)).map(([t]) => t);
+  const fitted = of('in', 'started').filter((t) => !objects.has(t) || lacks.some((l) => l.thing === t));
+  const parts = inOrder(m, fitted.filter((t) => t.kind === 'part'));
+  const connections = [...new Set([...of('connected'), ...fitted.filter((t) => t.kind === 'connection')])];
   const fasteners = fitted.filter((t) => t.kind === 'fastener');
-  const out = [...parts, ...fasteners];
-  if (out.length > 0) lines.push(`install ${out.map((t) => t.name).join(', ')}`);
-  const connected = [...new Set([...of('connected'), ...fitted.filter((t) => t.kind === 'connection')])];
-  if (connected.length > 0) lines.push(`connect ${connected.map((t) => t.name).join(', ')}`);
-  const done = new Set(deficit.act?.statement?.objects.map((o) => o.thing) ?? []);
-  const torqued = [...new Set([...of('torqued'), ...fasteners])].filter((t) => !isFormless(t) && !hasClause(t, 'no torque') && !done.has(t));
-  const byTorque = torqued.filter((t) => hasClause(t, 'torque'));
-  if (byTorque.length > 0) lines.push(`torque ${byTorque.map((t) => t.name).join(', ')}`);
-  const byHand = torqued.filter((t) => !hasClause(t, 'torque'));
-  if (byHand.length > 0) lines.push(`tighten ${byHand.map((t) => t.name).join(', ')}`);
-  for (const [want, verb] of SIMPLE) for (const t of of(want)) lines.push(`${verb} ${t.name}${want === 'set' ? ` ${valueOf(lacks, t)}` : want === 'position' ? ` to ${valueOf(lacks, t)}` : ''}`);
-  const apart = of('off', 'disconnected', 'slack');
-  for (const t of apart) {
-    const verb = lacks.find((l) => l.thing === t)?.want === 'slack' ? 'loosen' : (APART_VERB[t.kind] ?? 'remove');
-    lines.push(`${verb} ${[...(t.kind === 'part' ? holdersOf(m, t) : []), t].map((x) => x.name).join(', ')}`);
-  }
+  const lines: string[] = [];
+  if (connections.length === 0) lines.push(...statement('install', [...parts, ...fasteners]));
+  else lines.push(...statement('install', parts), ...statement('connect', connections), ...statement('install', fasteners));
+  const torqued = [...new Set([...of('torqued'), ...fasteners])]
+    .filter((t) => !isFormless(t) && !hasClause(t, 'no torque') && !objects.has(t) && !tightenedLater(m, deficit, t));
+  lines.push(...statement('torque', torqued.filter((t) => hasClause(t, 'torque'))), ...statement('tighten', torqued.filter((t) => !hasClause(t, 'torque'))));
+  for (const [want, verb] of SIMPLE) for (const t of of(want)) lines.push(...simple(m, verb, t, want, lacks));
   return lines;
+}
+
+function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
+  const wants = new Map<Thing, Want>([...deficit.also].filter(([, w]) => directionOf(w) === 'apart'));
+  for (const l of lacks) wants.set(l.thing, l.want);
+  const of = (kind: Thing['kind'], ...asked: Want[]): Thing[] => [...wants].filter(([t, w]) => t.kind === kind && asked.includes(w)).map(([t]) => t);
+  const hangs = (t: Thing): boolean => m.job.inverse(t, 'on').some((r) => r.of.kind === 'connection' && !wants.has(r.of));
+  const parts = inOrder(m, of('part', 'off')).reverse();
+  return [
+    ...statement('loosen', of('fastener', 'slack')),
+    ...of('connection', 'off', 'disconnected').flatMap((t) => statement('disconnect', [t])),
+    ...statement('remove', [...of('fastener', 'off'), ...parts.filter((t) => !hangs(t)), ...of('temporary', 'off')]),
+    ...parts.filter(hangs).flatMap((t) => statement('hang', [t])),
+    ...of('fluid', 'drained').flatMap((t) => statement('drain', [t])),
+  ];
+}
+
+function statement(verb: string, things: readonly Thing[]): string[] {
+  return things.length > 0 ? [`${verb} ${things.map((t) => t.name).join(', ')}`] : [];
+}
+
+/** Whether a line behind the act that needs the joint tightens the thing anyway. */
+function tightenedLater(m: Machine, deficit: Deficit, thing: Thing): boolean {
+  const from = deficit.act?.index;
+  if (from === undefined) return false;
+  return m.acts.slice(from + 1).some((a) => a.statement?.objects.some((o) => o.thing === thing) && (a.statement.verb.on.fastener?.makes ?? []).some((x) => x === 'torqued' || x === 'tight'));
 }
 
 const SIMPLE: readonly (readonly [Want, string])[] = [
   ['snug', 'snug'], ['fluid', 'fill'], ['bled', 'bleed'], ['levelled', 'check-level'], ['set', 'set'], ['position', 'move'], ['adjusted', 'adjust'],
-  ['gone', 'remove'], ['unchocked', 'unchock'], ['chocked', 'chock'], ['back on ground', 'lower'], ['placed', 'place'], ['clean', 'clean'], ['drained', 'drain'],
+  ['gone', 'remove'], ['unchocked', 'unchock'], ['chocked', 'chock'], ['back on ground', 'lower'], ['placed', 'place'], ['clean', 'clean'],
+  ['suspension free', 'unload'], ['suspension loaded', 'load'], ['supported', 'support'], ['up', 'raise'],
 ];
 
-function valueOf(lacks: readonly Lack[], thing: Thing): string {
-  return lacks.find((l) => l.thing === thing)?.value ?? thing.values[0]?.text ?? '';
-}
-
-function holdersOf(m: Machine, part: Thing): Thing[] {
-  return m.job.relations(part, 'held by').map((r) => r.target).filter((t) => t.kind === 'fastener');
+function simple(m: Machine, verb: string, thing: Thing, want: Want, lacks: readonly Lack[]): string[] {
+  const value = lacks.find((l) => l.thing === thing)?.value ?? thing.values[0]?.text ?? '';
+  if (want === 'set') return [`set ${thing.name} ${value}`];
+  if (want === 'position') return [`move ${thing.name} to ${value}`];
+  const settle = want === 'levelled' ? minutesOf(thing, 'settle') : undefined;
+  const screws = want === 'bled' ? m.job.relations(thing, 'bleed at').map((r) => r.target.name) : [];
+  return [...(settle === undefined ? [] : [`wait ${settle} min`]), `${verb} ${thing.name}${screws.length > 0 ? ` at ${screws.join(', ')}` : ''}`];
 }
 
 /** Parts in an order in which what sits behind another goes on first. */
-function order(m: Machine, parts: readonly Thing[]): Thing[] {
+function inOrder(m: Machine, parts: readonly Thing[]): Thing[] {
   const out: Thing[] = [];
   const visit = (part: Thing, seen: ReadonlySet<Thing>): void => {
     if (out.includes(part) || seen.has(part)) return;
     for (const r of m.job.inverse(part, 'behind')) if (parts.includes(r.of)) visit(r.of, new Set([...seen, part]));
+    for (const r of m.job.inverse(part, 'in')) if (parts.includes(r.of)) visit(r.of, new Set([...seen, part]));
     out.push(part);
   };
   for (const part of parts) visit(part, new Set());

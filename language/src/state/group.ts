@@ -16,6 +16,7 @@ export function groupLacks(m: Machine, lacks: readonly Lack[]): Lack[][] {
 
 function related(m: Machine, a: Lack, b: Lack): boolean {
   if (a.thing === b.thing) return true;
+  if (a.want === b.want && (a.want === 'gone' || a.want === 'unchocked')) return true;
   if (a.maker >= 0 && m.acts[a.maker]?.line === m.acts[b.maker]?.line) return true;
   return joined(m, a.thing, b.thing) || joined(m, b.thing, a.thing) || sharedPart(m, a.thing, b.thing);
 }

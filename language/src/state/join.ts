@@ -36,12 +36,12 @@ export function joinPaths(m: Machine, axis: Axis, lines: readonly IfLine[], file
       const both = d.and(here, alive[plan] ?? NEVER);
       differs = d.or(differs, d.minus(differenceOf(m, guarded, aspect, variable, plan, i, both), m.muted(thing)));
     });
-    if (differs === NEVER) continue;
+    if (differs === NEVER && !settled(aspect)) continue;
     for (const choice of guarded) {
       const planned = d.fix(choice.when, variable, plan);
       m.change(thing, aspect, d.and(planned, d.or(differs, settled(aspect) ? planned : NEVER)), () => choice.value, choice.by);
     }
-    if (MAY_DIFFER.has(aspect) || m.d.implies(differs, m.assumedWhere(thing))) continue;
+    if (differs === NEVER || MAY_DIFFER.has(aspect) || m.d.implies(differs, m.assumedWhere(thing))) continue;
     things.push(thing);
     where = d.or(where, differs);
   }

@@ -36,6 +36,8 @@ export class Machine {
   /** Acts so far; the index of an act is its place here. */
   readonly acts: Act[] = [];
   readonly changes: Change[] = [];
+  /** What broken house rules found lacking. */
+  readonly ruled: Deficit[] = [];
   /** Combinations and paths on which the procedure still goes on. */
   alive: Condition;
   readonly #cells = new Map<string, Guarded>();
@@ -50,6 +52,24 @@ export class Machine {
     this.clocks = new Clocks(this.d);
     this.alive = job.universe.domain;
     this.#pinned = pinned;
+  }
+
+  /**
+   * The vehicle as it stood after the act of this index, to ask what could be done there; -1 for as it came in. Clocks
+   * and assumptions are not carried over: what only time forbids counts as possible.
+   */
+  asAfter(act: number): Machine {
+    const then = new Machine(this.job, this.#pinned);
+    then.acts.push(...this.acts.slice(0, act + 1));
+    for (const change of this.changes) {
+      const { act: by, key, to } = change;
+      if (by > act) continue;
+      then.changes.push(change);
+      const info = this.#info.get(key);
+      if (info) then.#info.set(key, info);
+      then.#cells.set(key, to);
+    }
+    return then;
   }
 
   read(thing: Thing, aspect: Aspect): Guarded {
@@ -110,7 +130,7 @@ export class Machine {
     return this.#assumed.get(thing.id) ?? [];
   }
 
-  /** Where the thing is in an assumed state. */
+  /** Where the thing is in an assumed state, whichever way. */
   assumedWhere(thing: Thing): Condition {
     return this.assumptions(thing).reduce((c, a) => this.d.or(c, a.when), NEVER);
   }

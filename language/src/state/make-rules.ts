@@ -76,7 +76,7 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   'taken off'(m, asked) {
     const { act, thing, when } = asked;
     m.change(thing, 'place', when, () => 'out', act.index);
-    m.change(thing, 'position', when, () => thing.values[0]?.text ?? '', act.index);
+    if (thing.values.length > 0) m.change(thing, 'position', when, () => thing.values[0]?.text ?? '', act.index);
     if (sealantOf(m.job, thing)) {
       m.change(thing, 'joint', when, () => 'old', act.index);
       for (const face of facesOf(m.job, thing)) m.change(face, 'clean', when, () => 'dirty', act.index);

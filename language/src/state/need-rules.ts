@@ -42,6 +42,8 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     return m.job.inverse(thing, 'on').filter((r) => r.of.kind === 'connection')
       .flatMap((r) => notOff(m, { target: r.of, count: undefined, value: undefined, when: r.when }, when));
   },
+  'nothing spills': (m, { thing, when }) => [...m.job.inverse(thing, 'drain at').map((r) => r.of), ...m.job.relations(thing, 'closes').map((r) => r.target)]
+    .flatMap((fluid) => lacksOf(m, fluid, 'level', (v) => v === 'full' || v === 'unchecked', 'drained', when)),
   'tight enough': (m, { thing, count, when }) => lacksOf(m, thing, 'tight', (v) => {
     const c = decode(v);
     return count === undefined ? c.torqued + c.snug + c.started === 0 : c.torqued + c.snug + c.started < count;

@@ -11,7 +11,7 @@ type Def = DiagnosticDef<StateWords>;
 const NEED_DEF: Readonly<Partial<Record<Need | 'end', Def>>> = {
   mounted: D.takenOffTwice, 'some on': D.takenOffTwice, connected: D.takenOffTwice, hangable: D.takenOffTwice,
   off: D.stillOn, 'some out': D.stillOn, disconnected: D.stillOn, 'not connected': D.stillOn,
-  free: D.stillHeld, reachable: D.stillCovered, 'nothing connected': D.stillConnected, 'tight enough': D.alreadyLoose,
+  free: D.stillHeld, reachable: D.stillCovered, 'nothing connected': D.stillConnected, 'nothing spills': D.spills, 'tight enough': D.alreadyLoose,
   away: D.alreadyPlaced, 'not chocked': D.alreadyPlaced, placed: D.notPlaced, capped: D.notCapped, chocked: D.notChocked,
   'drain open': D.drainShut, 'fill open': D.fillerShut, 'on ground': D.vehiclePosture, raised: D.vehiclePosture, up: D.vehiclePosture,
   'suspension free': D.suspensionPosture, 'suspension loaded': D.suspensionPosture, 'out to renew': D.renewedInPlace,

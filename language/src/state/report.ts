@@ -30,8 +30,8 @@ export function reportState(run: StateRun): Finding[] {
 
 function reportDeficit(m: Machine, deficit: Deficit): Finding[] {
   const together = deficit.lacks.filter((l) => directionOf(l.want) === 'together');
-  const late = together.filter((l) => deficit.arrived.has(l.thing));
-  const missing = together.filter((l) => !deficit.arrived.has(l.thing));
+  const late = together.filter((l) => arrived(m, deficit, l));
+  const missing = together.filter((l) => !arrived(m, deficit, l));
   const here = deficit.lacks.filter((l) => directionOf(l.want) !== 'together');
   const out: Finding[] = [];
   if (here.length > 0) out.push(told(m, deficit, here, needDiagnostic(deficit.need)));
@@ -41,6 +41,11 @@ function reportDeficit(m: Machine, deficit: Deficit): Finding[] {
     for (const group of groups) out.push(leftOff(m, deficit, group));
   }
   return out;
+}
+
+/** Whether what lacked was done later wherever it lacked. */
+function arrived(m: Machine, deficit: Deficit, lack: Lack): boolean {
+  return m.d.implies(lack.when, deficit.arrived.get(lack.thing) ?? NEVER);
 }
 
 /** A finding at the act that failed. */

@@ -59,7 +59,7 @@ class Runner {
   readonly #job: Job;
   readonly #m: Machine;
   readonly #listeners: readonly Listener[];
-  readonly #gathered: Gathered = { deficits: [], absent: [] };
+  readonly #gathered: Gathered;
   readonly #differences: PathDifference[] = [];
   readonly #unreached: Line[] = [];
   readonly #performProblems: StateRun['performProblems'][number][] = [];
@@ -70,6 +70,7 @@ class Runner {
   constructor(job: Job, listeners: (m: Machine) => readonly Listener[]) {
     this.#job = job;
     this.#m = new Machine(job, pinnedBy(job.file));
+    this.#gathered = { deficits: [], ruled: this.#m.ruled, absent: [] };
     this.#listeners = listeners(this.#m);
   }
 
@@ -92,7 +93,7 @@ class Runner {
     const m = this.#m;
     for (const listener of this.#listeners) listener.end(m.alive);
     const lacks = wholeLacks(m, m.alive, 'end');
-    const deficit: Deficit = { act: undefined, need: 'end', lacks, silent: false, also: new Set(), late: [], arrived: new Set() };
+    const deficit: Deficit = { act: undefined, need: 'end', lacks, silent: false, also: new Map(), late: [], arrived: new Map() };
     if (lacks.length > 0) this.#gathered.deficits.push(deficit);
   }
 

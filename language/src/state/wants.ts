@@ -54,8 +54,10 @@ export function assumeState(m: Machine, thing: Thing, want: Want, when: Conditio
       break;
     case 'mounted':
     case 'in':
-      if (thing.kind === 'fastener') tight(() => allTorqued(n));
-      else if (thing.kind === 'connection') put('link', 'connected');
+      if (thing.kind === 'fastener') {
+        tight(() => allTorqued(n));
+        m.change(thing, 'spent', when, () => 'no', by);
+      } else if (thing.kind === 'connection') put('link', 'connected');
       else put('place', 'in');
       if (thing.kind === 'part') m.change(thing, 'joint', when, (v) => (v === 'made' ? v : 'made'), by);
       break;
@@ -68,6 +70,7 @@ export function assumeState(m: Machine, thing: Thing, want: Want, when: Conditio
     case 'tight':
     case 'torqued':
       tight(() => allTorqued(n));
+      m.change(thing, 'spent', when, () => 'no', by);
       break;
     case 'connected':
       put('link', 'connected');

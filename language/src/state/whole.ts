@@ -23,7 +23,7 @@ export function wholeLacks(m: Machine, when: Condition, extent: Extent): Lack[] 
         if (extent === 'wheels' ? thing.marks.includes('wheel') : extent !== 'engine' || sealsOrHoldsFluid(m, thing)) lacks.push(...lacksOf(m, thing, 'place', (v) => v !== 'in', 'in', when));
         break;
       case 'position':
-        if (extent !== 'wheels' && extent !== 'engine') lacks.push(...lacksOf(m, thing, 'position', (v) => v !== thing.values[0]?.text, 'position', when, thing.values[0]?.text ?? ''));
+        if (extent !== 'wheels' && extent !== 'engine' && thing.values.length > 0) lacks.push(...lacksOf(m, thing, 'position', (v) => v !== thing.values[0]?.text, 'position', when, thing.values[0]?.text ?? ''));
         break;
       case 'tight':
         lacks.push(...fastenerLacks(m, thing, when, extent));

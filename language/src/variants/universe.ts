@@ -32,6 +32,8 @@ export interface Universe {
   outcome(name: string, values: readonly string[]): Axis;
   /** The condition in words within the domain; undefined when it holds on all combinations. */
   words(condition: Condition): string | undefined;
+  /** The condition as the terms of one `when`: `axle heavy and side left`. Empty when it always holds, undefined when one guard cannot say it. */
+  guardText(condition: Condition): string | undefined;
   axis(name: string): Axis | undefined;
 }
 
@@ -135,6 +137,13 @@ export function universeOf(file: FileModel, vehicles: readonly VehicleFacts[], g
     outcome: (name, values) => add(name, values, 'outcome'),
     axis: (name) => byName.get(name),
     words: (c) => wordsOf(diagrams, axes, c, domain),
+    guardText(c) {
+      if (diagrams.implies(domain, c)) return '';
+      const terms = coverOf(diagrams, c, domain);
+      const [only] = terms;
+      if (!only || terms.length > 1) return undefined;
+      return [...only.keys()].some((v) => axes[v]?.kind === 'outcome') ? undefined : termWords(axes, only);
+    },
   };
 }
 

@@ -10,6 +10,7 @@ export const NEEDS = {
   free: 'everything that holds it is off and what clamps it is slack',
   reachable: 'everything it is behind is off',
   'nothing connected': 'nothing on it is still connected, unless the next line hangs it',
+  'nothing spills': 'the fluid behind it has been drained',
   'tight enough': 'as many as named are tight',
   'some on': 'as many as named are not out',
   'some out': 'as many as named are out',

@@ -1,0 +1,67 @@
+// Where missing lines can go: behind the last line that deals with the same joint, else before the line that needs them.
+import { hasClause, type Thing } from '../names/model.js';
+import type { Line } from '../syntax/tree.js';
+import type { Act } from './act.js';
+import type { Deficit, Lack } from './deficit.js';
+import type { Machine } from './machine.js';
+import { holds } from './relations.js';
+import { directionOfMake } from './wants.js';
+
+/** Behind or before a line of the procedure itself. */
+export interface Anchor {
+  readonly line: Line;
+  readonly side: 'before' | 'behind';
+}
+
+export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Anchor | undefined {
+  const { act } = deficit;
+  const fromObject = act?.statement?.objects.some((o) => o.thing && lacks.some((l) => l.thing === o.thing)) ?? false;
+  const wholeOrEnd = act === undefined || act.statement?.verb.wholeVehicle === true;
+  if (act && (fromObject || !wholeOrEnd) && !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')) return before(m, act);
+  const last = lastKin(m, lacks, act?.index ?? m.acts.length);
+  if (last) return { line: last, side: 'behind' };
+  if (act) return before(m, act);
+  const line = lastStatement(m);
+  return line ? { line, side: 'behind' } : undefined;
+}
+
+function before(m: Machine, act: Act): Anchor | undefined {
+  if (act.through) return { line: act.through, side: 'before' };
+  return act.file === m.job.file.path ? { line: act.line, side: 'before' } : undefined;
+}
+
+/** The last line, after the thing was taken apart and before `limit`, that puts something of the same joint back. */
+function lastKin(m: Machine, lacks: readonly Lack[], limit: number): Line | undefined {
+  const kin = new Set(lacks.flatMap((l) => kinOf(m, l.thing)));
+  const posture = lacks.some((l) => hasClause(l.thing, 'on ground') || hasClause(l.thing, 'at ride height'));
+  const from = Math.max(-1, ...lacks.map((l) => l.maker));
+  let found: Line | undefined;
+  for (const act of m.acts.slice(0, limit)) {
+    if (act.index < from || act.through || act.file !== m.job.file.path || !act.statement) continue;
+    const { verb, objects } = act.statement;
+    const lowers = posture && verb.on.machine?.makes.some((x) => x === 'lowered' || x === 'loaded') === true;
+    const together = objects.some((o) => o.thing && kin.has(o.thing) && (verb.on[o.thing.kind]?.makes ?? []).some((x) => directionOfMake(x) === 'together'));
+    if (lowers || together || act.index === from && lacks.every((l) => l.want === 'levelled')) found = act.line;
+  }
+  return found;
+}
+
+/** The thing, what it holds, what holds it, what sits behind it, and the circuit or fluid it belongs to. */
+function kinOf(m: Machine, thing: Thing): Thing[] {
+  return [
+    thing,
+    ...holds(m, thing).map((r) => r.of),
+    ...m.job.relations(thing, 'held by').map((r) => r.target),
+    ...m.job.inverse(thing, 'behind').map((r) => r.of),
+    ...m.job.relations(thing, 'in').map((r) => r.target),
+    ...m.job.relations(thing, 'on').map((r) => r.target),
+    ...m.job.inverse(thing, 'in').map((r) => r.of),
+    ...m.job.relations(thing, 'uses').map((r) => r.target),
+  ];
+}
+
+
+function lastStatement(m: Machine): Line | undefined {
+  const step = m.job.file.work.at(-1)?.children.filter((l) => l.kind === 'step').at(-1);
+  return step?.children.filter((l) => l.kind === 'statement' || l.kind === 'when' || l.kind === 'text').at(-1);
+}

@@ -5,8 +5,18 @@ import check from './check.js';
 import completions from './completions.js';
 import convert from './convert.js';
 import explain from './explain.js';
+import format from './format.js';
 import start from './new.js';
 import order from './order.js';
 import torque from './torque.js';
 
-export const COMMANDS: readonly CommandDef[] = [check, start, explain, convert, torque, order, completions];
+export const COMMANDS: readonly CommandDef[] = [
+  check,
+  format,
+  start,
+  explain,
+  convert,
+  torque,
+  order,
+  completions,
+];

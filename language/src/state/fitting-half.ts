@@ -72,9 +72,7 @@ class Writer {
     const verb = verbFor(fact);
     if (!verb) return this.#giveUp(fact);
     if (group === 'off' || group === 'hung') this.#seal(thing);
-    if (this.#do(verb, fact)) return true;
-    if (verb.word === 'lower') return this.#snugWheels(verb, fact);
-    return false;
+    return this.#do(verb, fact) || this.#first(verb, fact);
   }
 
   result(left: readonly Thing[]): FittingHalf {
@@ -125,15 +123,23 @@ class Writer {
     this.#line(`Seal ${part.title}`, 'apply', `${sealant.name}${faces[0] ? ` to ${faces.map((f) => f.name).join(', ')}` : ''}`, false, false);
   }
 
-  /** Wheels must carry before the vehicle comes down. */
-  #snugWheels(lower: VerbDef, fact: StateFact): boolean {
-    const snug = VERB_BY_WORD.get('snug');
-    const vehicle = fact.thing;
-    const wanting = lacksFor(this.#m, lower, vehicle, fact.when).filter((l) => l.want === 'snug');
-    if (!snug || wanting.length === 0) return false;
+  /** Does what the verb still asks for, where that is work of its own: wheels snug, a filler open, a sealant cured. */
+  #first(verb: VerbDef, fact: StateFact): boolean {
+    const lacks = lacksFor(this.#m, verb, fact.thing, fact.when);
+    const cure = Math.max(0, ...lacks.filter((l) => l.want === 'cured').map((l) => Number(l.value)));
+    if (lacks.length > 0 && lacks.every((l) => l.want === 'cured') && cure > 0) {
+      this.#m.clocks.advance(cure, 0, fact.when);
+      this.#line('Let it cure', 'wait', cure % 60 === 0 ? `${cure / 60} h` : `${cure} min`, false, false);
+      return true;
+    }
+    const want = verb.word === 'lower' ? 'snug' : verb.word === 'fill' ? 'off' : undefined;
+    const helper = VERB_BY_WORD.get(want === 'snug' ? 'snug' : 'remove');
+    const wanting = lacks.filter((l) => l.want === want);
+    if (!helper || wanting.length === 0 || lacks.some((l) => l.want !== want)) return false;
     for (const { thing, when } of wanting) {
-      this.#make(snug, thing, when, undefined);
-      this.#write(snug, thing, undefined);
+      if (lacksFor(this.#m, helper, thing, when).length > 0) return false;
+      this.#make(helper, thing, when, undefined);
+      this.#write(helper, thing, undefined);
     }
     return true;
   }
@@ -162,7 +168,7 @@ class Writer {
 const TIGHTENS: ReadonlySet<string> = new Set(['torque', 'tighten']);
 
 /** After one of these a step is whole, and what is fitted next begins another. */
-const FINISHES: ReadonlySet<string> = new Set(['torque', 'tighten', 'snug', 'connect', 'fill']);
+const FINISHES: ReadonlySet<string> = new Set(['torque', 'tighten', 'snug', 'connect', 'fill', 'wait']);
 
 /** The verb that brings the thing of a fact back. */
 function verbFor({ group, thing, detail }: StateFact): VerbDef | undefined {

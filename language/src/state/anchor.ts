@@ -15,19 +15,41 @@ export interface Anchor {
 
 export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Anchor | undefined {
   const { act } = deficit;
+  const filler = lacks.every((l) => l.want === 'fluid' || l.want === 'levelled') ? beforeFillerShuts(m, lacks, act) : undefined;
+  if (filler) return filler;
   const fromObject = act?.statement?.objects.some((o) => o.thing && lacks.some((l) => l.thing === o.thing)) ?? false;
   const wholeOrEnd = act === undefined || act.statement?.verb.wholeVehicle === true;
-  if (act && (fromObject || !wholeOrEnd) && !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')) return before(m, act);
+  if (act && (fromObject || !wholeOrEnd) && !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')) return before(m, act, lacks);
   const last = lastKin(m, lacks, act?.index ?? m.acts.length);
   if (last) return { line: last, side: 'behind' };
-  if (act) return before(m, act);
+  if (act) return before(m, act, lacks);
   const line = lastStatement(m);
   return line ? { line, side: 'behind' } : undefined;
 }
 
-function before(m: Machine, act: Act): Anchor | undefined {
+/** Fluid goes in while its filler is still open: before the line that shuts it, the last time it is shut. */
+function beforeFillerShuts(m: Machine, lacks: readonly Lack[], act: Act | undefined): Anchor | undefined {
+  const fillers = new Set(lacks.flatMap((l) => m.job.relations(l.thing, 'fill at').map((r) => r.target)));
+  const from = Math.max(-1, ...lacks.map((l) => l.maker));
+  const shuts = m.acts.find((a) => a.index > from && !a.through && a.file === m.job.file.path && covers(m, a, lacks) && a.statement?.objects.some((o) => o.thing && fillers.has(o.thing) && isTogether(a, o.thing)));
+  return shuts && shuts.index < (act?.index ?? m.acts.length) ? { line: shuts.line, side: 'before' } : undefined;
+}
+
+function isTogether(act: Act, thing: Thing): boolean {
+  return (act.statement?.verb.on[thing.kind]?.makes ?? []).some((x) => directionOfMake(x) === 'together');
+}
+
+/** Whether the act runs wherever something lacks: a line in a branch is no place for what all paths need. */
+function covers(m: Machine, act: Act, lacks: readonly Lack[]): boolean {
+  return lacks.every((l) => m.d.implies(l.when, act.when));
+}
+
+/** Before the act; where it runs on fewer combinations than lack, before the block of its step that holds it. */
+function before(m: Machine, act: Act, lacks: readonly Lack[]): Anchor | undefined {
   if (act.through) return { line: act.through, side: 'before' };
-  return act.file === m.job.file.path ? { line: act.line, side: 'before' } : undefined;
+  if (act.file !== m.job.file.path) return undefined;
+  const block = covers(m, act, lacks) ? undefined : act.step?.children.find((c) => c.start <= act.line.start && act.line.end <= c.end);
+  return { line: block ?? act.line, side: 'before' };
 }
 
 /** The last line, after the thing was taken apart and before `limit`, that puts something of the same joint back. */
@@ -37,10 +59,11 @@ function lastKin(m: Machine, lacks: readonly Lack[], limit: number): Line | unde
   const from = Math.max(-1, ...lacks.map((l) => l.maker));
   let found: Line | undefined;
   for (const act of m.acts.slice(0, limit)) {
-    if (act.index < from || act.through || act.file !== m.job.file.path || !act.statement) continue;
+    if (act.index < from || act.through || act.file !== m.job.file.path || !act.statement || !covers(m, act, lacks)) continue;
     const { verb, objects } = act.statement;
     const lowers = posture && verb.on.machine?.makes.some((x) => x === 'lowered' || x === 'loaded') === true;
-    const together = objects.some((o) => o.thing && kin.has(o.thing) && (verb.on[o.thing.kind]?.makes ?? []).some((x) => directionOfMake(x) === 'together'));
+    const together = objects.some((o) => o.thing && kin.has(o.thing) && isTogether(act, o.thing));
+    if (lacks.some((l) => l.want === 'bled') && objects.some((o) => o.thing?.kind === 'fluid' && (verb.on.fluid?.makes ?? []).some((x) => x === 'levelled' || x === 'topped'))) continue;
     if (lowers || together || act.index === from && lacks.every((l) => l.want === 'levelled')) found = act.line;
   }
   return found;

@@ -4,7 +4,7 @@ import type { Thing } from '../names/model.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Deficit, Lack } from './deficit.js';
 import type { Machine } from './machine.js';
-import { holds, notIn, notOff, notTorqued } from './relations.js';
+import { fastenerSlack, holds, lacksOf, notIn, notOff, notTorqued } from './relations.js';
 import { assumeState, directionOf, type Want } from './wants.js';
 
 export function assumeLack(m: Machine, lack: Lack, deficit: Deficit): void {
@@ -59,7 +59,7 @@ function openedJoint(m: Machine, lack: Lack): Map<Thing, Want> {
   };
   for (let thing = queue.pop(); thing; thing = queue.pop()) {
     for (const r of m.job.relations(thing, 'held by').filter(inside)) add(r.target, r.target.kind === 'connection' ? 'disconnected' : 'off', isOn(m, r.target, lack.when));
-    for (const r of m.job.relations(thing, 'clamped by').filter(inside)) add(r.target, 'slack', isOn(m, r.target, lack.when));
+    for (const r of m.job.relations(thing, 'clamped by').filter(inside)) add(r.target, 'slack', lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'slack', lack.when).length > 0);
     for (const r of m.job.relations(thing, 'behind').filter(inside)) if (r.target.kind === 'part') add(r.target, 'off', isOn(m, r.target, lack.when));
     if (thing.kind === 'fastener') {
       for (const r of m.job.inverse(thing, 'held by').filter(inside)) {

@@ -42,8 +42,13 @@ export function insertFix(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
 /** The statements that bring the things to the states wanted, in an order that can be done. */
 function missingLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
   const first = lacks[0];
-  if (!first) return [];
+  if (!first || lacks.some((l) => l.want === 'slack' && takenByCount(m, l.thing))) return [];
   return directionOf(first.want) === 'apart' ? apartLines(m, deficit, lacks) : togetherLines(m, deficit, lacks);
+}
+
+/** A set that the procedure takes out in parts: how many to loosen is the writer's to say. */
+function takenByCount(m: Machine, thing: Thing): boolean {
+  return m.acts.some((a) => a.statement?.objects.some((o) => o.thing === thing && o.count !== undefined));
 }
 
 function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
@@ -53,7 +58,7 @@ function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): st
   const of = (...asked: Want[]): Thing[] => [...wants].filter(([, w]) => asked.includes(w)).map(([t]) => t);
   const fitted = of('in', 'started').filter((t) => !objects.has(t) || lacks.some((l) => l.thing === t));
   const parts = inOrder(m, fitted.filter((t) => t.kind === 'part'));
-  const connections = [...new Set([...of('connected'), ...fitted.filter((t) => t.kind === 'connection')])];
+  const connections = [...new Set([...of('connected'), ...fitted.filter((t) => t.kind === 'connection')])].filter((t) => !objects.has(t) || lacks.some((l) => l.thing === t));
   const fasteners = fitted.filter((t) => t.kind === 'fastener');
   const lines: string[] = [];
   if (connections.length === 0) lines.push(...statement('install', [...parts, ...fasteners]));
@@ -66,7 +71,9 @@ function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): st
 }
 
 function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
-  const wants = new Map<Thing, Want>([...deficit.also].filter(([, w]) => directionOf(w) === 'apart'));
+  const objects = new Set(deficit.act?.statement?.objects.map((o) => o.thing) ?? []);
+  const putsBack = lacks.some((l) => objects.has(l.thing));
+  const wants = new Map<Thing, Want>([...deficit.also].filter(([t, w]) => directionOf(w) === 'apart' && (putsBack || !objects.has(t))));
   for (const l of lacks) wants.set(l.thing, l.want);
   const of = (kind: Thing['kind'], ...asked: Want[]): Thing[] => [...wants].filter(([t, w]) => t.kind === kind && asked.includes(w)).map(([t]) => t);
   const hangs = (t: Thing): boolean => m.job.inverse(t, 'on').some((r) => r.of.kind === 'connection' && !wants.has(r.of));

@@ -56,7 +56,7 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
     ...makersOf(m, lacks).filter((a) => a !== act).map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
     ...deficit.late.map((a) => ({ ...a.blame, message: 'done only here' })),
   ];
-  const fix = act && deficit.late[0] ? moveFix(m, deficit.late[0], act) : act ? insertFix(m, deficit, lacks) : undefined;
+  const fix = act && deficit.late[0] && !lacks.some((l) => l.want === 'slack') ? moveFix(m, deficit.late[0], act) : act ? insertFix(m, deficit, lacks) : undefined;
   return finding(def, { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(domainWhen(m, lacks)) }, words(m, thingsOf(lacks), deficit, lacks[0]));
 }
 

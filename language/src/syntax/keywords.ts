@@ -153,7 +153,9 @@ export function markKeywords(tokens: readonly IToken[], code: string, keywords: 
       i += 1;
       continue;
     }
-    const isValue = marked[marked.length - 1]?.tokenType === Word && isValueWord(tokens, i);
+    const before = marked[marked.length - 1]?.tokenType;
+    // The option of a guard is a name whatever its word: `when side left`.
+    const isValue = before === When || before === And || (before === Word && isValueWord(tokens, i));
     const phrase = isValue ? undefined : phraseAt(tokens, i, keywords);
     const last = phrase === undefined ? undefined : tokens[i + phrase.words.length - 1];
     marked.push(

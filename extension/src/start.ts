@@ -1,5 +1,6 @@
 // What both platforms start: the server, then everything of the editor that asks it.
 import { type ExtensionContext, window } from 'vscode';
+import { followActiveDocument } from './commands/ask.js';
 import { registerCheck } from './commands/check.js';
 import { registerChoices } from './commands/choose.js';
 import { registerIssue } from './commands/issue.js';
@@ -33,6 +34,7 @@ export async function start(context: ExtensionContext, platform: Platform): Prom
   context.subscriptions.push(
     log,
     connection,
+    followActiveDocument(),
     registerServerCommands(connection),
     registerCheck(connection),
     registerPrint(connection, choices),

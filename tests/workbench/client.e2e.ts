@@ -2,11 +2,11 @@
 import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type Driver, drive } from './driver.js';
-import { startWorkbench, type Workbench } from './workbench.js';
+import { type ConfigurableWorkbench, startWorkbench } from './workbench.js';
 
 const LIBRARY = fileURLToPath(new URL('./library', import.meta.url));
 
-let bench: Workbench;
+let bench: ConfigurableWorkbench;
 let technician: Driver;
 beforeAll(async () => {
   bench = await startWorkbench('baywright', LIBRARY);
@@ -21,11 +21,12 @@ describe('a procedure in the editor', () => {
   test('opens as Baywright, coloured', async () => {
     await technician.open('FH-12-front-hub.bay');
     await bench.page.locator('.statusbar-item', { hasText: 'Baywright' }).first().waitFor();
-    const colours = await technician
-      .line('applies to maristow-300')
-      .locator('span span')
-      .evaluateAll((spans) => spans.map((span) => getComputedStyle(span).color));
-    expect(new Set(colours).size).toBeGreaterThan(2);
+    const colours = (): Promise<number> =>
+      technician
+        .line('applies to maristow-300')
+        .locator('span span')
+        .evaluateAll((spans) => new Set(spans.map((span) => getComputedStyle(span).color)).size);
+    await expect.poll(colours).toBeGreaterThan(2);
     await technician.screenshot('1-coloured');
   });
 
@@ -85,5 +86,39 @@ describe('the views', () => {
     await expect.poll(() => technician.viewRows('Vehicle at This Line')).not.toHaveLength(0);
     await expect.poll(() => technician.viewRows('Procedures')).not.toHaveLength(0);
     await technician.screenshot('4-views');
+  });
+});
+
+describe('in high contrast', () => {
+  test('the preview and the buttons can be read', async () => {
+    await technician.open('FH-12-front-hub.bay');
+    bench.configure({ 'workbench.colorTheme': 'Default High Contrast' });
+    await technician.run('Baywright: Preview Beside');
+    await technician.preview().locator('body.vscode-high-contrast').waitFor();
+    await technician.guide().locator('[data-line]').first().waitFor();
+    await technician.screenshot('5-high-contrast');
+    bench.configure({});
+  });
+});
+
+describe('a new procedure', () => {
+  test('starts from a short job, from the palette', async () => {
+    await technician.run('Baywright: New Procedure');
+    await technician.line('procedure NEW-01').waitFor();
+    await technician.screenshot('6-new-procedure');
+  });
+
+  test('is shown step by step in the walkthrough', async () => {
+    await technician.run('Welcome: Open Walkthrough');
+    await technician.pick('First procedure in five minutes');
+    await bench.page.locator('.getting-started-step', { hasText: 'See what it finds' }).click();
+    await bench.page.locator('.getting-started-media').waitFor();
+    await technician.screenshot('7-walkthrough');
+    // Its buttons act on the procedure that is open behind it.
+    await bench.page
+      .locator('.getting-started-step', { hasText: 'See what it finds' })
+      .getByRole('button', { name: 'Check' })
+      .click();
+    await technician.line('procedure NEW-01').waitFor();
   });
 });

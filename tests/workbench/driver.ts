@@ -26,9 +26,17 @@ export interface Driver {
 export function drive(page: Page): Driver {
   const input = page.locator('.quick-input-widget .quick-input-box input[type=text]').first();
   const quickOpen = async (keys: string, text: string): Promise<void> => {
-    await page.keyboard.press(keys);
-    await input.waitFor();
-    await input.fill(text);
+    // The keys are lost while a page of an extension has them or another list is closing: press until the list is there.
+    for (let attempt = 1; ; attempt += 1) {
+      await page.keyboard.press(keys);
+      if (
+        await input.fill(text, { timeout: 2000 }).then(
+          () => true,
+          () => attempt === 5,
+        )
+      )
+        return;
+    }
   };
   const preview = (): FrameLocator =>
     page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
@@ -53,11 +61,10 @@ export function drive(page: Page): Driver {
     type: (text) => page.keyboard.type(text, { delay: 15 }),
     press: (keys) => page.keyboard.press(keys),
     pick: async (entry) => {
-      const row = page
-        .locator('.quick-input-widget:visible .monaco-list-row')
-        .filter({ hasText: entry })
-        .first();
-      await row.click();
+      const rows = page.locator('.quick-input-widget:visible .monaco-list-row');
+      await rows.first().waitFor();
+      await input.fill(entry);
+      await rows.filter({ hasText: entry }).first().click();
     },
     line: (text) =>
       page

@@ -1,5 +1,5 @@
 // A guide that the server made: where it is, or, when it only handed the bytes over, where the user wants it.
-import { commands, env, l10n, Uri, window, workspace } from 'vscode';
+import { commands, env, l10n, UIKind, Uri, window, workspace } from 'vscode';
 import type { MadeFile } from '../protocol.js';
 import { fromBase64 } from '../server/base64.js';
 
@@ -12,9 +12,13 @@ export async function keepFile(file: MadeFile, beside: Uri): Promise<Uri | undef
   return target;
 }
 
-/** Opens the guide in the program that this machine prints such files with. */
+/**
+ * Opens the guide in the program that this machine prints such files with. An editor in a browser cannot start
+ * programs: there the file is shown where it lies, to be downloaded.
+ */
 export async function openFile(file: Uri): Promise<void> {
-  await env.openExternal(file);
+  if (env.uiKind === UIKind.Desktop) await env.openExternal(file);
+  else await commands.executeCommand('revealInExplorer', file);
 }
 
 /** Says that the guide is made and offers to open it or show where it lies. */
@@ -26,7 +30,7 @@ export async function offerFile(file: Uri, pages: number | undefined): Promise<v
     pages === undefined ? l10n.t('{0} is ready.', name) : l10n.t('{0} is ready, {1} pages.', name, pages);
   const chosen = await window.showInformationMessage(
     said,
-    ...(file.scheme === 'file' ? [open, reveal] : [open]),
+    ...(env.uiKind === UIKind.Desktop ? [open, reveal] : [open]),
   );
   if (chosen === open) await openFile(file);
   if (chosen === reveal) await commands.executeCommand('revealFileInOS', file);

@@ -2,9 +2,11 @@
 import {
   commands,
   type Disposable,
+  env,
   l10n,
   ProgressLocation,
   type TextDocument,
+  UIKind,
   type Uri,
   window,
   workspace,
@@ -32,7 +34,10 @@ export function registerPrint(connection: Connection, choices: RememberedChoices
     command('baywright.print', async (document, options, kind) => {
       const format = (await canMakePdf(connection, document.uri)) ? 'pdf' : 'html';
       const made = await make(connection, document, options, kind, format);
-      if (made) await openFile(made.file);
+      if (!made) return;
+      // A browser has no printing program to start: it says where the guide is.
+      if (env.uiKind === UIKind.Desktop) await openFile(made.file);
+      else await offerFile(made.file, made.pages);
     }),
     command('baywright.buildPdf', (document, options, kind) =>
       build(connection, document, options, kind, 'pdf'),

@@ -11,6 +11,8 @@ export type ToPage =
       /** `1 error, 2 questions`, in the display language. */
       readonly findingWords: string;
       readonly paper: 'as printed' | 'as the editor';
+      /** True when the PDF engine is carried; else the page does not offer it. */
+      readonly canMakePdf: boolean;
     }
   /** The guide cannot be made; why, in a sentence. */
   | { readonly type: 'sorry'; readonly message: string }

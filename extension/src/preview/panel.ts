@@ -83,9 +83,9 @@ function run(panel: WebviewPanel, first: PageState, { context, connection, choic
       // The server knows only open documents and files of the folder; opening keeps a restored panel alive.
       await workspace.openTextDocument(Uri.parse(uri));
       const options = choices.of(uri);
-      const answer = await connection.ask('preview', { uri, kind, options });
+      const { html, findings } = await connection.ask('preview', { uri, kind, options });
+      const { canMakePdf } = await connection.ask('choices', { uri });
       if (turn !== asked) return;
-      const { html, findings } = answer;
       post({
         type: 'show',
         html,
@@ -94,6 +94,7 @@ function run(panel: WebviewPanel, first: PageState, { context, connection, choic
         findings,
         findingWords: inWords(findings),
         paper: setting('preview.paper'),
+        canMakePdf,
       });
     } catch (error) {
       connection.log.warn(`preview: ${error instanceof Error ? error.message : String(error)}`);

@@ -30,6 +30,7 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPage>) => {
   if (data.type === 'show') {
     sorry.hidden = true;
     units.value = data.unitOrder;
+    element('pdf', HTMLButtonElement).hidden = !data.canMakePdf;
     element('findings', HTMLOutputElement).textContent = data.findingWords;
     frame.show(data.html, data.paper === 'as the editor' ? theme() : 'light');
   }

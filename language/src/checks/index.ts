@@ -1,4 +1,13 @@
 // Every check beside syntax, state and rules, one row each.
 import type { Check } from './check.js';
+import { jointStrength } from './joint-strength.js';
+import { threadsAndHeads } from './threads-and-heads.js';
+import { tighteningLines } from './tightening-lines.js';
+import { torqueEntries } from './torque-entries.js';
 
-export const CHECKS: readonly Check[] = [];
+export const CHECKS: readonly Check[] = [
+  threadsAndHeads,
+  jointStrength,
+  torqueEntries,
+  tighteningLines,
+];

@@ -1,0 +1,115 @@
+// The lines of a procedure's own file as the checks read them: statements in the order written with where they
+// stand, texts for the technician, and the insertions that fixes make.
+
+import type { Job } from '../names/job.js';
+import { type BoundStatement, bindStatement } from '../names/statement.js';
+import type { Guard, Line, OperationLine, StepLine } from '../syntax/tree.js';
+import type { TextEdit } from '../text/span.js';
+import { ALWAYS, type Condition } from '../variants/diagrams.js';
+
+/** One line of work with the blocks it stands in. */
+export interface WorkLine {
+  readonly line: Line;
+  readonly step: StepLine | undefined;
+  readonly operation: OperationLine | undefined;
+  /** Inside an `if`, `otherwise` or `repeat`: done only sometimes. */
+  readonly sometimes: boolean;
+  /** Where the guards around it hold. */
+  readonly when: Condition;
+  /** Bound, when the line is a statement that could be read. */
+  readonly statement: BoundStatement | undefined;
+}
+
+export interface WorkStatement extends WorkLine {
+  readonly statement: BoundStatement;
+}
+
+const known = new WeakMap<Job, readonly WorkLine[]>();
+
+/** Every line of work of the job's own file in the order written, blocks before what stands in them. */
+export function workLines(job: Job): readonly WorkLine[] {
+  const ready = known.get(job);
+  if (ready) return ready;
+  const found: WorkLine[] = [];
+  const stack: WorkLine[] = [];
+  const push = (lines: readonly Line[], inside: Omit<WorkLine, 'line' | 'statement'>): void => {
+    for (let i = lines.length - 1; i >= 0; i--) {
+      const line = lines[i];
+      if (line) stack.push(within(job, line, inside));
+    }
+  };
+  push(
+    job.file.work.flatMap((s) => s.children),
+    { step: undefined, operation: undefined, sometimes: false, when: ALWAYS },
+  );
+  for (let item = stack.pop(); item; item = stack.pop()) {
+    found.push(item);
+    push(item.line.children, item);
+  }
+  known.set(job, found);
+  return found;
+}
+
+/** The statements among them. */
+export function workStatements(job: Job): readonly WorkStatement[] {
+  return workLines(job).filter((l): l is WorkStatement => l.statement !== undefined);
+}
+
+function within(job: Job, line: Line, inside: Omit<WorkLine, 'line' | 'statement'>): WorkLine {
+  const guard = guardOf(line);
+  return {
+    line,
+    step: line.kind === 'step' ? line : inside.step,
+    operation: line.kind === 'operation' ? line : inside.operation,
+    sometimes: inside.sometimes || line.kind === 'if' || line.kind === 'otherwise' || line.kind === 'repeat',
+    when: guard ? job.universe.diagrams.and(inside.when, job.where(guard)) : inside.when,
+    statement:
+      line.kind === 'statement' && !line.broken ? bindStatement(line, job.file.path, job.scope) : undefined,
+  };
+}
+
+function guardOf(line: Line): Guard | undefined {
+  return line.kind === 'when' || line.kind === 'statement' || line.kind === 'perform'
+    ? line.guard
+    : undefined;
+}
+
+/** The offset at which the physical line of an offset starts. */
+export function lineStart(text: string, offset: number): number {
+  return text.lastIndexOf('\n', offset - 1) + 1;
+}
+
+/** The offset behind the line end that follows an offset. */
+export function lineEnd(text: string, offset: number): number {
+  const end = text.indexOf('\n', offset);
+  return end < 0 ? text.length : end + 1;
+}
+
+/** Inserts whole lines before a line, indented as it is. */
+export function insertBefore(job: Job, line: Line, lines: readonly string[]): TextEdit {
+  const { path, tree } = job.file;
+  const at = lineStart(tree.text, line.start);
+  return {
+    file: path,
+    span: { start: at, end: at },
+    text: lines.map((l) => `${' '.repeat(line.indent)}${l}\n`).join(''),
+  };
+}
+
+/** Inserts one clause line below an entry, behind its last line. */
+export function insertClause(job: Job, entry: Line, clause: string): TextEdit {
+  const { path, tree } = job.file;
+  const last = entry.children.at(-1) ?? entry;
+  const end = lineEnd(tree.text, last.end);
+  const broken = tree.text.slice(0, end).endsWith('\n') ? '' : '\n';
+  return {
+    file: path,
+    span: { start: end, end },
+    text: `${broken}${' '.repeat(entry.indent + 2)}${clause}\n`,
+  };
+}
+
+/** The names in a sentence: `a`, `a and b`, `a, b and c`. */
+export function listed(names: readonly string[]): string {
+  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
+}

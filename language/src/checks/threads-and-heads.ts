@@ -1,0 +1,94 @@
+// F101 to F104: threads, classes and head sizes by their standards.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { threadUnreadable } from '../diagnostics/f101-thread-unreadable.js';
+import { threadNotListed } from '../diagnostics/f102-thread-not-listed.js';
+import { classUnknown } from '../diagnostics/f103-class-unknown.js';
+import { headAgainstThread } from '../diagnostics/f104-head-against-thread.js';
+import { clausesOf, type Thing } from '../names/model.js';
+import type { Span } from '../text/span.js';
+import { headSuspicious, hexalobularSuspicious } from '../trade/heads.js';
+import { sourceTitle } from '../trade/sources.js';
+import { isClass } from '../trade/strength.js';
+import { isThread, readThread, type Thread } from '../trade/thread.js';
+import { FORMLESS } from '../vocabulary/formless.js';
+import type { Check } from './check.js';
+import { classClauses, millimetres, threadRaw } from './fastener-facts.js';
+
+export const threadsAndHeads: Check = ({ job }) => {
+  const { path, things, tree } = job.file;
+  return things
+    .filter((t) => t.kind === 'fastener')
+    .flatMap((thing) => [...threadFindings(path, tree.text, thing), ...classFindings(path, thing)]);
+};
+
+function threadFindings(file: string, text: string, thing: Thing): Finding[] {
+  const raw = threadRaw(thing);
+  if (!raw || raw.hole || raw.text === '' || FORMLESS.has(raw.text)) return [];
+  const thread = readThread(raw.text);
+  if (!isThread(thread)) {
+    const { problem, nearest } = thread;
+    return [
+      finding(
+        threadUnreadable,
+        { file, span: raw, fixes: replaced(file, raw, nearest) },
+        { problem, nearest },
+      ),
+    ];
+  }
+  if (!thread.known) {
+    const { designation, nearest } = thread;
+    const data = { thread: designation, standard: sourceTitle(thread.source), nearest };
+    return [finding(threadNotListed, { file, span: raw, fixes: replaced(file, raw, nearest) }, data)];
+  }
+  return headFindings(file, text, thing, thread);
+}
+
+function headFindings(file: string, text: string, thing: Thing, thread: Thread): Finding[] {
+  const found: Finding[] = [];
+  for (const word of ['hex', 'twelve-point']) {
+    const size = millimetres(thing, word);
+    const odd = size && headSuspicious(thread, size.mm);
+    const measure = size?.at.clause.spec;
+    if (!odd || !measure) continue;
+    const head = text.slice(measure.start, measure.end);
+    const usual = [...new Set(odd.usual.map((h) => h.printed))];
+    found.push(
+      finding(
+        headAgainstThread,
+        { file, span: measure },
+        { head, thread: thread.designation, usual, suggests: odd.suggests },
+      ),
+    );
+  }
+  const six = clausesOf(thing, 'hexalobular')[0]?.clause.raw;
+  const odd = six && !six.hole ? hexalobularSuspicious(thread, six.text) : undefined;
+  if (six && odd) {
+    found.push(
+      finding(
+        headAgainstThread,
+        { file, span: six },
+        { head: six.text, thread: thread.designation, usual: odd.usual, suggests: [] },
+      ),
+    );
+  }
+  return found;
+}
+
+function classFindings(file: string, thing: Thing): Finding[] {
+  return classClauses(thing).flatMap(({ raw, read, at }) => {
+    if (isClass(read)) return [];
+    const nearest = read.nearest?.replace(/^(class|grade) /, '');
+    const sameWord = read.nearest?.startsWith(at.clause.word) ?? false;
+    const span = sameWord ? raw : at.clause;
+    const fixes = replaced(file, span, sameWord ? nearest : read.nearest);
+    return [
+      finding(classUnknown, { file, span: raw, fixes }, { problem: read.problem, nearest: read.nearest }),
+    ];
+  });
+}
+
+function replaced(file: string, span: Span, by: string | undefined) {
+  return by === undefined
+    ? []
+    : [{ title: `Write \`${by}\``, edits: [{ file, span: { start: span.start, end: span.end }, text: by }] }];
+}

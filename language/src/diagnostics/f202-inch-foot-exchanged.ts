@@ -1,0 +1,21 @@
+// F202: a torque that makes sense only with inch and foot exchanged.
+import { boltCatalogue } from './bolt-example.js';
+import { defineDiagnostic } from './define.js';
+import type { JointWords } from './f201-over-yield.js';
+
+export const inchFootExchanged = defineDiagnostic<JointWords & { readonly meant: string }>({
+  code: 'F202',
+  name: 'inch-foot-exchanged',
+  severity: 'error',
+  message: (d) =>
+    `${d.torque} takes ${d.joint} to ${d.percent} % of its yield load; \`${d.meant}\` is ordinary for it`,
+  advice: (d) =>
+    `inch and foot look exchanged; look at the sheet, then write \`${d.meant}\` if that is what it says`,
+  why: `A foot is twelve inches, so a slip between \`in·lbf\` and \`ft·lbf\` is twelve times too much: a small bolt breaks before the wrench clicks, and the stub is drilled out of a housing.`,
+  wrong: boltCatalogue(
+    '2 of 1/4-20 UNC, grade 5, hex 7/16 in',
+    'torque 85 ft·lbf, per "S-1"',
+    '#          ^^^^^^^^^ F202',
+  ),
+  right: boltCatalogue('2 of 1/4-20 UNC, grade 5, hex 7/16 in', 'torque 85 in·lbf, per "S-1"'),
+});

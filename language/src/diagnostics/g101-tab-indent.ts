@@ -13,7 +13,7 @@ export const tabIndent = defineDiagnostic<{ readonly lines: number }>({
 
 parts
 \tmirror: Door mirror
-# ^ G101`,
+# < G101`,
   right: `procedure A-1: Mirror, replace
 
 parts

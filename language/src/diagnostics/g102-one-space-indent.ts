@@ -12,7 +12,7 @@ export const oneSpaceIndent = defineDiagnostic<{ readonly written: number; reado
 parts
   mirror: Door mirror
    glass: Mirror glass
-# ^ G102`,
+#  ^ G102`,
   right: `procedure A-1: Mirror, replace
 
 parts

@@ -12,7 +12,7 @@ export const nothingBelow = defineDiagnostic<{ readonly head: string }>({
 
 labour 25 min
   crew 2
-# ^^^^^^ G104`,
+# ^^^^ G104`,
   right: `procedure A-1: Mirror, replace
 
 labour 25 min

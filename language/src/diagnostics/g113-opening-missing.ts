@@ -9,7 +9,7 @@ export const openingMissing = defineDiagnostic<Record<string, never>>({
   advice: () => 'begin with `procedure NUMBER: title`, or with `catalogue: title` for declarations and rules',
   why: `The first line says what the file is and what it is called. Everything else refers to it.`,
   wrong: `sides left, right
-^^^^^ G113`,
+# <<<<< G113`,
   right: `procedure A-1: Mirror, replace
 
 sides left, right`,

@@ -10,6 +10,6 @@ export const secondOpening = defineDiagnostic<{ readonly head: string }>({
   why: `One file holds one procedure or one catalogue, so that each has its own revisions and can be used by others.`,
   wrong: `procedure A-1: Mirror, replace
 procedure A-2: Mirror glass, replace
-# ^^^^^^^^^ G114`,
+# <<<<<<<<< G114`,
   right: `procedure A-1: Mirror, replace`,
 });

@@ -10,7 +10,6 @@ import { textMissing } from './g107-text-missing.js';
 import { colonBeforeBlock } from './g108-colon-before-block.js';
 import { trailingComma } from './g109-trailing-comma.js';
 import { textBelowRemark } from './g110-text-below-remark.js';
-import { lineTooLong } from './g111-line-too-long.js';
 import { stepMissing } from './g112-step-missing.js';
 import { openingMissing } from './g113-opening-missing.js';
 import { secondOpening } from './g114-second-opening.js';
@@ -36,7 +35,6 @@ export const GRAMMAR_DIAGNOSTICS: readonly DiagnosticDef<never>[] = [
   colonBeforeBlock,
   trailingComma,
   textBelowRemark,
-  lineTooLong,
   stepMissing,
   openingMissing,
   secondOpening,

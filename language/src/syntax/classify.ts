@@ -3,16 +3,19 @@ import type { IToken } from 'chevrotain';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import { CONTEXT_WORDS, HEADS, HEADS_IN, type HeadDef, type LineContext } from '../vocabulary/heads.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
+import { nearest } from '../vocabulary/near.js';
 import { SECTION_BY_WORD, SECTIONS, type SectionDef } from '../vocabulary/sections.js';
 import { SIGNALS } from '../vocabulary/signals.js';
 import { isValueWord, KEYWORDS, phraseAt, phrasesOf } from './keywords.js';
-import { nearest, oneEditAway } from './nearest.js';
+import { oneEditAway } from './slips.js';
 import { Hole, NumberToken, Word } from './tokens.js';
 
 /** Where the lines of a block stand, and what kind of thing the entry or section above declares. */
 export interface BlockPlace {
   readonly context: LineContext;
   readonly kind: ThingKind | undefined;
+  /** The verb of the statement above, whose clauses these lines hold. */
+  readonly verb?: string;
 }
 
 /** A block that takes no lines, or one whose lines are kept and not read. */
@@ -104,7 +107,8 @@ export function wordsOpening({ context, kind }: BlockPlace): string[] {
   const heads = [...(HEADS_IN.get(context)?.keys() ?? [])];
   if (context === 'file') return [...heads, ...SECTIONS.map(({ word }) => word)];
   if (isWork(context)) return [...heads, ...VERB_BY_WORD.keys()];
-  if (context === 'statement') return [...heads, ...phrasesOf(KEYWORDS.step)];
+  if (context === 'statement')
+    return [...heads, ...phrasesOf(KEYWORDS.step).filter((word) => !JOINERS.has(word))];
   if (context !== 'entry') return heads;
   if (kind === 'message') return [...heads, ...SIGNALS];
   return [

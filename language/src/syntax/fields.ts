@@ -12,6 +12,7 @@ import type { LineSource } from './parser-base.js';
 import type { ClauseSet } from './parser-clauses.js';
 import { endOf, Word, wordOf } from './tokens.js';
 import { type Line, type LineBase, type Name, TEXT_HEADS } from './tree.js';
+import { withUnitsMeant } from './units-meant.js';
 
 type FieldsOf<L> = L extends Line ? Omit<L, keyof LineBase> : never;
 
@@ -68,7 +69,7 @@ export function readFields(
   ) => run(line, keywords, from, set, rule);
   const result = fieldsFor(classified, place, head, tokens, read);
   const finding_ = result.finding ?? reportMissing(result.fields, head, line.file);
-  return { fields: result.fields, head, finding: finding_, textInCode };
+  return { fields: withUnitsMeant(result.fields, place, head), head, finding: finding_, textInCode };
 }
 
 type Read = (

@@ -5,7 +5,7 @@ import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { span } from '../text/span.js';
-import { nearest } from './nearest.js';
+import { nearest } from '../vocabulary/near.js';
 import type { LineSource } from './parser-base.js';
 import { Comma, endOf, Junk, StringToken, Word, wordOf } from './tokens.js';
 

@@ -5,7 +5,7 @@ import { EmbeddedActionsParser, type IToken } from 'chevrotain';
 import { type DiagnosticDef, type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { type Span, span } from '../text/span.js';
-import { reportLeftover } from './leftover.js';
+import { isOpenString, reportLeftover } from './leftover.js';
 import { AnyToken, Comma, endOf, RawToken, TOKEN_TYPES, wordOf } from './tokens.js';
 import type { Name, Raw } from './tree.js';
 
@@ -42,6 +42,9 @@ export abstract class ParserBase extends EmbeddedActionsParser {
       const token = this.CONSUME(RawToken);
       first ??= token;
       last = token;
+      this.ACTION(() => {
+        if (isOpenString(token)) this.leftover(token);
+      });
     });
     return this.ACTION(() => (first && last ? this.raw(first, last) : undefined));
   });

@@ -2,7 +2,7 @@
 import type { IToken } from 'chevrotain';
 import { span } from '../text/span.js';
 import { ParserBase } from './parser-base.js';
-import { type AmountTokens, amountNode, amountsNode, rangeNode, withUnit } from './quantities.js';
+import { type AmountTokens, amountNode, amountsNode, rangeNode } from './quantities.js';
 import {
   Back,
   Bound,
@@ -158,18 +158,8 @@ export abstract class QuantityRules extends ParserBase {
   }
 }
 
-/** Stages with the last unit given to those before it that have none. */
 function specOf(stages: readonly SpecNode['stages'][number][]): SpecNode | undefined {
   const [first] = stages;
   const last = stages[stages.length - 1];
-  if (first === undefined || last === undefined) return undefined;
-  const unit = last.measure.measure?.unit;
-  return {
-    start: first.measure.start,
-    end: last.measure.end,
-    stages:
-      unit === undefined || stages.length === 1
-        ? stages
-        : stages.map(({ back, measure }) => ({ back, measure: withUnit(measure, unit) })),
-  };
+  return first && last && { start: first.measure.start, end: last.measure.end, stages };
 }

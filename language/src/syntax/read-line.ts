@@ -6,10 +6,10 @@ import { titleMissing } from '../diagnostics/g105-title-missing.js';
 import { colonMissing } from '../diagnostics/g106-colon-missing.js';
 import { textMissing } from '../diagnostics/g107-text-missing.js';
 import { textBelowRemark } from '../diagnostics/g110-text-below-remark.js';
-import { lineTooLong } from '../diagnostics/g111-line-too-long.js';
 import { stepMissing } from '../diagnostics/g112-step-missing.js';
 import { unknownWord } from '../diagnostics/g201-unknown-word.js';
 import { wordOutOfPlace } from '../diagnostics/g202-word-out-of-place.js';
+import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { reservedName } from '../diagnostics/g207-reserved-name.js';
 import { type Span, span } from '../text/span.js';
 import { CONTEXT_WORDS, type HeadClass } from '../vocabulary/heads.js';
@@ -23,7 +23,7 @@ import {
 } from './classify.js';
 import { type Fields, readFields } from './fields.js';
 import { lex } from './lexer.js';
-import { endOf, kindOf } from './tokens.js';
+import { Comma, endOf, kindOf } from './tokens.js';
 import type { Name, Token } from './tree.js';
 
 /** A line of code as layout found it. */
@@ -69,6 +69,8 @@ export function readLine(line: CodeLine, above: Above): ReadLine {
   if (code.end - code.start > LONGEST_CODE) return tooLong(line);
   const lexed = lex(line.joined);
   const tokens = lexed.map((token) => treeToken(token, code.start));
+  // A comma with nothing after it is reported by layout; what is before it reads as if it were not there.
+  if (lexed.length > 1 && lexed[lexed.length - 1]?.tokenType === Comma) lexed.pop();
   const [first] = tokens;
   const firstWord: Name = { text: first?.image ?? '', start: code.start, end: first?.end ?? code.start };
   const unread = (findings: readonly Finding[], spoilsBlock = false): ReadLine => ({
@@ -112,7 +114,7 @@ export function readLine(line: CodeLine, above: Above): ReadLine {
   if (classified.is === 'unknown')
     return unread([reportUnknown(line, above, above.place, classified.problem, firstWord)]);
 
-  const form = formOf(classified, above.place);
+  const form = formOf(classified, above.place, lexed[0]?.image ?? '');
   const read = readFields(classified, above.place, lexed, line, form.operands, form.class);
   if (findings.length === 0 && read.finding !== undefined) findings = [read.finding];
   if (findings.length === 0)
@@ -139,14 +141,14 @@ interface Form {
   readonly operands: number;
 }
 
-function formOf(classified: Exclude<Classified, { is: 'unknown' }>, place: BlockPlace): Form {
+function formOf(classified: Exclude<Classified, { is: 'unknown' }>, place: BlockPlace, word: string): Form {
   switch (classified.is) {
     case 'section':
       return { class: 'block', place: sectionPlace(classified.section), operands: 0 };
     case 'entry':
       return { class: 'titled', place: { context: 'entry', kind: place.kind }, operands: 0 };
     case 'verb':
-      return { class: 'plain', place: { context: 'statement', kind: undefined }, operands: 0 };
+      return { class: 'plain', place: { context: 'statement', kind: undefined, verb: word }, operands: 0 };
     case 'prerequisite':
       return { class: 'plain', place: { context: 'entry', kind: undefined }, operands: 0 };
     case 'clauses':
@@ -247,7 +249,10 @@ function reportUnknown(
 ): Finding {
   const { file, code } = line;
   if (problem.form === 'unknown') {
-    const isText = above.remark !== undefined && place.context === 'statement' && problem.near.length === 0;
+    const isText =
+      above.remark !== undefined &&
+      place.context === 'statement' &&
+      (problem.near.length === 0 || /^\p{Lu}/u.test(problem.word));
     if (isText && above.remark !== undefined) {
       return finding(
         textBelowRemark,
@@ -302,9 +307,9 @@ function tooLong(line: CodeLine): ReadLine {
     place: 'unread',
     findings: [
       finding(
-        lineTooLong,
+        unexpected,
         { file, span: span(code.start, code.start + 1) },
-        { length: code.end - code.start },
+        { what: `code of ${code.end - code.start} characters`, hint: 'it is kept as it is and not read' },
       ),
     ],
     textInCode: undefined,

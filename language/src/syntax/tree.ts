@@ -57,7 +57,10 @@ export interface NumberNode extends Span {
   readonly readings: readonly NumberReading[];
 }
 
-/** One written unit: the unit, or the readings of an ambiguous spelling, or neither when it is unknown or missing. */
+/**
+ * One written unit. `readings` are what an ambiguous spelling may mean; `unit` is then the one that its place leaves,
+ * or undefined when the writer must be asked. Neither when the unit is not known.
+ */
 export interface UnitNode extends Span {
   readonly spelling: string;
   readonly unit: Unit | undefined;

@@ -106,11 +106,11 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   'fill open': (m, { thing, when }) => m.job.relations(thing, 'fill at').flatMap((r) => notOff(m, r, when)),
   closed: (m, { thing, when }) => closers(m, thing).flatMap((t) => notClosed(m, t, when)),
   'fill clock': (m, { thing, when }) => closers(m, thing).flatMap((t) => curing(m, t, 'fill after', when)),
-  'holds fluid': (m, { thing, when }) => lacksOf(m, thing, 'level', (v) => v === 'drained' || v === 'low', 'fluid', when),
-  'circuit closed': (m, { thing, when }) => [
-    ...m.job.inverse(thing, 'in').filter((r) => r.of.kind === 'connection').flatMap((r) => notClosed(m, r.of, m.d.and(when, r.when))),
-    ...m.job.relations(thing, 'uses').flatMap((r) => lacksOf(m, r.target, 'level', (v) => v === 'drained' || v === 'low', 'fluid', when)),
-  ],
+  'holds fluid': (m, { thing, when }) => (thing.kind === 'circuit' ? m.job.relations(thing, 'uses').map((r) => r.target) : [thing])
+    .flatMap((fluid) => lacksOf(m, fluid, 'level', (v) => v === 'drained' || v === 'low', 'fluid', when)),
+  // The fluid is not asked for here: a circuit is evacuated empty.
+  'circuit closed': (m, { thing, when }) => m.job.inverse(thing, 'in').filter((r) => r.of.kind === 'connection')
+    .flatMap((r) => notClosed(m, r.of, m.d.and(when, r.when))),
   settled: (m, { thing, when }) => {
     const minutes = minutesOf(thing, 'settle');
     if (minutes === undefined) return [];

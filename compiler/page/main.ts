@@ -74,6 +74,7 @@ function fillHoldTime(id: string): void {
   time.value = new Date().toLocaleTimeString(document.documentElement.lang, {
     hour: '2-digit',
     minute: '2-digit',
+    hourCycle: 'h23',
   });
   kept = { ...kept, entries: readControls() };
   keep();

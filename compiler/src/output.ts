@@ -5,6 +5,7 @@ import { pageAssets } from './html/assets.js';
 import { pageHtml } from './html/page.js';
 import { isPrintable } from './pdf/coverage.js';
 import { type Engine, openEngine } from './pdf/engine.js';
+import { EQUIVALENTS } from './pdf/equivalents.js';
 import { printSource } from './pdf/source.js';
 import { DEFAULT_PRINT, type PrintOptions } from './print-options.js';
 
@@ -40,7 +41,11 @@ export async function renderPdf(
   engine?: Engine,
 ): Promise<PdfOutput> {
   const chosen = { ...DEFAULT_PRINT, ...options };
-  const { document: clean, findings } = cleanDocument(document, { has: isPrintable, longestWord: 28 });
+  const { document: clean, findings } = cleanDocument(document, {
+    has: isPrintable,
+    equivalents: EQUIVALENTS,
+    longestWord: 28,
+  });
   shared ??= openEngine();
   const { pdf, pages } = await (engine ?? shared).typeset({
     ...printSource(clean, chosen),

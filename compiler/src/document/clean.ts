@@ -12,12 +12,14 @@ export interface Cleaned {
 export interface CleanOptions {
   /** Tells whether the output's type has a character; without it every character passes. */
   readonly has?: (codePoint: number) => boolean;
+  /** What stands in for characters the type lacks, before they count as missing. */
+  readonly equivalents?: Readonly<Record<string, string>>;
   /** Longest run of characters without a place to break a line; longer ones get invisible break places. */
   readonly longestWord?: number;
 }
 
 /** What stands in for a character that cannot be printed. */
-export const SUBSTITUTE = '\u25A1';
+export const SUBSTITUTE = '\u25CA';
 
 export function cleanDocument(document: GuideDocument, options: CleanOptions): Cleaned {
   const findings: OutputFinding[] = [];
@@ -40,7 +42,7 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
       report(`The invisible character ${codeName(found)} was left out`, source);
       return '';
     });
-    const known = options.has ? substitute(safe, options.has, (message) => report(message, source)) : safe;
+    const known = options.has ? substitute(safe, options, (message) => report(message, source)) : safe;
     return options.longestWord === undefined ? known : breakLongWords(known, options.longestWord);
   };
   // The copy has the shape of what it copies: only texts change.
@@ -71,14 +73,16 @@ const UNSAFE =
 
 function substitute(
   value: string,
-  has: (codePoint: number) => boolean,
+  { has, equivalents }: CleanOptions,
   report: (message: string) => void,
 ): string {
   let out = '';
   for (const character of value) {
     const codePoint = character.codePointAt(0) ?? 0;
-    if (codePoint === 0x0a || codePoint === 0x09 || has(codePoint)) out += character;
-    // A variation selector or joiner belongs to the character before it and goes with it.
+    const equivalent = equivalents?.[character];
+    if (codePoint === 0x0a || codePoint === 0x09 || has?.(codePoint)) out += character;
+    else if (equivalent !== undefined) out += equivalent;
+    // A variation selector belongs to the character before it and goes with it.
     else if (codePoint < 0xfe00 || codePoint > 0xfe0f) {
       report(`The print cannot show the character ${codeName(character)}; it prints as ${SUBSTITUTE}`);
       out += SUBSTITUTE;

@@ -11,6 +11,8 @@ import { figureMarkup, proseMarkup, unitMarkup } from './prose.js';
 export interface BesideContext extends PageContext {
   /** What the boxes are about, for their names. */
   readonly about: string;
+  /** Names the controls of the boxes. */
+  readonly row: string;
 }
 
 export function besideMarkup(beside: Beside, context: BesideContext): Markup {
@@ -49,13 +51,22 @@ export function stageMarkup(stage: TorqueStage, key: string, label: string): Mar
           '\u00A0',
           el('span', { class: 'unit' }, unitMarkup(figure.primary)),
         ]
-      : [el('input', { id: key, 'aria-label': label }), ' ? ', stage.unit ?? ''],
+      : [
+          el('input', { type: 'text', id: key, 'aria-label': label, autocomplete: 'off' }),
+          ' ? ',
+          stage.unit ?? '',
+        ],
     figure?.secondary && el('span', { class: 'other' }, figureMarkup(figure.secondary)),
   );
 }
 
 const field = (label: string | Markup, attributes: Record<string, string | undefined>): Markup =>
-  el('label', { class: 'field' }, el('span', {}, label), el('input', { autocomplete: 'off', ...attributes }));
+  el(
+    'label',
+    { class: 'field' },
+    el('span', {}, label),
+    el('input', { type: 'text', autocomplete: 'off', ...attributes }),
+  );
 
 const choice = (name: string, value: string, label: Markup): Markup =>
   el(
@@ -67,7 +78,7 @@ const choice = (name: string, value: string, label: Markup): Markup =>
 
 const BESIDE: BesideRenderers<Markup, BesideContext> = {
   socket: ({ head }) => el('span', { class: 'sock' }, drawnHead(head, 'head', ''), head.label),
-  torque: ({ head, count, stages, conditions }, { about, words }) =>
+  torque: ({ head, count, stages, conditions }, { row, words }) =>
     el(
       'div',
       { class: 'torque' },
@@ -76,7 +87,7 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
         'div',
         { class: 'val' },
         stages.map((stage, i) =>
-          stageMarkup(stage, `torque-${about}-${i}`, `${words.torque} ${stage.label ?? ''}`),
+          stageMarkup(stage, `torque-${row}-${i}`, `${words.torque} ${stage.label ?? ''}`),
         ),
       ),
       conditions.length > 0 &&
@@ -95,6 +106,7 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
         'div',
         { class: 'in' },
         el('input', {
+          type: 'text',
           id: reading.id,
           inputmode: 'decimal',
           autocomplete: 'off',

@@ -25,10 +25,11 @@ export type FrontKind =
 const titled = (title: string, ...children: readonly Child[]): Markup =>
   el('section', { class: 'part' }, el('h2', {}, title), children);
 
-export function table(name: string, heads: readonly string[], rows: readonly Child[]): Markup {
+/** A table that scrolls by itself where the page is too narrow; `label` names it for readers. */
+export function table(label: string, name: string, heads: readonly string[], rows: readonly Child[]): Markup {
   return el(
     'div',
-    { class: 'wide' },
+    { class: 'wide', role: 'region', 'aria-label': label, tabindex: 0 },
     el(
       'table',
       { class: name },
@@ -128,6 +129,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
     titled(
       words.revisions,
       table(
+        words.revisions,
         'revisions',
         [words.revisionHead, words.dateHead, words.changeHead, words.whereHead],
         block.rows.map((row) =>
@@ -139,6 +141,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
     titled(
       words.questions,
       table(
+        words.questions,
         'questions',
         [words.at, words.what, words.found],
         block.rows.map((row, i) =>
@@ -150,7 +153,12 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
             el(
               'td',
               {},
-              el('input', { id: `answer-${i}`, 'aria-labelledby': `ask-${i}`, autocomplete: 'off' }),
+              el('input', {
+                type: 'text',
+                id: `answer-${i}`,
+                'aria-labelledby': `ask-${i}`,
+                autocomplete: 'off',
+              }),
             ),
           ),
         ),
@@ -171,7 +179,12 @@ function checkbox(id: string, body: Markup): Markup {
 
 const blank = (row: NeedRow, id: string): Child =>
   row.blank !== undefined &&
-  el('label', { class: 'field' }, el('span', {}, row.blank, ' ?'), el('input', { id, autocomplete: 'off' }));
+  el(
+    'label',
+    { class: 'field' },
+    el('span', {}, row.blank, ' ?'),
+    el('input', { type: 'text', id, autocomplete: 'off' }),
+  );
 
 function needList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
   const body = block.groups.flatMap((group, g) =>
@@ -186,7 +199,10 @@ function needList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
       );
     }),
   );
-  return titled(block.title, table('needs', [words.needKind, words.needWhat, words.needFor], body));
+  return titled(
+    block.title,
+    table(block.title, 'needs', [words.needKind, words.needWhat, words.needFor], body),
+  );
 }
 
 function pullList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
@@ -195,6 +211,7 @@ function pullList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
       titled(
         group.title,
         table(
+          group.title,
           'pull',
           [words.needWhat, words.needNumber, words.needAmount, words.needBin],
           group.rows.map((row, i) =>
@@ -202,9 +219,9 @@ function pullList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
               [checkbox(`pull-${g}-${i}`, proseMarkup(row.what)), el('small', {}, proseMarkup(row.for))],
               row.number ??
                 (row.blank !== undefined &&
-                  el('input', { id: `pull-${g}-${i}-number`, 'aria-label': words.needNumber })),
+                  el('input', { type: 'text', id: `pull-${g}-${i}-number`, 'aria-label': words.needNumber })),
               el('b', {}, proseMarkup(row.amount ?? [])),
-              el('input', { id: `pull-${g}-${i}-bin`, 'aria-label': words.needBin, size: 6 }),
+              el('input', { type: 'text', id: `pull-${g}-${i}-bin`, 'aria-label': words.needBin, size: 6 }),
             ),
           ),
         ),

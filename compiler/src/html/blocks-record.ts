@@ -23,11 +23,12 @@ const titled = (title: string, { level }: PageContext, ...children: readonly Mar
   el('section', { class: 'part' }, el(`h${level}`, {}, title), children);
 
 const entry = (id: string, label: string): Markup =>
-  el('input', { id, 'aria-label': label, autocomplete: 'off', size: 8 });
+  el('input', { type: 'text', id, 'aria-label': label, autocomplete: 'off', size: 8 });
 
 export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: StepContext) => Markup } = {
   'torque-table': (block, { words }) =>
     table(
+      words.torque,
       'card',
       [words.at, words.joint, words.socket, words.torque, words.how],
       block.rows.map((row, i) =>
@@ -66,6 +67,7 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
       context.words.recordReadings,
       context,
       table(
+        context.words.recordReadings,
         'sheet',
         [context.words.at, context.words.what, context.words.limit, context.words.found],
         block.rows.map((row) =>
@@ -83,6 +85,7 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
       context.words.recordTorques,
       context,
       table(
+        context.words.recordTorques,
         'sheet',
         [
           context.words.at,
@@ -109,6 +112,7 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
       context.words.recordHolds,
       context,
       table(
+        context.words.recordHolds,
         'sheet',
         [context.words.at, context.words.checked, context.words.initials],
         block.rows.map((row) =>
@@ -160,6 +164,7 @@ function offNow(block: BlockOf<'off-now'>, context: StepContext): Markup {
         group.title,
         context,
         table(
+          group.title,
           'sheet',
           [words.what, words.offSince, words.backAt],
           group.rows.map((row) =>
@@ -173,6 +178,7 @@ function offNow(block: BlockOf<'off-now'>, context: StepContext): Markup {
         words.torquesLeft,
         context,
         table(
+          words.torquesLeft,
           'sheet',
           [words.at, words.joint, words.torque],
           block.torques.map((row) => tr(row.number, row.joint, quantityMarkup(row.figure))),
@@ -183,6 +189,7 @@ function offNow(block: BlockOf<'off-now'>, context: StepContext): Markup {
         words.clocks,
         context,
         table(
+          words.clocks,
           'sheet',
           [words.what, words.time, words.offSince, words.backAt],
           block.clocks.map((row) => tr(row.name, plainFigure(row.length), row.from, proseMarkup(row.next))),

@@ -112,7 +112,10 @@ const BLOCKS: BlockRenderers<Markup, StepContext> = {
       context,
       'remark',
       block,
-      besideMarkup({ kind: 'question', id: block.id, ask: block.ask }, { ...context, about: '' }),
+      besideMarkup(
+        { kind: 'question', id: block.id, ask: block.ask },
+        { ...context, about: '', row: block.id },
+      ),
     ),
   tally: (block, context) =>
     railed(block.rail, context, 'tally', block, el('p', {}, proseMarkup(block.body))),

@@ -81,7 +81,7 @@ export function pageHtml(document: GuideDocument, options: PageOptions, assets: 
       ],
     ),
   );
-  return `<!doctype html>\n${page.markup}\n`;
+  return `<!DOCTYPE html>\n${page.markup}\n`;
 }
 
 function policy(styles: string, script: string, { hash }: PageAssets): string {

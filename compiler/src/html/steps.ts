@@ -64,7 +64,7 @@ export function rowMarkup(row: BlockOf<'row'>, context: StepContext): Markup {
         ),
     ),
     side: join(
-      row.beside.map((beside) => besideMarkup(beside, { ...context, about })),
+      row.beside.map((beside) => besideMarkup(beside, { ...context, about, row: row.id })),
       row.order && drawnOrder(row.order),
     ),
   });

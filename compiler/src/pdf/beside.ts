@@ -11,6 +11,7 @@ import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { headDrawing } from '../document/drawing/heads.js';
 import { orderDrawing, orderWidth } from '../document/drawing/order.js';
 import { type Prose, plainFigure } from '../document/inline.js';
+import type { Picture } from '../document/picture.js';
 import { say } from '../document/words.js';
 import type { PrintContext } from './context.js';
 import { figureCode, proseCode, textCode } from './prose.js';
@@ -27,6 +28,19 @@ export function headSource(head: Head): string {
 export function orderArgument(order: OrderDiagram | undefined, floor: number): Argument {
   if (!order) return undefined;
   return { source: asSvg(orderDrawing(order, PRINT_INKS)), alt: order.alt, width: orderWidth(order, floor) };
+}
+
+/** A picture as large as fits, in millimetres, without changing its shape. */
+export function pictureCode(picture: Picture, width: number, height: number, context: PrintContext): Raw {
+  const scale = Math.min(width / picture.width, height / picture.height);
+  const size = (length: number) => Math.round(length * scale * 100) / 100;
+  return call('photo', [
+    context.addPicture(picture),
+    picture.alt,
+    picture.caption,
+    size(picture.width),
+    size(picture.height),
+  ]);
 }
 
 /** One stage of a torque as the template's record of label, value, unit and other system. */
@@ -73,7 +87,6 @@ const BESIDE: BesideRenderers<Raw, PrintContext> = {
       say(words.clockSince, { line: clock.from?.number ?? '' }).trim(),
       clock.sense === 'at least' ? words.clockNotBefore : words.clockNotAfter,
     ]),
-  picture: ({ picture }, context) =>
-    call('photo', [context.addPicture(picture), picture.alt, picture.caption]),
+  picture: ({ picture }, context) => pictureCode(picture, 56, 42, context),
   question: ({ ask, unit }) => call('ask', [proseCode(ask), unit ?? '']),
 };

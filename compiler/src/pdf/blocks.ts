@@ -3,12 +3,21 @@ import { type Block, type BlockOf, type BlockRenderers, type Rail, renderBlock }
 import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { protectionDrawing } from '../document/drawing/symbols.js';
 import type { Prose } from '../document/inline.js';
+import { pictureCode } from './beside.js';
 import { FRONT, type FrontKind } from './blocks-front.js';
 import { RECORD, type RecordKind } from './blocks-record.js';
 import type { PrintContext } from './context.js';
 import { proseCode } from './prose.js';
 import { triangle } from './signal.js';
-import { type Piece, type PieceContext, railArgument, rowPiece, stepCode, stopPiece } from './steps.js';
+import {
+  isLong,
+  type Piece,
+  type PieceContext,
+  railArgument,
+  rowPiece,
+  stepCode,
+  stopPiece,
+} from './steps.js';
 import { call, type Raw } from './typst-code.js';
 
 /** Renders one block that stands on the page by itself. */
@@ -50,7 +59,10 @@ const STEPS: Pick<BlockRenderers<readonly Piece[], PieceContext>, StepKind> = {
   panel: ({ rail, signal, word, body }) =>
     one(
       'with next',
-      call('railed', [railArgument(rail), call('signal', [signal, word, triangle(signal), proseCode(body)])]),
+      call('railed', [
+        railArgument(rail),
+        call('signal', [signal, word, triangle(signal), proseCode(body)], { long: isLong([body]) }),
+      ]),
     ),
   wear: (block) =>
     one(
@@ -80,16 +92,7 @@ const STEPS: Pick<BlockRenderers<readonly Piece[], PieceContext>, StepKind> = {
   reason: (block, { words, training }) =>
     training ? one('with previous', remark(block.rail, words.why, block.body)) : [],
   figure: ({ picture, rail }, context) =>
-    one(
-      'with next',
-      call('aside', [
-        railArgument(rail),
-        call('photo', [context.addPicture(picture), picture.alt, picture.caption], {
-          width: { raw: '90mm' },
-          height: { raw: '68mm' },
-        }),
-      ]),
-    ),
+    one('with next', call('aside', [railArgument(rail), pictureCode(picture, 90, 68, context)])),
   question: (block, { words }) =>
     one(
       'with previous',

@@ -95,7 +95,6 @@ function settings(document: GuideDocument, options: PrintOptions) {
       ...(identity.side === undefined ? {} : { side: identity.side }),
     },
     title: [identity.number, identity.title, identity.side].filter(Boolean).join(' '),
-    date: dateParts(identity.date),
     language: document.language,
     region: document.language === 'en' ? 'GB' : null,
     standing: document.standing,
@@ -125,9 +124,4 @@ function mostBans(blocks: readonly Block[]): number {
     if (block.edge === 'end') live.delete(block.ban);
   }
   return most;
-}
-
-function dateParts(date: string) {
-  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(date);
-  return found ? { year: Number(found[1]), month: Number(found[2]), day: Number(found[3]) } : null;
 }

@@ -3,6 +3,7 @@
 import type { Block, BlockOf, Rail } from '../document/blocks.js';
 import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { markDrawing } from '../document/drawing/heads.js';
+import { type Prose, plain } from '../document/inline.js';
 import { besideCode, orderArgument } from './beside.js';
 import type { PrintContext } from './context.js';
 import { proseCode } from './prose.js';
@@ -12,6 +13,8 @@ interface RowPiece {
   readonly piece: 'row';
   readonly row: Argument;
   readonly first: number;
+  /** Too long to be kept on one page for certain. */
+  readonly long: boolean;
 }
 
 /** A piece of a step: a row of the list, or something that stays with the row after or before it. */
@@ -36,7 +39,8 @@ export function stepCode(step: BlockOf<'step'>, context: PieceContext): Raw {
   };
   const units = unitsOf(context.pieces(step.items, { ...context, fresh }));
   // The head of a step never stands alone at the foot of a page: two rows stay with it.
-  const [first, rest] = [units.slice(0, 2), units.slice(2)].map((part) => unitCodes(part, step.number));
+  const kept = units.slice(0, 2).some(({ row }) => row?.long) ? 0 : 2;
+  const [first, rest] = [units.slice(0, kept), units.slice(kept)].map((part) => unitCodes(part, step.number));
   return call('step', [
     step.number,
     step.title,
@@ -49,10 +53,13 @@ export function stepCode(step: BlockOf<'step'>, context: PieceContext): Raw {
 
 export function rowPiece(row: BlockOf<'row'>, context: PieceContext): Piece {
   const hold = row.beside.some((beside) => beside.kind === 'hold');
+  const long = isLong([row.condition ?? [], row.body, ...row.notes, ...row.reasons]) || row.beside.length > 3;
   return {
     piece: 'row',
     first: lastNumber(row.number),
+    long,
     row: rowArgument(row.number, row.rail, context, {
+      long,
       weight: hold ? 'hold' : undefined,
       condition: row.condition ? proseCode(row.condition) : undefined,
       body: proseCode(row.body),
@@ -72,10 +79,13 @@ export function rowPiece(row: BlockOf<'row'>, context: PieceContext): Piece {
 }
 
 export function stopPiece(stop: BlockOf<'stop'>, context: PieceContext): Piece {
+  const long = isLong([stop.condition ?? [], stop.body]);
   return {
     piece: 'row',
     first: lastNumber(stop.number),
+    long,
     row: rowArgument(stop.number, stop.rail, context, {
+      long,
       weight: 'stop',
       condition: stop.condition ? proseCode(stop.condition) : undefined,
       body: proseCode(stop.body),
@@ -147,10 +157,18 @@ function unitCodes(units: readonly Unit[], step: string): readonly Raw[] {
       run.push(row);
       continue;
     }
-    codes.push(...list(run), call('keep', [sequence([...before, ...list(row ? [row] : []), ...after])]));
+    const whole = sequence([...before, ...list(row ? [row] : []), ...after]);
+    codes.push(...list(run), row?.long ? whole : call('keep', [whole]));
     run = [];
   }
   return [...codes, ...list(run)];
+}
+
+/** More characters than fit the text column of one page with room to spare. */
+const LONG_TEXT = 1200;
+
+export function isLong(proses: readonly Prose[]): boolean {
+  return proses.reduce((length, prose) => length + plain(prose).length, 0) > LONG_TEXT;
 }
 
 /** The row's place in its list: `6` of `2.6`, `2` of `3.4.2`. */

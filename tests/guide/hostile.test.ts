@@ -1,0 +1,110 @@
+// What a writer may type, by mistake or on purpose, comes out as text or as a finding: never as markup, code or a
+// broken page.
+import { afterAll, describe, expect, test } from 'vitest';
+import type { GuideDocument } from '../../compiler/src/document/document.js';
+import { plain } from '../../compiler/src/document/inline.js';
+import { readProse } from '../../compiler/src/document/prose.js';
+import { renderHtml, renderPdf } from '../../compiler/src/output.js';
+import { openEngine } from '../../compiler/src/pdf/engine.js';
+import { row } from './fixtures/build.js';
+import { fh12 } from './fixtures/fh-12.js';
+import { pageOutline, pdfText } from './support.js';
+
+const engine = openEngine();
+afterAll(engine.close);
+
+function withText(text: string, title = 'Make the van safe'): GuideDocument {
+  const base = fh12();
+  const blocks = base.blocks.map((block) =>
+    block.kind === 'step' && block.number === '1'
+      ? { ...block, title, items: [row('1.1', text, { line: 68, rail: [0, 0], note: text })] }
+      : block,
+  );
+  return { ...base, blocks };
+}
+
+const HOSTILE = {
+  tag: '<script>alert(1)</script>',
+  'event handler': '<img src=x onerror=alert(1)>',
+  'script link': '[click](javascript:alert(1))',
+  'data link': '[click](data:text/html,x)',
+  'typesetter import': '#import "/etc/passwd": *',
+  'typesetter code': '#eval("1+1") $x$ @ref <label> \\u{41} #{1+1}',
+  'typesetter raw': '= Heading\n#set page(width: 1pt)',
+  'string end': '"); panic("x',
+  'comment end': '*/ /* // -->',
+  'data end': '</script><script>alert(2)</script>',
+  'style end': '</style><b>bold</b>',
+  'template slot': '{{constructor}} ${7*7} {page}',
+};
+
+describe.for(Object.entries(HOSTILE))('%s', ([, text]) => {
+  const words = plain(readProse(text)).replace(/\s+/g, ' ').trim();
+  test('is text on the page', () => {
+    const { html } = renderHtml(withText(text));
+    expect(pageOutline(html).replace(/\s+/g, ' ')).toContain(words);
+    expect(html.match(/<script\b/g)).toHaveLength(2);
+    expect(html).not.toMatch(/<[a-z][^>]*\son[a-z]+=/);
+    expect(html).not.toMatch(/href="(?!#|https?:|mailto:)/);
+  });
+  test('is text in print', async () => {
+    const { pdf } = await renderPdf(withText(text), {}, engine);
+    expect(pdfText(pdf).replace(/[\s\u200B]+/g, '')).toContain(words.replace(/\s+/g, ''));
+  });
+});
+
+test('controls that turn the writing round are left out and reported', async () => {
+  const document = withText('Torque to \u202e511\u202c N·m');
+  const html = renderHtml(document);
+  expect(html.html).not.toMatch(/[\u202a-\u202e\u2066-\u2069]/);
+  expect(html.findings).toContainEqual({
+    message: 'The invisible character U+202E was left out',
+    file: 'FH-12-front-hub.bay',
+    line: 68,
+  });
+  const print = await renderPdf(document, {}, engine);
+  expect(pdfText(print.pdf)).toContain('Torque to 511 N·m');
+  expect(print.findings).toContainEqual({
+    message: 'The invisible character U+202E was left out',
+    file: 'FH-12-front-hub.bay',
+    line: 68,
+  });
+});
+
+test('characters that the type does not have show as a box and are reported', async () => {
+  const document = withText('Fit 🔧 the ブレーキ, 刹车');
+  const { pdf, findings } = await renderPdf(document, {}, engine);
+  expect(pdfText(pdf)).toContain('Fit ◊ the ◊◊◊◊');
+  expect(findings.map(({ message }) => message)).toContain(
+    'The print cannot show the character 🔧 (U+1F527); it prints as ◊',
+  );
+  expect(findings.every(({ file, line }) => file === 'FH-12-front-hub.bay' && line === 68)).toBe(true);
+  expect(renderHtml(document).html).toContain('Fit 🔧 the ブレーキ');
+});
+
+test('letters with marks, superscripts and the signs of the trade print as they are', async () => {
+  const text = 'Größe é ñ ç Å œ — “quoted” ½ ° ± × · µ Ω ≥ ≤ €';
+  const { pdf, findings } = await renderPdf(withText(text), {}, engine);
+  expect(findings).toEqual([]);
+  expect(pdfText(pdf)).toContain('Größe é ñ ç Å œ');
+});
+
+test('a word of 5,000 characters breaks and stays on the page', async () => {
+  const word = 'x'.repeat(5000);
+  const { pdf } = await renderPdf(withText(word), {}, engine);
+  expect(pdfText(pdf).replace(/[^x]/g, '').length).toBeGreaterThanOrEqual(10_000);
+  expect(renderHtml(withText(word)).html).toContain(word);
+});
+
+test('empty titles fall back to the number', async () => {
+  const base = withText('Go on.', ' ');
+  const document = { ...base, identity: { ...base.identity, title: '' } };
+  expect(renderHtml(document).html).toContain('<h1>FH-12</h1>');
+  expect((await renderPdf(document, {}, engine)).pages).toBeGreaterThan(4);
+});
+
+test('a document without any block still prints', async () => {
+  const document = { ...fh12(), blocks: [], bans: [] };
+  expect((await renderPdf(document, {}, engine)).pages).toBe(1);
+  expect(renderHtml(document).html).toContain('FH-12');
+});

@@ -2,11 +2,11 @@
 import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type Driver, drive } from './driver.js';
-import { type ConfigurableWorkbench, startWorkbench } from './workbench.js';
+import { startWorkbench, type Workbench } from './workbench.js';
 
 const LIBRARY = fileURLToPath(new URL('./library', import.meta.url));
 
-let bench: ConfigurableWorkbench;
+let bench: Workbench;
 let technician: Driver;
 beforeAll(async () => {
   bench = await startWorkbench('baywright', LIBRARY);
@@ -89,23 +89,11 @@ describe('the views', () => {
   });
 });
 
-describe('in high contrast', () => {
-  test('the preview and the buttons can be read', async () => {
-    await technician.open('FH-12-front-hub.bay');
-    bench.configure({ 'workbench.colorTheme': 'Default High Contrast' });
-    await technician.run('Baywright: Preview Beside');
-    await technician.preview().locator('body.vscode-high-contrast').waitFor();
-    await technician.guide().locator('[data-line]').first().waitFor();
-    await technician.screenshot('5-high-contrast');
-    bench.configure({});
-  });
-});
-
 describe('a new procedure', () => {
   test('starts from a short job, from the palette', async () => {
     await technician.run('Baywright: New Procedure');
     await technician.line('procedure NEW-01').waitFor();
-    await technician.screenshot('6-new-procedure');
+    await technician.screenshot('5-new-procedure');
   });
 
   test('is shown step by step in the walkthrough', async () => {
@@ -113,7 +101,7 @@ describe('a new procedure', () => {
     await technician.pick('First procedure in five minutes');
     await bench.page.locator('.getting-started-step', { hasText: 'See what it finds' }).click();
     await bench.page.locator('.getting-started-media').waitFor();
-    await technician.screenshot('7-walkthrough');
+    await technician.screenshot('6-walkthrough');
     // Its buttons act on the procedure that is open behind it.
     await bench.page
       .locator('.getting-started-step', { hasText: 'See what it finds' })

@@ -19,11 +19,6 @@ export interface Workbench {
   close(): Promise<void>;
 }
 
-/** A workbench whose user settings the test may change while it runs. */
-export interface ConfigurableWorkbench extends Workbench {
-  configure(settings: Readonly<Record<string, unknown>>): void;
-}
-
 /** Settings that keep the editor from showing anything but what is under test. */
 export const QUIET: Readonly<Record<string, unknown>> = {
   'security.workspace.trust.enabled': false,
@@ -44,7 +39,7 @@ export async function startWorkbench(
   vsix: string,
   folder: string,
   settings: Readonly<Record<string, unknown>> = {},
-): Promise<ConfigurableWorkbench> {
+): Promise<Workbench> {
   mkdirSync(SCREENSHOTS, { recursive: true });
   const home = mkdtempSync(join(tmpdir(), 'baywright-workbench-'));
   const [data, extensions, copy] = ['data', 'extensions', 'library'].map((name) => join(home, name)) as [
@@ -54,9 +49,7 @@ export async function startWorkbench(
   ];
   cpSync(folder, copy, { recursive: true });
   mkdirSync(join(data, 'User'), { recursive: true });
-  const configure = (more: Readonly<Record<string, unknown>>): void =>
-    writeFileSync(join(data, 'User', 'settings.json'), JSON.stringify({ ...QUIET, ...settings, ...more }));
-  configure({});
+  writeFileSync(join(data, 'User', 'settings.json'), JSON.stringify({ ...QUIET, ...settings }));
   const common = ['--user-data-dir', data, '--extensions-dir', extensions];
   execFileSync(process.execPath, [SERVER_ENTRY, ...common, '--install-extension', packageNamed(vsix)], {
     stdio: 'pipe',
@@ -83,7 +76,6 @@ export async function startWorkbench(
   return {
     page,
     folder: copy,
-    configure,
     close: async () => {
       await browser.close();
       server.kill();

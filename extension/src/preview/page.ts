@@ -35,8 +35,8 @@ export function previewPage(webview: Webview, extension: Uri, state: PageState, 
 <button id="pdf" type="button">${l10n.t('Save PDF')}</button>
 <output id="findings"></output>
 </header>
-<main role="tabpanel" id="sheet"><p id="sorry" role="status" hidden></p>
-<iframe id="guide" sandbox="allow-same-origin" title="${attribute(l10n.t('The guide'))}"></iframe></main>
+<main><div role="tabpanel" id="sheet" aria-label="${attribute(l10n.t('The guide'))}"><p id="sorry" role="status" hidden></p>
+<iframe id="guide" sandbox="allow-same-origin" title="${attribute(l10n.t('The guide'))}"></iframe></div></main>
 <script nonce="${nonce}" src="${script}"></script>
 </body>
 </html>`;

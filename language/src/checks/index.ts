@@ -1,5 +1,8 @@
 // Every check beside syntax, state and rules, one row each.
 import type { Check } from './check.js';
+import { fluidGrades } from './fluid-grades.js';
+import { fluidAmounts } from './fluid-amounts.js';
+import { sealsAndSupplies } from './seals-and-supplies.js';
 import { jointStrength } from './joint-strength.js';
 import { threadsAndHeads } from './threads-and-heads.js';
 import { tighteningLines } from './tightening-lines.js';
@@ -10,4 +13,7 @@ export const CHECKS: readonly Check[] = [
   jointStrength,
   torqueEntries,
   tighteningLines,
+  fluidGrades,
+  fluidAmounts,
+  sealsAndSupplies,
 ];

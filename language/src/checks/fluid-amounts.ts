@@ -1,0 +1,173 @@
+// L301 to L306: amounts that go in, drains and fills in their order, refrigerant by mass.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { fillWithoutAmount } from '../diagnostics/l301-fill-without-amount.js';
+import { fillOverSystem } from '../diagnostics/l302-fill-over-system.js';
+import { drainedTwice } from '../diagnostics/l303-drained-twice.js';
+import { filledTwice } from '../diagnostics/l304-filled-twice.js';
+import { chargeNotByMass } from '../diagnostics/l305-charge-not-by-mass.js';
+import { chargeWithoutTolerance } from '../diagnostics/l306-charge-without-tolerance.js';
+import type { Job } from '../names/job.js';
+import { clausesOf, hasClause, type Thing } from '../names/model.js';
+import type { BoundItem } from '../names/statement.js';
+import { numberOf, toSI } from '../quantity/index.js';
+import type { MeasureNode } from '../syntax/tree.js';
+import { overfill } from '../trade/fluid-amounts.js';
+import { NEVER } from '../variants/diagrams.js';
+import type { Check } from './check.js';
+import { type WorkStatement, workStatements } from './own-lines.js';
+
+export const fluidAmounts: Check = ({ job }) => [
+  ...workStatements(job).flatMap((w) => fillsOf(w).flatMap((object) => fillFindings(job, w, object))),
+  ...orderFindings(job),
+  ...job.file.things
+    .filter((t) => t.kind === 'fluid' && hasClause(t, 'refrigerant'))
+    .flatMap((t) => chargeFindings(job, t)),
+];
+
+/** The fluids a statement puts in. */
+function fillsOf({ statement }: WorkStatement): readonly BoundItem[] {
+  return statement.verb.on.fluid?.makes.includes('filled')
+    ? statement.objects.filter((o) => o.thing?.kind === 'fluid')
+    : [];
+}
+
+function fillFindings(job: Job, work: WorkStatement, { thing, item }: BoundItem): Finding[] {
+  if (!thing) return [];
+  const { statement } = work;
+  const { path: file, tree } = job.file;
+  const bare = statement.clause('bare')?.spec?.stages[0]?.measure;
+  const said =
+    bare !== undefined || ['fill', 'mass', 'until level at'].some((word) => hasClause(thing, word));
+  if (!said && !statement.clause('until level at'))
+    return [finding(fillWithoutAmount, { file, span: item.name }, { name: thing.name })];
+  const holds = bare && smallest(job, thing, work.when);
+  const [litres, most] = [litresOf(bare), litresOf(holds)];
+  if (!bare || !holds || litres === undefined || most === undefined || !overfill(litres, most)) return [];
+  const source = job.imports.model(thing.file)?.tree.text ?? tree.text;
+  const data = {
+    name: thing.name,
+    amount: tree.text.slice(bare.start, bare.end),
+    holds: source.slice(holds.start, holds.end),
+  };
+  return [finding(fillOverSystem, { file, span: bare }, data)];
+}
+
+/** The smallest declared fill that holds somewhere the line runs; a guarded figure takes the place of the plain one. */
+function smallest(job: Job, fluid: Thing, when: number): MeasureNode | undefined {
+  const d = job.universe.diagrams;
+  const guarded = clausesOf(fluid, 'fill').filter((c) => c.guard);
+  const elsewhere = guarded.reduce((left, c) => d.minus(left, job.where(c.guard)), when);
+  const holding = clausesOf(fluid, 'fill').filter(
+    (c) => (c.guard ? d.and(when, job.where(c.guard)) : elsewhere) !== NEVER,
+  );
+  const measures = holding.map((c) => c.clause.spec?.stages[0]?.measure).filter((m) => m !== undefined);
+  if (measures.some((m) => litresOf(m) === undefined)) return undefined;
+  return measures.sort((a, b) => (litresOf(a) ?? 0) - (litresOf(b) ?? 0))[0];
+}
+
+function litresOf(node: MeasureNode | undefined): number | undefined {
+  const measure = node?.measure;
+  if (!measure || measure.unit.kind !== 'volume') return undefined;
+  const { nominal, high } = toSI(measure);
+  const value = nominal ?? high;
+  return value === undefined ? undefined : numberOf(value) * 1000;
+}
+
+/**
+ * Drains and fills of each fluid in the order written. A line that is done only sometimes, or any other line that may let
+ * fluid out or move it, makes the fluid's state unknown and ends the comparison.
+ */
+function orderFindings(job: Job): Finding[] {
+  const file = job.file.path;
+  const d = job.universe.diagrams;
+  const last = new Map<
+    string,
+    {
+      readonly did: 'drained' | 'filled';
+      readonly when: number;
+      readonly span: { readonly start: number; readonly end: number };
+    }
+  >();
+  const found: Finding[] = [];
+  let operation = workStatements(job)[0]?.operation;
+  for (const work of workStatements(job)) {
+    if (work.operation !== operation) last.clear();
+    operation = work.operation;
+    const makes = work.statement.verb.on.fluid?.makes ?? [];
+    const did = makes.includes('filled') ? 'filled' : makes.includes('drained') ? 'drained' : undefined;
+    if (
+      did === undefined &&
+      LETS_OUT.some(
+        (kind) => work.statement.objects.some((o) => o.thing?.kind === kind) && !isPassive(work, kind),
+      )
+    )
+      last.clear();
+    for (const { thing, item } of did === undefined ? [] : work.statement.objects) {
+      if (thing?.kind !== 'fluid') continue;
+      const before = last.get(thing.id);
+      if (
+        before &&
+        before.did === did &&
+        !work.sometimes &&
+        d.and(before.when, work.when) !== NEVER &&
+        whole(work)
+      ) {
+        const related = [
+          { file, span: before.span, message: did === 'drained' ? 'drained here' : 'filled here' },
+        ];
+        found.push(
+          finding(
+            did === 'drained' ? drainedTwice : filledTwice,
+            { file, span: item.name, related },
+            { name: thing.name },
+          ),
+        );
+      }
+      if (work.sometimes || !whole(work)) last.delete(thing.id);
+      else if (did !== undefined) last.set(thing.id, { did, when: work.when, span: work.line.code });
+    }
+  }
+  return found;
+}
+
+const LETS_OUT = ['part', 'connection', 'circuit', 'machine'] as const;
+
+/** A verb that only looks at, cleans or fits the thing lets nothing out. */
+function isPassive({ statement }: WorkStatement, kind: (typeof LETS_OUT)[number]): boolean {
+  const makes = statement.verb.on[kind]?.makes ?? [];
+  return makes.every((m) => m === 'outcome' || m === 'fitted');
+}
+
+/** `drain axle-oil, 2 L` lets out a part only, and `until level` fills only what lacks. */
+function whole({ statement }: WorkStatement): boolean {
+  const partial =
+    statement.verb.on.fluid?.makes.includes('drained') && statement.clause('bare') !== undefined;
+  return !partial && !(statement.clause('until level at') && !statement.clause('bare'));
+}
+
+function chargeFindings(job: Job, fluid: Thing): Finding[] {
+  const { path: file, tree } = job.file;
+  return ['fill', 'mass'].flatMap((word) =>
+    clausesOf(fluid, word).flatMap(({ clause }) => {
+      const node = clause.spec?.stages[0]?.measure;
+      const { measure } = node ?? {};
+      if (!node || !measure) return [];
+      if (measure.unit.kind === 'volume')
+        return [finding(chargeNotByMass, { file, span: node }, { name: fluid.name })];
+      if (
+        measure.unit.kind !== 'mass' ||
+        measure.form !== 'amount' ||
+        measure.plus !== undefined ||
+        measure.minus !== undefined
+      )
+        return [];
+      return [
+        finding(
+          chargeWithoutTolerance,
+          { file, span: node },
+          { name: fluid.name, mass: tree.text.slice(node.start, node.end) },
+        ),
+      ];
+    }),
+  );
+}

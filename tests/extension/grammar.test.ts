@@ -1,4 +1,5 @@
 // The editor grammar: each kind of line, and each word of the tables where it belongs.
+import { readdirSync, readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { IGrammar } from 'vscode-textmate';
 import { VERBS } from '../../language/src/verbs/index.js';
@@ -337,6 +338,19 @@ describe('each word of the tables', () => {
         new RegExp(`^${word} = (head|text head|guard|verb|${word})$`),
       );
     }
+  });
+});
+
+describe('each line of the samples', () => {
+  const samples = new URL('../../samples/', import.meta.url);
+  const names = readdirSync(samples, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.bay'),
+  );
+  test.each(names)('%s leaves no code without a colour', (name) => {
+    const bare = tokenize(grammar, readFileSync(new URL(name, samples), 'utf8')).filter(
+      (piece) => /\S/.test(piece.text) && /^(meta\.section\.\w+)?$/.test(piece.scopes),
+    );
+    expect(bare).toEqual([]);
   });
 });
 

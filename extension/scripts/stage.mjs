@@ -34,6 +34,8 @@ const PRINTING = ['compiler/fonts', 'compiler/templates'];
 
 export function stage(target, engine) {
   const folder = `${ROOT}out/extension/stage/${target}`;
+  const unbuilt = BUNDLES.filter((file) => !existsSync(ROOT + file));
+  if (unbuilt.length > 0) throw new Error(`not built yet: ${unbuilt.join(', ')}. Run: npm run build`);
   rmSync(folder, { recursive: true, force: true });
   const copy = (from, to) => cpSync(from, `${folder}/${to}`, { recursive: true });
   for (const file of FILES) copy(EXTENSION + file, file);

@@ -103,6 +103,11 @@ describe('the protocol', () => {
     expect(new Set(names).size).toBe(names.length);
     for (const name of names) expect(name).toMatch(/^baywright\/\w+$/);
   });
+  test('is the same in the server as in the client', () => {
+    const types = (text: string): string => text.slice(text.indexOf('export '));
+    const server = readFileSync(new URL('../../server/src/protocol.ts', import.meta.url), 'utf8');
+    expect(types(server)).toBe(types(read('src/protocol.ts')));
+  });
   test('names each token type and modifier once', () => {
     for (const list of [TOKEN_TYPES, TOKEN_MODIFIERS]) expect(new Set<string>(list).size).toBe(list.length);
   });

@@ -44,11 +44,12 @@ export async function packageExtension(targets) {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const { values } = parseArgs({ options: { target: { type: 'string', multiple: true } } });
-  const missing = await packageExtension(values.target ?? ['universal', ...Object.keys(ENGINES)]);
-  if (missing.length > 0) {
-    process.stderr.write(
-      `Not made, because their PDF engine could not be fetched from the registry: ${missing.join(', ')}\n`,
-    );
+  try {
+    const missing = await packageExtension(values.target ?? ['universal', ...Object.keys(ENGINES)]);
+    if (missing.length > 0)
+      throw new Error(`not made, because their PDF engine could not be fetched: ${missing.join(', ')}`);
+  } catch (error) {
+    process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
     process.exitCode = 1;
   }
 }

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const folder = new URL('..', import.meta.url);
-export const PAGE_SCRIPTS = { 'page.js': 'page/main.ts' };
+export const PAGE_SCRIPTS = { 'page.js': 'page/main.ts', 'library.js': 'page/library.ts' };
 
 /** The scripts by file name. */
 export async function pageScripts() {

@@ -2,6 +2,7 @@
 import { cleanDocument } from './document/clean.js';
 import type { GuideDocument, OutputFinding } from './document/document.js';
 import { pageAssets } from './html/assets.js';
+import { type Library, libraryHtml } from './html/library.js';
 import { pageHtml } from './html/page.js';
 import { isPrintable } from './pdf/coverage.js';
 import { type Engine, openEngine } from './pdf/engine.js';
@@ -21,6 +22,11 @@ export function renderHtml(
 ): HtmlOutput {
   const { document: clean, findings } = cleanDocument(document, {});
   return { html: pageHtml(clean, { print: options.print ?? DEFAULT_PRINT.print }, pageAssets()), findings };
+}
+
+/** Makes the list of a shop's guides one HTML file with search that needs no network. */
+export function renderLibrary(library: Library): string {
+  return libraryHtml(library, pageAssets());
 }
 
 export interface PdfOutput {

@@ -35,7 +35,7 @@ const HOSTILE = {
   'comment end': '*/ /* // -->',
   'data end': '</script><script>alert(2)</script>',
   'style end': '</style><b>bold</b>',
-  'template slot': '{{constructor}} ${7*7} {page}',
+  'template slot': '{{constructor}} #{7*7} {page}',
 };
 
 describe.for(Object.entries(HOSTILE))('%s', ([, text]) => {

@@ -129,6 +129,8 @@ export const WORD_KEYS = [
   'bad',
   'open',
   'closed',
+  'number',
+  'vehicles',
   'filter',
   'noMatch',
 ] as const;

@@ -102,7 +102,7 @@ describe('order', () => {
 });
 
 describe('explain', () => {
-  it.each(['explain R803', 'explain r903', 'explain setting-unknown'])('%s prints the page', async (line) => {
+  it.each(['explain R803', 'explain r803', 'explain setting-unknown'])('%s prints the page', async (line) => {
     const { code, out } = await baywright(line);
     expect(code).toBe(0);
     expect(out).toContain('R803 setting-unknown (warning)\n\nA misspelt key does nothing');

@@ -1,0 +1,24 @@
+// The signal-word messages of a job in the order written, with the text each one prints.
+import { everyLine, type Job } from '../names/job.js';
+import type { MessageLine } from '../syntax/tree.js';
+import { type WorkLine, workLines } from './own-lines.js';
+
+export interface Message {
+  readonly line: MessageLine;
+  readonly work: WorkLine;
+  readonly text: string;
+}
+
+/** The messages among the job's own lines of work; a shared one brings the text of its entry. */
+export function messagesOf(job: Job): Message[] {
+  return workLines(job).flatMap((work) =>
+    work.line.kind === 'message' ? [{ line: work.line, work, text: messageText(job, work.line) }] : [],
+  );
+}
+
+/** What the message says: its own text, or title and text of the shared message it names. */
+export function messageText(job: Job, line: MessageLine): string {
+  const shared = line.reference ? job.scope.resolve(line.reference.text)?.line : undefined;
+  const parts = shared ? [...everyLine([shared])].map((l) => l.prose?.text) : [];
+  return [line.prose?.text, ...parts].filter((t) => t !== undefined).join('\n');
+}

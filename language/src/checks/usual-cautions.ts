@@ -1,0 +1,115 @@
+// H201, H202: a usual caution that is missing where verbs, marks or fluids call for it; once for each job and hazard.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { usualWarningMissing } from '../diagnostics/h201-usual-warning-missing.js';
+import { usualCautionMissing } from '../diagnostics/h202-usual-caution-missing.js';
+import type { Job } from '../names/job.js';
+import type { Thing } from '../names/model.js';
+import type { FluidFamily } from '../trade/grade-reading.js';
+import { hasWord } from '../vocabulary/hazard-words.js';
+import { HAZARDS, type Hazard, type HazardTrigger } from '../vocabulary/hazards.js';
+import type { Check } from './check.js';
+import { gradesOf } from './fluid-grades.js';
+import { messagesOf } from './messages.js';
+import { insertBefore, type WorkStatement, workStatements } from './own-lines.js';
+
+export const usualCautions: Check = ({ job, library }) => {
+  const language = library.settings.languages[0] ?? 'en';
+  const statements = workStatements(job);
+  return HAZARDS.flatMap((hazard) => {
+    const at = statements.find((w) => hazard.triggers.some((t) => triggered(job, w, t, statements)));
+    if (!at || isAnswered(job, hazard, at.line.start)) return [];
+    const text = hazard.text[language];
+    const edits = [insertBefore(job, at.line, [`${hazard.signal}: ${text}`])];
+    const def = hazard.grave ? usualWarningMissing : usualCautionMissing;
+    const fixes = [
+      {
+        title: `Insert the usual \`${hazard.signal}\` (common practice; check it against local codes and the maker's data)`,
+        edits,
+      },
+    ];
+    return [
+      finding(
+        def,
+        { file: job.file.path, span: at.line.code, fixes },
+        { hazard: hazard.title, signal: hazard.signal, text },
+      ),
+    ];
+  }) satisfies Finding[];
+};
+
+/** A message before the action, or a prerequisite, that names the hazard or takes it away. */
+function isAnswered(job: Job, hazard: Hazard, before: number): boolean {
+  const messages = messagesOf(job)
+    .filter((m) => m.line.start < before)
+    .map((m) => m.text);
+  const prerequisites = job.file.prerequisites.map(
+    (l) => `${job.file.tree.text.slice(l.code.start, l.code.end)} ${l.prose?.text ?? ''}`,
+  );
+  return [...messages, ...prerequisites].some((text) => hasWord(text, hazard.answered));
+}
+
+function triggered(
+  job: Job,
+  work: WorkStatement,
+  trigger: HazardTrigger,
+  all: readonly WorkStatement[],
+): boolean {
+  const { statement } = work;
+  if (trigger.verbs && !trigger.verbs.includes(statement.verb.word)) return false;
+  if (
+    trigger.engineRuns &&
+    !all.some(
+      (w) =>
+        w.step === work.step &&
+        w.line.start < work.line.start &&
+        w.statement.verb.on.machine?.makes.includes('moved_fluids'),
+    )
+  )
+    return false;
+  const objects = statement.objects.map((o) => o.thing).filter((t) => t !== undefined);
+  if (trigger.supplies) {
+    const used = [
+      ...objects,
+      ...statement.clauses.flatMap((c) => c.items.map((i) => job.scope.resolve(i.name.text))),
+    ];
+    return used.some((t) => t?.kind === 'supply' && t.marks.some((m) => trigger.supplies?.includes(m)));
+  }
+  return objects.some((thing) => concerns(job, thing, trigger));
+}
+
+function concerns(job: Job, thing: Thing, trigger: HazardTrigger): boolean {
+  const { marks, names, families, machines, fillerOf } = trigger;
+  if (machines) return thing.kind === 'machine' && machines.includes(thing.name);
+  if (
+    names &&
+    !names.some((n) => thing.name === n || thing.name.startsWith(`${n}-`) || thing.name.endsWith(`-${n}`))
+  )
+    return false;
+  const inside = [thing, ...opened(job, thing)];
+  if (marks && !inside.some((t) => t.marks.some((m) => marks.includes(m)))) return false;
+  if (families && !inside.some((t) => familiesOf(t).some((f) => families.includes(f)))) return false;
+  if (
+    fillerOf &&
+    !job.inverse(thing, 'fill at').some((r) => familiesOf(r.of).some((f) => fillerOf.includes(f)))
+  )
+    return false;
+  return true;
+}
+
+/** The circuit a connection belongs to, and the fluids in it. */
+function opened(job: Job, thing: Thing): Thing[] {
+  const circuits =
+    thing.kind === 'circuit'
+      ? [thing]
+      : job
+          .relations(thing, 'in')
+          .map((r) => r.target)
+          .filter((t) => t.kind === 'circuit');
+  return [...circuits, ...circuits.flatMap((c) => job.relations(c, 'uses').map((r) => r.target))];
+}
+
+function familiesOf(thing: Thing): FluidFamily[] {
+  return gradesOf(thing)
+    .map((g) => g.reading.family)
+    .filter((f) => f !== undefined);
+}

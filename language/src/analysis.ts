@@ -54,6 +54,10 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
       analyses.set(path, analysis);
       return analysis;
     },
+    release(path) {
+      reads.delete(path);
+      analyses.delete(path);
+    },
     changed(path) {
       numbers = undefined;
       if (path === undefined) {
@@ -71,7 +75,7 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
 function analyse(file: Read, library: Library): Analysis {
   const { model, tree, text } = file;
   const job = jobOf(model, library);
-  const rules = runRules(job);
+  const rules = runRules(job, new Set(library.settings.starterRulesOff.map((r) => r.rule)));
   const run = model.kind === 'procedure' && model.work.length > 0 ? runProcedure(job, rules.listen) : undefined;
   const input = { job, run, library, syntax: file.findings };
   const raw = [...file.findings, ...(run ? [...reportState(run), ...rules.findings()] : []), ...CHECKS.flatMap((check) => check(input))];

@@ -1,8 +1,8 @@
 // The diagnostics of the state analysis.
-
 import { wrongPosture } from './f301-wrong-posture.js';
 import { angleBeforeSnug } from './f302-angle-before-snug.js';
 import { singleUseAgain } from './f303-single-use-again.js';
+import { stageSkipped } from './f304-stage-skipped.js';
 import { takenOffTwice } from './s101-taken-off-twice.js';
 import { stillOn } from './s102-still-on.js';
 import { stillHeld } from './s103-still-held.js';
@@ -45,94 +45,6 @@ import { pathsDiffer } from './s401-paths-differ.js';
 import { neverReached } from './s402-never-reached.js';
 import { absentThing } from './v101-absent-thing.js';
 
-export const STATE_DIAGNOSTICS = [
-  takenOffTwice,
-  stillOn,
-  stillHeld,
-  stillCovered,
-  stillConnected,
-  alreadyLoose,
-  alreadyPlaced,
-  notPlaced,
-  notCapped,
-  notChocked,
-  drainShut,
-  fillerShut,
-  vehiclePosture,
-  suspensionPosture,
-  renewedInPlace,
-  outOfOrder,
-  shutIn,
-  notClosedWhenFilled,
-  jointDry,
-  sealantSkinned,
-  facesNotClean,
-  notCured,
-  notSettled,
-  nothingToCheck,
-  neverPutBack,
-  neverConnected,
-  neverTorqued,
-  notSnugWhenLowered,
-  leftIn,
-  neverFilled,
-  levelNeverChecked,
-  neverBled,
-  notRestored,
-  notMovedBack,
-  neverAdjusted,
-  leftChocked,
-  leftRaised,
-  pathsDiffer,
-  neverReached,
-  wrongPosture,
-  angleBeforeSnug,
-  singleUseAgain,
-  absentThing,
-] as const;
+export const STATE_DIAGNOSTICS = [wrongPosture, angleBeforeSnug, singleUseAgain, stageSkipped, takenOffTwice, stillOn, stillHeld, stillCovered, stillConnected, alreadyLoose, alreadyPlaced, notPlaced, notCapped, notChocked, drainShut, fillerShut, vehiclePosture, suspensionPosture, renewedInPlace, spills, outOfOrder, shutIn, notClosedWhenFilled, jointDry, sealantSkinned, facesNotClean, notCured, notSettled, nothingToCheck, neverPutBack, neverConnected, neverTorqued, notSnugWhenLowered, leftIn, neverFilled, levelNeverChecked, neverBled, notRestored, notMovedBack, neverAdjusted, leftChocked, leftRaised, pathsDiffer, neverReached, absentThing] as const;
 
-export {
-  absentThing,
-  alreadyLoose,
-  alreadyPlaced,
-  angleBeforeSnug,
-  drainShut,
-  facesNotClean,
-  fillerShut,
-  jointDry,
-  leftChocked,
-  leftIn,
-  leftRaised,
-  levelNeverChecked,
-  neverAdjusted,
-  neverBled,
-  neverConnected,
-  neverFilled,
-  neverPutBack,
-  neverReached,
-  neverTorqued,
-  notCapped,
-  notChocked,
-  notClosedWhenFilled,
-  notCured,
-  nothingToCheck,
-  notMovedBack,
-  notPlaced,
-  notRestored,
-  notSettled,
-  notSnugWhenLowered,
-  outOfOrder,
-  pathsDiffer,
-  renewedInPlace,
-  sealantSkinned,
-  shutIn,
-  singleUseAgain,
-  stillConnected,
-  stillCovered,
-  stillHeld,
-  stillOn,
-  suspensionPosture,
-  takenOffTwice,
-  vehiclePosture,
-  wrongPosture,
-};
+export { wrongPosture, angleBeforeSnug, singleUseAgain, stageSkipped, takenOffTwice, stillOn, stillHeld, stillCovered, stillConnected, alreadyLoose, alreadyPlaced, notPlaced, notCapped, notChocked, drainShut, fillerShut, vehiclePosture, suspensionPosture, renewedInPlace, spills, outOfOrder, shutIn, notClosedWhenFilled, jointDry, sealantSkinned, facesNotClean, notCured, notSettled, nothingToCheck, neverPutBack, neverConnected, neverTorqued, notSnugWhenLowered, leftIn, neverFilled, levelNeverChecked, neverBled, notRestored, notMovedBack, neverAdjusted, leftChocked, leftRaised, pathsDiffer, neverReached, absentThing };

@@ -22,6 +22,12 @@ export function matchAct(pattern: EventPattern, act: Act, it: Thing | undefined)
   return matching.length > 0 ? matching : undefined;
 }
 
+/** Whether an act with a name that is not declared may be what a rule asks for: it then counts as done. */
+export function mayMatch(pattern: EventPattern, act: Act): boolean {
+  const { statement } = act;
+  return statement !== undefined && pattern.verbs.some((v) => v.text === statement.verb.word) && statement.objects.some((o) => o.thing === undefined);
+}
+
 export function isTarget(target: NonNullable<EventPattern['target']>, thing: Thing, it: Thing | undefined): boolean {
   switch (target.form) {
     case 'it':

@@ -14,7 +14,7 @@ import type { Machine } from '../state/machine.js';
 import type { Listener } from '../state/run.js';
 import type { StepLine } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
-import { answersMessage, isTarget, matchAct } from './match.js';
+import { answersMessage, isTarget, matchAct, mayMatch } from './match.js';
 import { readRule, type Required, type Rule } from './rule-model.js';
 import { starterRules } from './starter.js';
 import { stateTest } from './state-words.js';
@@ -27,9 +27,14 @@ export interface RuleRun {
 
 export function runRules(job: Job, off: ReadonlySet<string> = new Set()): RuleRun {
   const house = [...job.scope.names.values()].filter((t) => t.kind === 'rule').map((t) => readRule(t, false)).filter((r) => r !== undefined);
-  const rules = [...house, ...starterRules().filter((r) => !off.has(r.thing.name))];
+  const rules = [...house, ...(off.has('all') ? [] : starterRules().filter((r) => !off.has(r.thing.name)))];
   const found: Finding[] = [];
-  return { rules, findings: () => found, listen: (m) => rules.map((rule) => new Automaton(m, rule, found)) };
+  return { rules, findings: () => withoutTwins(found), listen: (m) => rules.map((rule) => new Automaton(m, rule, found)) };
+}
+
+/** Usual practice is not told where a house rule already speaks of the same line. */
+function withoutTwins(found: readonly Finding[]): Finding[] {
+  return found.filter((f) => f.code !== usualPractice.code || !found.some((o) => o.code === houseRule.code && o.span.start === f.span.start && o.file === f.file));
 }
 
 const MET = 'met';
@@ -183,7 +188,7 @@ class Automaton implements Listener {
   #meets(required: Required, act: Act, it: Thing | undefined): boolean {
     if (required.form === 'message') return answersMessage(act, required.message);
     if (required.form === 'wait') return act.statement?.verb.alone?.makes.includes('waited') ?? false;
-    return matchAct(required.pattern, act, it) !== undefined;
+    return matchAct(required.pattern, act, it) !== undefined || mayMatch(required.pattern, act);
   }
 
   /** A thing that its entry renews meets a demand to renew it. */

@@ -39,6 +39,12 @@ function isTogether(act: Act, thing: Thing): boolean {
   return (act.statement?.verb.on[thing.kind]?.makes ?? []).some((x) => directionOfMake(x) === 'together');
 }
 
+/** Whether the act works on something that the missing part will cover. */
+function reachesBehind(m: Machine, act: Act, thing: Thing, lacks: readonly Lack[]): boolean {
+  if (!act.statement?.verb.on[thing.kind]?.needs.includes('reachable')) return false;
+  return m.job.relations(thing, 'behind').some((r) => lacks.some((l) => l.thing === r.target && l.want === 'in'));
+}
+
 /** Whether the act runs wherever something lacks: a line in a branch is no place for what all paths need. */
 function covers(m: Machine, act: Act, lacks: readonly Lack[]): boolean {
   return lacks.every((l) => m.d.implies(l.when, act.when));
@@ -48,8 +54,13 @@ function covers(m: Machine, act: Act, lacks: readonly Lack[]): boolean {
 function before(m: Machine, act: Act, lacks: readonly Lack[]): Anchor | undefined {
   if (act.through) return { line: act.through, side: 'before' };
   if (act.file !== m.job.file.path) return undefined;
-  const block = covers(m, act, lacks) ? undefined : act.step?.children.find((c) => c.start <= act.line.start && act.line.end <= c.end);
-  return { line: block ?? act.line, side: 'before' };
+  return { line: passedByAll(m, act, lacks), side: 'before' };
+}
+
+/** The act's line; where it runs on fewer combinations than lack, the block of its step that holds it. */
+function passedByAll(m: Machine, act: Act, lacks: readonly Lack[]): Line {
+  if (covers(m, act, lacks)) return act.line;
+  return act.step?.children.find((c) => c.start <= act.line.start && act.line.end <= c.end) ?? act.line;
 }
 
 /** The last line, after the thing was taken apart and before `limit`, that puts something of the same joint back. */
@@ -57,16 +68,27 @@ function lastKin(m: Machine, lacks: readonly Lack[], limit: number): Line | unde
   const kin = new Set(lacks.flatMap((l) => kinOf(m, l.thing)));
   const posture = lacks.some((l) => hasClause(l.thing, 'on ground') || hasClause(l.thing, 'at ride height'));
   const from = Math.max(-1, ...lacks.map((l) => l.maker));
+  // A torque belongs right behind the line that closed its joint; all else behind the last line of the joint.
+  const soonest = lacks.every((l) => l.want === 'torqued');
   let found: Line | undefined;
   for (const act of m.acts.slice(0, limit)) {
-    if (act.index < from || act.through || act.file !== m.job.file.path || !act.statement || !covers(m, act, lacks)) continue;
+    if (act.index < from || act.through || act.file !== m.job.file.path || !act.statement) continue;
     const { verb, objects } = act.statement;
     const lowers = posture && verb.on.machine?.makes.some((x) => x === 'lowered' || x === 'loaded') === true;
-    const together = objects.some((o) => o.thing && kin.has(o.thing) && isTogether(act, o.thing));
+    const together = objects.some((o) => o.thing && kin.has(o.thing) && (isTogether(act, o.thing) || reachesBehind(m, act, o.thing, lacks)));
     if (lacks.some((l) => l.want === 'bled') && objects.some((o) => o.thing?.kind === 'fluid' && (verb.on.fluid?.makes ?? []).some((x) => x === 'levelled' || x === 'topped'))) continue;
-    if (lowers || together || act.index === from && lacks.every((l) => l.want === 'levelled')) found = act.line;
+    if (lowers || together || act.index === from && lacks.every((l) => l.want === 'levelled')) {
+      found = passedByAll(m, act, lacks);
+      if (soonest && !posture) return found;
+    }
   }
-  return found;
+  const maker = m.acts[from];
+  return found ?? (soonest && maker && !maker.through && maker.file === m.job.file.path ? passedByAll(m, maker, lacks) : undefined);
+}
+
+/** What must be shut before a circuit is bled: its connections with what clamps and holds them. */
+function circuitKin(m: Machine, circuit: Thing): Thing[] {
+  return m.job.inverse(circuit, 'in').flatMap((r) => [r.of, ...m.job.relations(r.of, 'held by').map((h) => h.target), ...m.job.relations(r.of, 'clamped by').map((h) => h.target)]);
 }
 
 /** The thing, what it holds, what holds it, what sits behind it, and the circuit or fluid it belongs to. */
@@ -79,6 +101,7 @@ function kinOf(m: Machine, thing: Thing): Thing[] {
     ...m.job.relations(thing, 'in').map((r) => r.target),
     ...m.job.relations(thing, 'on').map((r) => r.target),
     ...m.job.inverse(thing, 'in').map((r) => r.of),
+    ...(thing.kind === 'circuit' ? circuitKin(m, thing) : []),
     ...m.job.relations(thing, 'uses').map((r) => r.target),
   ];
 }

@@ -1,6 +1,7 @@
 // Carries one statement out on the state: needs, what lacks, what is assumed, makes.
 import type { Thing } from '../names/model.js';
 import type { BoundItem } from '../names/statement.js';
+import { nearest } from '../vocabulary/near.js';
 import type { Effect } from '../vocabulary/verb.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
@@ -25,6 +26,7 @@ export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolea
   const statement = act.statement;
   if (!statement) return false;
   const statementDeficits: Deficit[] = [];
+  muteNearMisses(m, act);
   const objects = statement.objects.length > 0 ? statement.objects : [undefined];
   for (const object of objects) {
     const effect = object === undefined ? statement.verb.alone : object.thing && statement.verb.on[object.thing.kind];
@@ -37,6 +39,17 @@ export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolea
   placedAids(m, act, statementDeficits, gathered);
   gathered.deficits.push(...statementDeficits);
   return statementDeficits.some((d) => !d.silent);
+}
+
+/** A misspelt name is one finding of its own: what it was meant for is not judged from here on. */
+function muteNearMisses(m: Machine, act: Act): void {
+  for (const { thing, item } of act.statement?.objects ?? []) {
+    if (thing) continue;
+    for (const name of nearest(item.name.text, m.job.scope.names.keys(), 1)) {
+      const meant = m.job.scope.resolve(name);
+      if (meant) m.mute(meant, act.when);
+    }
+  }
 }
 
 function existing(m: Machine, act: Act, thing: Thing, item: BoundItem | undefined, gathered: Gathered): Condition {
@@ -79,7 +92,7 @@ function note(m: Machine, act: Act, need: Deficit['need'], lacks: readonly Lack[
 function followsFromAnother(m: Machine, lack: Lack, gathered: Gathered): boolean {
   const way = directionOf(lack.want);
   const assumed = m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way).reduce((c, a) => m.d.or(c, a.when), NEVER as Condition);
-  if (way !== 'here' && m.d.implies(lack.when, assumed)) return true;
+  if (m.d.implies(lack.when, way === 'here' ? m.assumedWhere(lack.thing) : assumed)) return true;
   const earlier = [...gathered.deficits, ...gathered.ruled].find((d) => d.lacks.some((l) => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker));
   if (!earlier || way === 'here') return false;
   earlier.lacks.push(lack);
@@ -92,7 +105,7 @@ function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
   const wants = effect.makes.flatMap((make) => MAKES_WANT[make] ?? []);
   for (const { deficit, want, when } of m.assumptions(asked.thing)) {
     const at = m.d.and(when, asked.when);
-    if (at === NEVER || !wants.includes(want)) continue;
+    if (at === NEVER || deficit.act === asked.act || !wants.includes(want)) continue;
     if (!deficit.late.includes(asked.act)) deficit.late.push(asked.act);
     deficit.arrived.set(asked.thing, m.d.or(deficit.arrived.get(asked.thing) ?? NEVER, at));
     late = m.d.or(late, at);

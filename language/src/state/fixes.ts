@@ -106,6 +106,7 @@ const SIMPLE: readonly (readonly [Want, string])[] = [
 
 function simple(m: Machine, verb: string, thing: Thing, want: Want, lacks: readonly Lack[]): string[] {
   const value = lacks.find((l) => l.thing === thing)?.value ?? thing.values[0]?.text ?? '';
+  if (want === 'fluid' && hasClause(thing, 'refrigerant')) return [`charge ${thing.name}`];
   if (want === 'set') return [`set ${thing.name} ${value}`];
   if (want === 'position') return [`move ${thing.name} to ${value}`];
   const settle = want === 'levelled' ? minutesOf(thing, 'settle') : undefined;

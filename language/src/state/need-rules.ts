@@ -84,6 +84,11 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     const angleOnly = torqueLines(thing).some((t) => t.spec?.stages[0]?.measure.measure?.unit.kind === 'angle');
     return angleOnly ? lacksOf(m, thing, 'tight', (v) => decode(v).snug + decode(v).torqued < size(decode(v)), 'snug', when) : [];
   },
+  'earlier stages': (m, { act, thing, when }) => {
+    const stage = Number(act.statement?.clause('stage')?.raw?.text);
+    if (!(stage > 1)) return [];
+    return lacksOf(m, thing, 'tight', (v) => decode(v).stage < stage - 1 && decode(v).torqued < size(decode(v)), 'stage', when);
+  },
   'has torque': () => [],
   'hand tight': () => [],
   'not spent': (m, { thing, when }) => (hasClause(thing, 'renew') ? lacksOf(m, thing, 'spent', (v) => v === 'yes', 'unspent', when) : []),

@@ -16,7 +16,7 @@ const NEED_DEF: Readonly<Partial<Record<Need | 'end', Def>>> = {
   'drain open': D.drainShut, 'fill open': D.fillerShut, 'on ground': D.vehiclePosture, raised: D.vehiclePosture, up: D.vehiclePosture,
   'suspension free': D.suspensionPosture, 'suspension loaded': D.suspensionPosture, 'out to renew': D.renewedInPlace,
   'joint wet': D.jointDry, 'faces clean': D.facesNotClean, 'torque clock': D.notCured, 'fill clock': D.notCured, 'run clock': D.notCured,
-  settled: D.notSettled, 'holds fluid': D.nothingToCheck, posture: D.wrongPosture, 'snug first': D.angleBeforeSnug, 'not spent': D.singleUseAgain,
+  settled: D.notSettled, 'holds fluid': D.nothingToCheck, posture: D.wrongPosture, 'snug first': D.angleBeforeSnug, 'earlier stages': D.stageSkipped, 'not spent': D.singleUseAgain,
 };
 
 export function needDiagnostic(need: Need | 'end'): Def {

@@ -20,12 +20,18 @@ export function reportState(run: StateRun): Finding[] {
   return [
     ...run.deficits.filter((d) => !d.silent).flatMap((d) => reportDeficit(m, d)),
     ...absences(run),
-    ...run.differences.map((x) => finding(pathsDiffer, {
+    ...differences(run).map((x) => finding(pathsDiffer, {
       file: x.file, span: x.line.code, variants: m.job.universe.words(x.when),
       related: x.things.flatMap((t) => lastMakers(m, t)),
     }, words(m, x.things, undefined, undefined))),
     ...run.unreached.slice(0, 1).map((line) => finding(neverReached, { file: m.job.file.path, span: line.code }, words(m, [], undefined, undefined))),
   ];
+}
+
+/** Paths that differ in a thing that a finding already speaks of are no second fault. */
+function differences(run: StateRun): StateRun['differences'] {
+  const told = new Set(run.deficits.flatMap((d) => d.lacks.map((l) => l.thing)));
+  return run.differences.map((x) => ({ ...x, things: x.things.filter((t) => !told.has(t)) })).filter((x) => x.things.length > 0);
 }
 
 function reportDeficit(m: Machine, deficit: Deficit): Finding[] {

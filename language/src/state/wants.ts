@@ -13,7 +13,7 @@ export type Direction = 'apart' | 'together' | 'here';
 
 export const WANTS = {
   off: 'apart', slack: 'apart', drained: 'apart', disconnected: 'apart', hung: 'apart',
-  mounted: 'here', tight: 'here', placed: 'here', up: 'here', supported: 'here', capped: 'here', chocked: 'here', clean: 'here', wet: 'here',
+  mounted: 'here', tight: 'here', stage: 'here', placed: 'here', up: 'here', supported: 'here', capped: 'here', chocked: 'here', clean: 'here', wet: 'here',
   'within time': 'here', cured: 'here', settled: 'here', 'ride height': 'here', 'suspension free': 'here', 'suspension loaded': 'here', fluid: 'together', unspent: 'here', 'back on ground': 'together',
   in: 'together', started: 'together', snug: 'together', torqued: 'together', connected: 'together', set: 'together', position: 'together',
   adjusted: 'together', gone: 'together', unchocked: 'together', levelled: 'together', bled: 'together',
@@ -126,6 +126,7 @@ export function assumeState(m: Machine, thing: Thing, want: Want, when: Conditio
     case 'unspent':
       put('spent', 'no');
       break;
+    case 'stage':
     case 'within time':
     case 'cured':
     case 'settled':

@@ -13,6 +13,7 @@ export const torque = defineVerb({
         'posture',
         'torque clock',
         'snug first',
+        'earlier stages',
         'not spent',
         'has torque',
       ],

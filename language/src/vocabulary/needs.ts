@@ -23,6 +23,7 @@ export const NEEDS = {
   posture: 'the vehicle stands as the torque asks',
   'torque clock': 'the sealant has set long enough for the final torque',
   'snug first': 'an angle follows a snug torque',
+  'earlier stages': 'the stages before the one named are done',
   'has torque': 'a torque is declared for it',
   'hand tight': 'it has no torque figure',
   'not spent': 'a single-use fastener is new',

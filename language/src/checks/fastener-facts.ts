@@ -1,9 +1,10 @@
 // What the fastener checks read of a set: its thread and class by their standards, what is on the threads, its
 // torques in newton metres.
 
+import type { Job } from '../names/job.js';
 import { clausesOf, hasClause, type Thing, type ThingClause } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
-import { numberOf, toSI, type Unit } from '../quantity/index.js';
+import { numberOf, type QuantityUse, toSI, type Unit } from '../quantity/index.js';
 import type { MeasureNode, Raw, SpecNode } from '../syntax/tree.js';
 import type { Lubrication } from '../trade/friction.js';
 import { isClass, readClass, type StrengthClass } from '../trade/strength.js';
@@ -130,4 +131,10 @@ export function asksForTorque(statement: BoundStatement): boolean {
 /** Whether the verb tightens for good without a figure, as `tighten` does. */
 export function tightensByHand(statement: BoundStatement): boolean {
   return statement.verb.on.fastener?.needs.includes('hand tight') ?? false;
+}
+
+/** What a torque of the set is for, for bands of plausible values. */
+export function torqueUse(job: Job, thing: Thing): QuantityUse {
+  if (job.inverse(thing, 'held by').some((r) => r.of.marks.includes('wheel'))) return 'wheel-nut torque';
+  return job.inverse(thing, 'drain at').length > 0 ? 'drain-plug torque' : 'any';
 }

@@ -40,7 +40,8 @@ function fillFindings(job: Job, work: WorkStatement, { thing, item }: BoundItem)
     bare !== undefined || ['fill', 'mass', 'until level at'].some((word) => hasClause(thing, word));
   if (!said && !statement.clause('until level at'))
     return [finding(fillWithoutAmount, { file, span: item.name }, { name: thing.name })];
-  const holds = bare && smallest(job, thing, work.when);
+  // Without an end mark on the line, two figures that differ are a finding of their own.
+  const holds = bare && statement.clause('until level at') ? smallest(job, thing, work.when) : undefined;
   const [litres, most] = [litresOf(bare), litresOf(holds)];
   if (!bare || !holds || litres === undefined || most === undefined || !overfill(litres, most)) return [];
   const source = job.imports.model(thing.file)?.tree.text ?? tree.text;

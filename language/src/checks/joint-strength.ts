@@ -8,7 +8,7 @@ import { stretchNotRenewed } from '../diagnostics/f213-stretch-not-renewed.js';
 import { torqueLines } from '../names/figures.js';
 import type { Job } from '../names/job.js';
 import { hasClause, type Thing } from '../names/model.js';
-import { numberOf } from '../quantity/index.js';
+import { implausible, numberOf } from '../quantity/index.js';
 import type { SpecNode } from '../syntax/tree.js';
 import {
   angleStretch,
@@ -28,6 +28,7 @@ import {
   type StageTorque,
   stageTorques,
   threadOf,
+  torqueUse,
 } from './fastener-facts.js';
 import { workStatements } from './own-lines.js';
 
@@ -47,16 +48,18 @@ export const jointStrength: Check = ({ job }) => {
     .flatMap((thing) => torqueLines(thing).flatMap((line) => specFindings(job, thing, line.spec)));
   const written = workStatements(job).flatMap(({ statement }) => {
     const spec = asksForTorque(statement) ? statement.clause('bare')?.spec : undefined;
-    return spec
-      ? statement.objects.flatMap((o) =>
-          o.thing?.kind === 'fastener' ? specFindings(job, o.thing, spec) : [],
-        )
-      : [];
+    if (!spec) return [];
+    // Where the set declares a torque, a line that says another is a finding of its own.
+    const judged = statement.objects.filter(
+      (o) => !o.thing || statement.clause('stage') || !hasClause(o.thing, 'torque'),
+    );
+    return judged.flatMap((o) => (o.thing?.kind === 'fastener' ? specFindings(job, o.thing, spec) : []));
   });
   return [...declared, ...written];
 };
 
-function specFindings(job: Job, thing: Thing, spec: SpecNode | undefined): Finding[] {
+/** What a torque does to the bolts of a set: at most one finding for each written spec. */
+export function specFindings(job: Job, thing: Thing, spec: SpecNode | undefined): Finding[] {
   if (!spec) return [];
   const { path: file, tree } = job.file;
   const first = spec.stages[0];
@@ -77,6 +80,8 @@ function specFindings(job: Job, thing: Thing, spec: SpecNode | undefined): Findi
 
 /** One torque against the bolt: every class that the entry names must agree before anything is said. */
 function judged(job: Job, thing: Thing, thread: Thread, torque: StageTorque): Finding | undefined {
+  // A value outside every plausible band is reported as such, once.
+  if (torque.at.measure && implausible(torque.at.measure, torqueUse(job, thing))) return undefined;
   const classes = classesOf(thing);
   const lubrication = lubricationOf(thing);
   const writtenUnit = INCH_FOOT[torque.unit.id];
@@ -102,7 +107,7 @@ function unclassed(
   torque: StageTorque,
   words: JointTexts,
 ): Finding | undefined {
-  const wheel = job.inverse(thing, 'held by').some((r) => r.of.marks.includes('wheel')) ? 'wheel' : undefined;
+  const wheel = torqueUse(job, thing) === 'wheel-nut torque' ? 'wheel' : undefined;
   const high = checkUnclassed(thread, torque.highNm);
   if (high?.verdict === 'yields') return words.yieldsAny(high.shareOfYield);
   const low = torque.last ? checkUnclassed(thread, torque.lowNm, wheel) : undefined;

@@ -15,6 +15,7 @@ import { readOrder } from '../trade/order-read.js';
 import { chooseWrench, type TorqueTool } from '../trade/wrench.js';
 import type { Check } from './check.js';
 import { asksForTorque, lubricantNamed, stageTorques } from './fastener-facts.js';
+import { specFindings } from './joint-strength.js';
 import { workStatements } from './own-lines.js';
 
 export const torqueEntries: Check = ({ job }) => {
@@ -104,7 +105,8 @@ function wrenchFindings(
   spec: SpecNode | undefined,
   wrenches: readonly TorqueTool[],
 ): Finding[] {
-  if (wrenches.length === 0 || !spec) return [];
+  // A torque that is wrong for its bolt is no reason to buy a wrench.
+  if (wrenches.length === 0 || !spec || specFindings(job, thing, spec).length > 0) return [];
   const { path: file, tree } = job.file;
   const missing = stageTorques(spec).find(
     (t) => chooseWrench((t.lowNm + t.highNm) / 2, wrenches).fit === 'none',

@@ -15,11 +15,11 @@ export const fillOverSystem = defineDiagnostic<{
   wrong: oilJob(
     ['SAE 75W-90', 'fill 1.9 L, until level at fill-plug, per "S-1"'],
     ['drain axle-oil'],
-    ['fill axle-oil, 2.5 L', '#                  ^^^^^ L302'],
+    ['fill axle-oil, 2.5 L, until level at fill-plug', '#                  ^^^^^ L302'],
   ),
   right: oilJob(
     ['SAE 75W-90', 'fill 1.9 L, until level at fill-plug, per "S-1"'],
     ['drain axle-oil'],
-    ['fill axle-oil, 1.9 L'],
+    ['fill axle-oil, 1.9 L, until level at fill-plug'],
   ),
 });

@@ -57,3 +57,4 @@ export { isSpace, type ReadUnit, readingsFor, readUnit, resolveUnit, type UnitCh
 export { magnitude, type RoundingMode, roundTo } from './round.js';
 export type { GuideLanguage, Unit, UnitName, UnitSystem } from './unit.js';
 export { findUnit, unitById, units } from './unit-table.js';
+export { usualUnits } from './usual-units.js';

@@ -1,21 +1,33 @@
 /** The known unit nearest to a spelling that is none, for the hint of a message. */
 import { distance } from 'fastest-levenshtein';
+import type { QuantityKind } from './dimension.js';
 import type { Unit } from './unit.js';
 import { units } from './unit-table.js';
 
 /**
  * The unit whose spelling is fewest edits away, capitals not counted; undefined when nothing is near: one edit
- * for a short spelling, two from five characters on. Common symbols win over rare ones.
+ * for a short spelling, two from five characters on. Common symbols win over rare ones, and units of the kinds
+ * that are wanted over all others.
  */
-export function nearestUnit(spelling: string): Unit | undefined {
+export function nearestUnit(spelling: string, kinds?: readonly QuantityKind[]): Unit | undefined {
+  const fitting =
+    kinds &&
+    nearestOf(
+      spelling,
+      units.filter((unit) => kinds.includes(unit.kind)),
+    );
+  return fitting ?? nearestOf(spelling, units);
+}
+
+function nearestOf(spelling: string, known: readonly Unit[]): Unit | undefined {
   const wanted = spelling.toLowerCase();
   if (wanted.length < 2) return undefined;
   let best: Unit | undefined;
   let bestDistance = (wanted.length >= 5 ? 2 : 1) + 1;
-  for (const unit of units) {
-    for (const known of unit.spellings) {
-      if (known.length < 2 || Math.abs(known.length - wanted.length) >= bestDistance) continue;
-      const edits = isSwap(wanted, known) ? 1 : distance(wanted, known.toLowerCase());
+  for (const unit of known) {
+    for (const written of unit.spellings) {
+      if (written.length < 2 || Math.abs(written.length - wanted.length) >= bestDistance) continue;
+      const edits = isSwap(wanted, written) ? 1 : distance(wanted, written.toLowerCase());
       if (edits < bestDistance) {
         best = unit;
         bestDistance = edits;

@@ -14,6 +14,8 @@ export interface NumberPayload {
 export interface TolerancePayload {
   readonly plus: ReadNumber;
   readonly minus: ReadNumber;
+  /** Written with its lower side first. */
+  readonly reversed: boolean;
 }
 
 export type UnitPayload = ReadUnit;
@@ -37,19 +39,23 @@ export const scanDay: CustomPatternMatcherFunc = (text, offset) => {
     : null;
 };
 
-/** `+10/-5`. */
+/** `+10/-5`; and `-5/+10`, which is reported. */
 export const scanTolerancePair: CustomPatternMatcherFunc = (text, offset) => {
-  if (text.charCodeAt(offset) !== PLUS) return null;
-  const plus = readNumber(text, offset + 1);
-  if (plus === undefined) return null;
-  let at = plus.end;
+  const reversed = isDash(text.charCodeAt(offset));
+  if (!reversed && text.charCodeAt(offset) !== PLUS) return null;
+  const first = readNumber(text, offset + 1);
+  if (first === undefined) return null;
+  let at = first.end;
   while (text.charCodeAt(at) === 0x20) at += 1;
-  if (text.charCodeAt(at) === SLASH) at += 1;
+  const hasSlash = text.charCodeAt(at) === SLASH;
+  if (hasSlash) at += 1;
   while (text.charCodeAt(at) === 0x20) at += 1;
-  if (!isDash(text.charCodeAt(at))) return null;
-  const minus = readNumber(text, at + 1);
-  if (minus === undefined) return null;
-  return found(text, offset, minus.end, { plus, minus } satisfies TolerancePayload);
+  const sign = text.charCodeAt(at);
+  if (reversed ? !hasSlash || sign !== PLUS : !isDash(sign)) return null;
+  const second = readNumber(text, at + 1);
+  if (second === undefined) return null;
+  const sides = reversed ? { plus: second, minus: first } : { plus: first, minus: second };
+  return found(text, offset, second.end, { ...sides, reversed } satisfies TolerancePayload);
 };
 
 /** `±`, `+/-`. */

@@ -59,24 +59,28 @@ export function amountNode({ number, rest }: AmountTokens, base: number): Amount
     if (token === undefined) break;
     end = endOf(token);
     if (token.tokenType === TolerancePair) {
-      const { plus, minus } = token.payload as TolerancePayload;
+      const { plus, minus, reversed } = token.payload as TolerancePayload;
       tolerance = {
         start: base + token.startOffset,
+        numberEnd: base + end,
         plus: plus.value,
         minus: minus.value,
         digits: plus.digits,
+        reversed,
       };
     } else if (token.tokenType.name === 'PlusMinus') {
       const value = rest[i + 1];
       if (value === undefined) continue;
       const { read } = value.payload as NumberPayload;
+      end = endOf(value);
       tolerance = {
         start: base + token.startOffset,
+        numberEnd: base + end,
         plus: read.value,
         minus: read.value,
         digits: read.digits,
+        reversed: false,
       };
-      end = endOf(value);
       i += 1;
     } else (tolerance === undefined ? before : after).push(unitNode(token, base));
   }

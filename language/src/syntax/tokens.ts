@@ -73,7 +73,7 @@ export const TolerancePair = lexed(
   'TolerancePair',
   'tolerance',
   scan.scanTolerancePair,
-  '+',
+  '+-–−',
   NoClause,
   NoRuleClause,
   RawToken,
@@ -141,7 +141,7 @@ export const When = register(
 export const Then = token('Then', 'word', NoClause, NoRuleClause, RawToken);
 export const And = token('And', 'word', NoClause, NoRuleClause, RawToken);
 export const Or = token('Or', 'word', NoClause, NoRuleClause, RawToken);
-export const Back = token('Back', 'word', NoClause, NoRuleClause, RawToken);
+export const Back = token('Back', 'word', NoRuleClause, RawToken);
 /** `to` between two numbers. */
 export const To = token('To', 'word', NoClause, NoRuleClause, RawToken);
 // Words of lines with a fixed form.

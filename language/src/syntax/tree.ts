@@ -96,6 +96,10 @@ export interface ToleranceNode extends Span {
   readonly digits: Digits | undefined;
   readonly percent: boolean;
   readonly unit: UnitNode | undefined;
+  /** Written with its lower side first, `-5/+10`. */
+  readonly reversed: boolean;
+  /** Where its numbers end, before a unit of its own. */
+  readonly numberEnd: number;
 }
 
 /** A torque or other specification: stages parted by `then`. */

@@ -1,0 +1,130 @@
+// Q118: a statement that gives a figure of its own where its thing declares another.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { twoPlaces } from '../diagnostics/quantities.js';
+import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
+import { formatSpec, numberOf, type Rational, type Spec, toSI } from '../quantity/index.js';
+import type { Clause, SpecNode } from '../syntax/tree.js';
+import { NEVER } from '../variants/diagrams.js';
+import type { Make } from '../vocabulary/needs.js';
+import type { Check } from './check.js';
+import { workStatements } from './own-lines.js';
+
+/** Which clause of an entry a statement carries out, by what it makes. */
+const CARRIED_OUT: ReadonlyMap<Make, string> = new Map([
+  ['torqued', 'torque'],
+  ['filled', 'fill'],
+]);
+
+export const twoPlacesAgree: Check = ({ job }) => {
+  const { file, universe } = job;
+  const found: Finding[] = [];
+  for (const { statement, when } of workStatements(job)) {
+    const own = statement.clauses.find((each) => each.word === 'bare');
+    // With an end mark the mark decides, and the figure is what to have at hand.
+    if (!own?.spec || statement.clause('stage') || statement.clause('until level at')) continue;
+    for (const { thing } of statement.objects) {
+      const word =
+        thing &&
+        statement.verb.on[thing.kind]?.makes
+          .map((make) => CARRIED_OUT.get(make))
+          .find((each) => each !== undefined);
+      if (!thing || word === undefined) continue;
+      const declared = clausesOf(thing, word).filter(
+        ({ clause, guard }) =>
+          clause.spec &&
+          universe.diagrams.and(universe.diagrams.and(when, universe.condition(guard)), universe.domain) !==
+            NEVER,
+      );
+      const specs = declared.map(({ clause }) => meantBy(clause.spec)).filter((each) => each !== undefined);
+      const here = meantBy(own.spec);
+      const [first] = specs;
+      if (!here || !first || specs.length < declared.length || specs.some((each) => same(each, here)))
+        continue;
+      found.push(report(job.file.path, file.tree.text, own, thing, word, here, first, declared[0]));
+    }
+  }
+  return found;
+};
+
+function report(
+  file: string,
+  text: string,
+  own: Clause,
+  thing: Thing,
+  word: string,
+  here: Spec,
+  declared: Spec,
+  at: ThingClause | undefined,
+): Finding {
+  const span = { start: own.start, end: own.end };
+  // The comma before the figure goes with it.
+  const before = /,?\s*$/.exec(text.slice(0, own.start))?.[0].length ?? 0;
+  const leave = {
+    title: 'Leave the figure out here',
+    edits: [{ file, span: { start: own.start - before, end: own.end }, text: '' }],
+  };
+  const written = text.slice(own.start, own.end);
+  const place = at?.clause.spec;
+  const isHere = thing.file === file && place !== undefined;
+  const correct = isHere
+    ? [
+        {
+          title: `Write ${written} in the entry of \`${thing.name}\``,
+          edits: [{ file, span: { start: place.start, end: place.end }, text: written }],
+        },
+      ]
+    : [];
+  const related = place
+    ? [{ file: thing.file, span: { start: place.start, end: place.end }, message: 'declared here' }]
+    : [];
+  return finding(
+    twoPlaces,
+    { file, span, related, fixes: [leave, ...correct] },
+    {
+      name: thing.name,
+      word,
+      here: written,
+      declared: formatSpec(declared),
+      sameNumber: sameNumber(here, declared),
+    },
+  );
+}
+
+/** The stages of a written specification; undefined while a part of it is not understood. */
+function meantBy(node: SpecNode | undefined): Spec | undefined {
+  const stages =
+    node?.stages.map(({ back, measure }) =>
+      measure.measure ? { back, measure: measure.measure } : undefined,
+    ) ?? [];
+  return stages.length > 0 && stages.every((stage) => stage !== undefined) ? { stages } : undefined;
+}
+
+/** The same stages, written in whatever unit: within half a per cent, so that a rounded conversion is no quarrel. */
+function same(a: Spec, b: Spec): boolean {
+  return (
+    a.stages.length === b.stages.length &&
+    a.stages.every(({ back, measure }, i) => {
+      const other = b.stages[i];
+      if (!other || other.back !== back || other.measure.unit.kind !== measure.unit.kind) return false;
+      const [one, two] = [toSI(measure), toSI(other.measure)];
+      return (
+        near(one.nominal ?? one.low, two.nominal ?? two.low) &&
+        near(one.nominal ?? one.high, two.nominal ?? two.high)
+      );
+    })
+  );
+}
+
+function near(a: Rational | undefined, b: Rational | undefined): boolean {
+  if (a === undefined || b === undefined) return a === b;
+  return (
+    Math.abs(numberOf(a) - numberOf(b)) <= 0.005 * Math.max(Math.abs(numberOf(a)), Math.abs(numberOf(b)))
+  );
+}
+
+function sameNumber(a: Spec, b: Spec): boolean {
+  const [one] = a.stages;
+  const [two] = b.stages;
+  if (one?.measure.form !== 'amount' || two?.measure.form !== 'amount') return false;
+  return one.measure.value.compare(two.measure.value) === 0 && one.measure.unit !== two.measure.unit;
+}

@@ -1,0 +1,32 @@
+// Every kind of finding has a page, and its page is true: the wrong example gives just that finding at the marked
+// span, the right one none, and the fix that may be applied unasked turns a wrong file into one without findings.
+import { describe, expect, test } from 'vitest';
+import { DIAGNOSTICS } from '../language/src/diagnostics/index.js';
+import { afterFix, checkMarked, findingsOf, readMarked } from './suite-helper.js';
+
+test('no code and no name stands twice', () => {
+  const codes = DIAGNOSTICS.map((each) => each.code);
+  const names = DIAGNOSTICS.map((each) => each.name);
+  expect(codes.filter((code, i) => codes.indexOf(code) !== i)).toEqual([]);
+  expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
+});
+
+describe.each(DIAGNOSTICS.map((def) => [`${def.code} ${def.name}`, def] as const))('%s', (_title, def) => {
+  test('has a page', () => {
+    expect(def.why.trim().length).toBeGreaterThan(40);
+    expect(readMarked(def.wrong).marks.map((mark) => mark.code)).toEqual([def.code]);
+    expect(readMarked(def.right).marks).toEqual([]);
+  });
+
+  test('wrong example gives this finding alone', () => {
+    const found = checkMarked(def.wrong);
+    for (const fix of found.flatMap((each) => each.fixes.filter(({ preferred }) => preferred))) {
+      const mended = afterFix(readMarked(def.wrong).files, fix.edits);
+      expect(findingsOf(mended).map((each) => `${each.code} ${each.message}`)).toEqual([]);
+    }
+  });
+
+  test('right example gives none', () => {
+    checkMarked(def.right);
+  });
+});

@@ -4,7 +4,15 @@ import type { Figure, Inline, Prose, Quantity, SourceRef } from './inline.js';
 import type { Picture } from './picture.js';
 
 /** Outline of a fastener's head, as it is declared. `round` stands for heads without a drive, such as clips. */
-export type HeadShape = 'hex' | 'square' | 'hexalobular' | 'hex-socket' | 'slot' | 'cross' | 'round';
+export type HeadShape =
+  | 'hex'
+  | 'square'
+  | 'hexalobular'
+  | 'twelve-point'
+  | 'hex-socket'
+  | 'slot'
+  | 'cross'
+  | 'round';
 
 /** A head with its size, as drawn: shape, the size inside, and what is said of it (`hex 18 mm`). */
 export interface Head {

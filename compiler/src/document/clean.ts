@@ -26,10 +26,23 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
   const seen = new Set<string>();
   const walk = (value: unknown, source: SourceRef | undefined, key: string): unknown => {
     if (typeof value === 'string') return NAMES.has(key) ? value : clean(value, source);
-    if (Array.isArray(value)) return value.map((item) => walk(item, source, key));
     if (value === null || typeof value !== 'object' || value instanceof Uint8Array) return value;
-    const here = isLocated(value) ? value.source : source;
-    return Object.fromEntries(Object.entries(value).map(([name, item]) => [name, walk(item, here, name)]));
+    return walkInside(value, isLocated(value) ? value.source : source, key);
+  };
+  // Most texts are as they should be, so what holds them is copied only when something in it changes.
+  const walkInside = (value: object, source: SourceRef | undefined, key: string): unknown => {
+    if (Array.isArray(value)) {
+      const items = value.map((item) => walk(item, source, key));
+      return items.every((item, i) => item === value[i]) ? value : items;
+    }
+    let copy: Record<string, unknown> | undefined;
+    for (const [name, item] of Object.entries(value)) {
+      const cleaned = walk(item, source, name);
+      if (cleaned === item) continue;
+      copy ??= { ...value };
+      copy[name] = cleaned;
+    }
+    return copy ?? value;
   };
   const report = (message: string, source: SourceRef | undefined) => {
     const mark = `${source?.file}:${source?.line}:${message}`;
@@ -38,6 +51,7 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
     findings.push(source ? { message, file: source.file, line: source.line } : { message });
   };
   const clean = (value: string, source: SourceRef | undefined): string => {
+    if (value.length < HARMLESS_LENGTH && HARMLESS.test(value)) return value;
     const safe = value.normalize('NFC').replace(UNSAFE, (found) => {
       report(`The invisible character ${codeName(found)} was left out`, source);
       return '';
@@ -66,6 +80,10 @@ const NAMES = new Set([
   'print',
   'date',
 ]);
+
+/** Short texts of these characters need no cleaning in any output: every type has them, none can be split up. */
+const HARMLESS = /^[\x20-\x7E\u00B0\u00B7\u00D7\u2013\u2019]*$/;
+const HARMLESS_LENGTH = 28;
 
 /** Directional controls (Unicode UAX #9), C0 and C1 controls but line feed and tab, zero-width marks, lone surrogates. */
 const UNSAFE =

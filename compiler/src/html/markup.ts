@@ -9,12 +9,13 @@ export type Attributes = Readonly<Record<string, string | number | boolean | und
 
 /** An element. Attributes that are undefined or false are left out; true gives a bare attribute. */
 export function el(name: string, attributes: Attributes, ...children: readonly Child[]): Markup {
-  const written = Object.entries(attributes)
-    .filter(([, value]) => value !== undefined && value !== false)
-    .map(([key, value]) => (value === true ? ` ${key}` : ` ${key}="${escapeText(String(value))}"`))
-    .join('');
-  if (VOID.has(name)) return { markup: `<${name}${written}>` };
-  return { markup: `<${name}${written}>${write(children)}</${name}>` };
+  let out = `<${name}`;
+  for (const key in attributes) {
+    const value = attributes[key];
+    if (value === undefined || value === false) continue;
+    out += value === true ? ` ${key}` : ` ${key}="${escapeText(String(value))}"`;
+  }
+  return { markup: VOID.has(name) ? `${out}>` : `${out}>${write(children)}</${name}>` };
 }
 
 /** Several pieces one after the other. */
@@ -26,6 +27,7 @@ export function join(...children: readonly Child[]): Markup {
 export const trusted = (markup: string): Markup => ({ markup });
 
 export function escapeText(value: string): string {
+  if (!/[&<>"']/.test(value)) return value;
   return value.replace(/[&<>"']/g, (character) => ENTITIES[character] ?? character);
 }
 
@@ -41,5 +43,8 @@ const VOID = new Set(['input', 'img', 'br', 'meta', 'link', 'hr', 'col']);
 function write(child: Child): string {
   if (child === undefined || child === false) return '';
   if (typeof child === 'string') return escapeText(child);
-  return 'markup' in child ? child.markup : child.map(write).join('');
+  if ('markup' in child) return child.markup;
+  let out = '';
+  for (const inner of child) out += write(inner);
+  return out;
 }

@@ -2,9 +2,9 @@
 import { encode } from 'uqr';
 import { type Drawing, type Inks, number } from './drawing.js';
 
-/** A QR code (ISO/IEC 18004, error correction M) with its quiet zone, one unit a module. */
+/** A QR code (ISO/IEC 18004, error correction M, the first of the masks: trying all takes longer than the page) with its quiet zone, one unit a module. */
 export function codeDrawing(text: string, { ink, paper }: Inks): Drawing {
-  const { data, size } = encode(text, { ecc: 'M', border: 4 });
+  const { data, size } = encode(text, { ecc: 'M', border: 4, maskPattern: 0 });
   // Runs of dark modules in one path: small, and without hairlines between them.
   const runs = data
     .map((row, y) => {

@@ -52,6 +52,16 @@ const hexalobular: Outline = (cx, cy, r, paint) => {
   return `<polygon points="${points(list)}" ${paint}/>`;
 };
 
+/** Two hexagons laid over each other. */
+const twelvePoint: Outline = (cx, cy, r, paint) => {
+  const list = Array.from({ length: 24 }, (_, i): [number, number] => {
+    const angle = (i * Math.PI) / 12;
+    const reach = i % 2 === 0 ? r : r * 0.9;
+    return [cx + reach * Math.cos(angle), cy + reach * Math.sin(angle)];
+  });
+  return `<polygon points="${points(list)}" ${paint}/>`;
+};
+
 /** Two cuts that leave the middle free for the size. */
 const slot: Outline = (cx, cy, r, paint) =>
   `${ring(cx, cy, r, paint)}<path d="M${number(cx - r * 0.86)} ${number(cy)}h${number(r * 0.3)}M${number(cx + r * 0.56)} ${number(cy)}h${number(r * 0.3)}" ${paint}/>`;
@@ -64,6 +74,7 @@ const OUTLINES: Readonly<Record<HeadShape, Outline>> = {
   hex: hexagon,
   square: polygon(4, Math.PI / 4),
   hexalobular,
+  'twelve-point': twelvePoint,
   'hex-socket': (cx, cy, r, paint) => ring(cx, cy, r, paint) + hexagon(cx, cy, r * 0.8, paint),
   slot,
   cross,

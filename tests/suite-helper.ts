@@ -1,73 +1,52 @@
-// Tests read as examples: a small text with the expected findings marked in it. A comment line under the line it is
-// about, `#   ^^^^ S101 part of the message`, stands for one finding; its carets mark the span. Every finding must be
-// marked and every mark found. `--- file: path` lines part several files; a text without one is `procedures/a.bay`.
+// Tests that read as examples: a text with its findings marked in it.
+//
+//   remove wheel, wheel-nut
+// #        ^^^^^ S103 still held by wheel-nut
+//
+// A comment line marks the text line above it: carets stand under the span, then the code, then a part of the
+// message. A span that starts in the first two columns, where the comment's own mark stands, is marked by as many
+// `<` as it is long (`# <<<<< G113`) when it starts in column 0, or by `# 1<<< G102` with the column named.
+// `--- file: path` starts another file. Findings and marks must match one to one.
 import { expect } from 'vitest';
 import { createLibrary } from '../language/src/analysis.js';
 import type { Finding } from '../language/src/diagnostics/define.js';
 import { DIAGNOSTICS } from '../language/src/diagnostics/index.js';
 import { DEFAULT_SETTINGS, readSettings, type Settings } from '../language/src/settings/index.js';
-import { indexLines, offsetAt, positionAt } from '../language/src/text/line-index.js';
-
-/** The only file of a text that names none. */
-export const ONLY_FILE = 'procedures/a.bay';
-
-export interface MarkedText {
-  /** Texts by path; marks stay in `.bay` files, where they are comments. */
-  readonly files: ReadonlyMap<string, string>;
-  readonly marks: readonly Mark[];
-}
+import { indexLines, positionAt } from '../language/src/text/line-index.js';
+import type { TextEdit } from '../language/src/text/span.js';
 
 export interface Mark {
   readonly file: string;
+  /** Zero-based. */
   readonly line: number;
-  readonly start: number;
-  readonly end: number;
+  readonly column: number;
+  readonly length: number;
   readonly code: string;
   readonly message: string;
 }
 
-export interface SuiteOptions {
-  readonly settings?: Settings;
-  /** Looks at findings of these codes only, by their beginning (`Q`, `N1`). */
-  readonly only?: RegExp;
-}
-
-/** Checks a marked text: exactly the marked findings, each at its span, its message holding the marked words. */
-export function checkMarked(text: string, options: SuiteOptions = {}): readonly Finding[] {
-  const marked = readMarked(text);
-  const findings = findingsOf(marked.files, options.settings).filter(
-    (f) => options.only?.test(f.code) ?? true,
-  );
-  const left = [...marked.marks];
-  const actual: string[] = [];
-  const expected: string[] = marked.marks.map(markText);
-  for (const found of findings) {
-    const place = placeOf(found, marked.files);
-    const at = left.findIndex(
-      (m) =>
-        m.file === found.file &&
-        m.line === place.line &&
-        m.start === place.start &&
-        m.end === place.end &&
-        m.code === found.code,
-    );
-    const mark = left[at];
-    if (!mark)
-      actual.push(
-        `${found.file}:${place.line + 1}:${place.start + 1}-${place.end + 1} ${found.code} ${found.message}`,
-      );
-    else {
-      left.splice(at, 1);
-      actual.push(
-        found.message.includes(mark.message) ? markText(mark) : markText({ ...mark, message: found.message }),
-      );
-    }
+/**
+ * Fails unless the findings that `analyse` gives for the files of the text are those marked in it; without `analyse`,
+ * all findings of the library they make. Gives the findings back for a look at their fixes.
+ */
+export function checkMarked(
+  text: string,
+  analyse: (files: ReadonlyMap<string, string>) => readonly Finding[] = findingsOf,
+): readonly Finding[] {
+  const { files, marks } = readMarked(text);
+  const findings = analyse(files);
+  const actual = findings.map((finding) => markOf(finding, files.get(finding.file) ?? ''));
+  const missing: Mark[] = [];
+  for (const mark of marks) {
+    const at = actual.findIndex((each) => isSamePlace(each, mark) && each.message.includes(mark.message));
+    if (at < 0) missing.push(mark);
+    else actual.splice(at, 1);
   }
-  expect(actual.sort()).toEqual(expected.sort());
+  expect({ found: actual.map(shown) }, `in\n${text}\n`).toEqual({ found: missing.map(shown) });
   return findings;
 }
 
-/** All findings of all files, by the usual settings unless the text holds a `baywright.json`. */
+/** All findings of all files, by the usual settings unless given or among the files. */
 export function findingsOf(files: ReadonlyMap<string, string>, settings?: Settings): Finding[] {
   const json = files.get('baywright.json');
   const read = json === undefined ? undefined : readSettings('baywright.json', json, DIAGNOSTICS);
@@ -78,50 +57,22 @@ export function findingsOf(files: ReadonlyMap<string, string>, settings?: Settin
     },
     settings ?? read?.settings ?? DEFAULT_SETTINGS,
   );
-  return [
-    ...(read?.findings ?? []),
-    ...library.host.list().flatMap((path) => library.analyse(path)?.findings ?? []),
-  ];
+  const found = library.host.list().flatMap((path) => library.analyse(path)?.findings ?? []);
+  return [...(read?.findings ?? []), ...found];
 }
 
-export function readMarked(text: string): MarkedText {
-  const files = new Map<string, string>();
-  const marks: Mark[] = [];
-  for (const [path, body] of splitFiles(text)) {
-    const kept: string[] = [];
-    let above = -1;
-    for (const line of body.split('\n')) {
-      const found = /^#\s*(\^+) ([A-Z]\d{3})(?: (.*))?$/.exec(line);
-      if (!found) {
-        above = kept.length;
-        kept.push(line);
-        continue;
-      }
-      const start = line.indexOf('^');
-      const [, carets = '', code = '', message = ''] = found;
-      marks.push({
-        file: path,
-        line: above,
-        start,
-        end: start + carets.length,
-        code,
-        message: message.trim(),
-      });
-      if (path.endsWith('.bay')) kept.push(line);
-    }
-    files.set(path, kept.join('\n'));
-  }
+/** The files of a text and the marks in them. Marks stay in `.bay` files, where they are comments. */
+export function readMarked(text: string): { files: Map<string, string>; marks: Mark[] } {
+  const files = splitFiles(text);
+  const marks = [...files].flatMap(([file, content]) => marksIn(file, content));
+  for (const [file, content] of files) if (!file.endsWith('.bay')) files.set(file, withoutMarks(content));
   return { files, marks };
 }
 
-/** Texts after the edits of a fix. */
+/** The files after the edits of a fix. */
 export function afterFix(
   files: ReadonlyMap<string, string>,
-  edits: readonly {
-    readonly file: string;
-    readonly span: { readonly start: number; readonly end: number };
-    readonly text: string;
-  }[],
+  edits: readonly TextEdit[],
 ): Map<string, string> {
   const changed = new Map(files);
   for (const { file, span, text } of [...edits].sort((a, b) => b.span.start - a.span.start)) {
@@ -131,41 +82,78 @@ export function afterFix(
   return changed;
 }
 
-/** The offset of the `$0` in a text, which is taken out. */
-export function withCursor(text: string): { readonly text: string; readonly offset: number } {
-  const offset = text.indexOf('$0');
-  if (offset < 0) throw new Error('the text has no $0');
-  return { text: text.slice(0, offset) + text.slice(offset + 2), offset };
-}
-
-function splitFiles(text: string): [string, string][] {
-  const body = text.startsWith('\n') ? text.slice(1) : text;
-  if (!/^--- file: /m.test(body)) return [[ONLY_FILE, body]];
-  return body
-    .split(/^--- file: /m)
-    .slice(1)
-    .map((part) => {
-      const end = part.indexOf('\n');
-      return [part.slice(0, end).trim(), part.slice(end + 1)];
-    });
-}
-
-function placeOf(
-  found: Finding,
-  files: ReadonlyMap<string, string>,
-): { line: number; start: number; end: number } {
-  const text = files.get(found.file) ?? '';
-  const index = indexLines(text);
-  const start = positionAt(index, found.span.start);
-  const end = positionAt(index, found.span.end);
-  const lineEnd = positionAt(index, offsetAt(index, { line: start.line, column: Number.MAX_SAFE_INTEGER }));
-  return {
-    line: start.line,
-    start: start.column,
-    end: end.line === start.line ? end.column : lineEnd.column,
+/** The files of a text by their path; the first is `main.bay` unless the text names it. */
+export function splitFiles(text: string): Map<string, string> {
+  const files = new Map<string, string>();
+  let name = 'main.bay';
+  let lines: string[] = [];
+  const close = () => {
+    if (lines.some((line) => line.trim() !== '')) files.set(name, lines.join('\n'));
   };
+  for (const line of text.split('\n')) {
+    const next = /^--- file: (.+)$/.exec(line)?.[1];
+    if (next === undefined) lines.push(line);
+    else {
+      close();
+      name = next.trim();
+      lines = [];
+    }
+  }
+  close();
+  return files;
 }
 
-function markText({ file, line, start, end, code, message }: Mark): string {
-  return `${file}:${line + 1}:${start + 1}-${end + 1} ${code} ${message}`.trim();
+/** The text without its marks. */
+export function withoutMarks(text: string): string {
+  return text
+    .split('\n')
+    .filter((line) => !MARK.test(line))
+    .join('\n');
+}
+
+const MARK = /^\s*#(?:\s+(\^+)|\s*(\d?)(<+))\s+([A-Z]\d{3})(?:\s+(.*))?$/;
+
+/** The marks of a file. Mark lines are comments, so they may stay in the text. */
+export function marksIn(file: string, text: string): Mark[] {
+  const marks: Mark[] = [];
+  let marked = 0;
+  for (const [i, line] of text.split('\n').entries()) {
+    const match = MARK.exec(line);
+    if (match === null) {
+      marked = i;
+      continue;
+    }
+    const [, carets, column = '', left = '', code = '', message = ''] = match;
+    marks.push({
+      file,
+      line: marked,
+      column: carets === undefined ? Number(column) : line.indexOf('^'),
+      length: (carets ?? left).length,
+      code,
+      message: message.trim(),
+    });
+  }
+  return marks;
+}
+
+function markOf(finding: Finding, text: string): Mark {
+  const index = indexLines(text);
+  const { line, column } = positionAt(index, finding.span.start);
+  const lineEnd = (index.starts[line + 1] ?? text.length + 1) - 1;
+  const length = Math.min(finding.span.end, lineEnd) - finding.span.start;
+  return { file: finding.file, line, column, length, code: finding.code, message: finding.message };
+}
+
+function isSamePlace(a: Mark, b: Mark): boolean {
+  return (
+    a.file === b.file &&
+    a.line === b.line &&
+    a.column === b.column &&
+    a.length === b.length &&
+    a.code === b.code
+  );
+}
+
+function shown({ file, line, column, length, code, message }: Mark): string {
+  return `${file}:${line + 1}:${column}+${length} ${code} ${message}`;
 }

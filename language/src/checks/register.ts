@@ -1,0 +1,206 @@
+// R101, R102, R104, R107 to R110: the procedure as an item of the library: its number, status, revisions, pictures.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { numberTwice } from '../diagnostics/r101-number-twice.js';
+import { pictureMissing } from '../diagnostics/r102-picture-missing.js';
+import { performsUnreleased } from '../diagnostics/r104-performs-unreleased.js';
+import { reviewDue } from '../diagnostics/r106-review-due.js';
+import { revisionOrder } from '../diagnostics/r107-revision-order.js';
+import { statusUnknown } from '../diagnostics/r108-status-unknown.js';
+import { releaseNotSigned } from '../diagnostics/r109-release-not-signed.js';
+import { dayImpossible } from '../diagnostics/r110-day-impossible.js';
+import type { LibraryHost } from '../library.js';
+import { everyLine, type Job } from '../names/job.js';
+import type { FileModel } from '../names/model.js';
+import { resolvePath } from '../names/scope.js';
+import { numberOf } from '../quantity/index.js';
+import type { Settings } from '../settings/index.js';
+import type { Name, ReviewLine } from '../syntax/tree.js';
+import { nearest } from '../vocabulary/near.js';
+import { STATUSES } from '../vocabulary/statuses.js';
+import type { Check } from './check.js';
+
+export const register: Check = ({ job, library }) => {
+  const { file } = job;
+  return [
+    ...numberFindings(job),
+    ...pictureFindings(file, library.host),
+    ...performFindings(job),
+    ...revisionFindings(file),
+    ...statusFindings(file, library.settings),
+    ...dayFindings(file),
+    ...reviewFindings(file, library.settings, library.host.today?.()),
+  ];
+};
+
+/** The later of two files, in the order the library lists them. */
+function numberFindings({ file, imports }: Job): Finding[] {
+  if (file.number === undefined || file.head?.kind !== 'procedure' || !file.head.number) return [];
+  const first = imports.numbered(file.number);
+  if (!first || first.path === file.path) return [];
+  const related = first.head ? [{ file: first.path, span: first.head.code, message: 'the same number' }] : [];
+  return [
+    finding(
+      numberTwice,
+      { file: file.path, span: file.head.number, related },
+      { number: file.number, other: first.path },
+    ),
+  ];
+}
+
+function pictureFindings(file: FileModel, host: LibraryHost): Finding[] {
+  const found: Finding[] = [];
+  for (const line of everyLine(file.lines)) {
+    if ((line.kind !== 'picture' && line.kind !== 'clip') || !line.path || line.path.hole) continue;
+    const path = resolvePath(file.path, line.path.text);
+    if (path !== undefined && (host.exists?.(path) ?? true)) continue;
+    found.push(
+      finding(
+        pictureMissing,
+        { file: file.path, span: line.path },
+        { path: path ?? line.path.text, outside: path === undefined },
+      ),
+    );
+  }
+  return found;
+}
+
+function performFindings({ file, imports }: Job): Finding[] {
+  if (file.status?.status?.text !== 'released') return [];
+  const found: Finding[] = [];
+  for (const line of everyLine(file.work)) {
+    if (line.kind !== 'perform' || !line.from || line.from.hole) continue;
+    const callee = imports.numbered(line.from.text);
+    const status = callee?.status?.status?.text ?? 'draft';
+    if (!callee || status === 'released') continue;
+    const related = callee.status
+      ? [{ file: callee.path, span: callee.status.code, message: 'its status' }]
+      : [];
+    found.push(
+      finding(
+        performsUnreleased,
+        { file: file.path, span: line.code, related },
+        { number: line.from.text, status, own: 'released' },
+      ),
+    );
+  }
+  return found;
+}
+
+/** Newest first, as a reader looks for it; a file that keeps them oldest first throughout is left alone. */
+function revisionFindings(file: FileModel): Finding[] {
+  const known = file.revisions.flatMap((line) =>
+    line.number?.value === undefined
+      ? []
+      : [{ line, number: line.number, value: numberOf(line.number.value), day: line.day?.text }],
+  );
+  const rising =
+    known.length > 1 && known.every((r, i) => i === 0 || r.value > (known[i - 1]?.value ?? r.value));
+  const found: Finding[] = [];
+  known.forEach((revision, i) => {
+    const above = known[i - 1];
+    if (!above) return;
+    const at = { file: file.path, span: revision.number };
+    const [newer, older] = rising ? [revision, above] : [above, revision];
+    if (known.slice(0, i).some((r) => r.value === revision.value))
+      found.push(finding(revisionOrder, at, { problem: `revision ${revision.value} stands here twice` }));
+    else if (newer.value < older.value)
+      found.push(
+        finding(revisionOrder, at, {
+          problem: `revision ${revision.value} stands below revision ${above.value}; the newest goes first`,
+        }),
+      );
+    else if (newer.day !== undefined && older.day !== undefined && newer.day < older.day) {
+      found.push(
+        finding(revisionOrder, at, {
+          problem: `revision ${newer.value} is of ${newer.day}, and revision ${older.value} of ${older.day}`,
+        }),
+      );
+    }
+  });
+  return found;
+}
+
+function statusFindings({ path, status: line }: FileModel, { release }: Settings): Finding[] {
+  const word = line?.status;
+  if (!line || !word) return [];
+  if (!(STATUSES as readonly string[]).includes(word.text)) {
+    const near = nearest(word.text, STATUSES, 1)[0];
+    const fixes =
+      near === undefined
+        ? []
+        : [
+            {
+              title: `Write \`${near}\``,
+              edits: [{ file: path, span: { start: word.start, end: word.end }, text: near }],
+              preferred: true as const,
+            },
+          ];
+    return [finding(statusUnknown, { file: path, span: word, fixes }, { word: word.text, near })];
+  }
+  if (word.text !== 'released') return [];
+  const problem = signing(
+    line.by.map((n) => n.text),
+    line.day !== undefined,
+    release,
+  );
+  return problem === undefined ? [] : [finding(releaseNotSigned, { file: path, span: word }, { problem })];
+}
+
+function signing(by: readonly string[], dated: boolean, release: Settings['release']): string | undefined {
+  const people = new Set(by);
+  if (people.size === 0) return 'released by nobody';
+  if (release.twoInitials && people.size < 2)
+    return `released by ${by[0]} alone, and this house asks for two`;
+  if (release.by.length > 0 && !by.some((b) => release.by.includes(b)))
+    return `none of ${by.join(', ')} may release a procedure here (${release.by.join(', ')} may)`;
+  return dated ? undefined : 'released on no day';
+}
+
+function dayFindings(file: FileModel): Finding[] {
+  const days: (Name | undefined)[] = [
+    file.status?.day,
+    ...file.revisions.map((r) => r.day),
+    ...reviewLines(file).map((r) => r.day),
+  ];
+  return days.flatMap((day) =>
+    day && !isDay(day.text)
+      ? [finding(dayImpossible, { file: file.path, span: day }, { day: day.text })]
+      : [],
+  );
+}
+
+/** Whether the calendar has the day. */
+function isDay(text: string): boolean {
+  const [year = 0, month = 0, day = 0] = text.split('-').map(Number);
+  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31];
+  return month >= 1 && month <= 12 && day >= 1 && day <= (days[month - 1] ?? 0);
+}
+
+function reviewLines(file: FileModel): ReviewLine[] {
+  return file.lines.filter((l) => l.kind === 'review');
+}
+
+/** The day written, or the house's months after the release. */
+function reviewFindings(file: FileModel, settings: Settings, today: string | undefined): Finding[] {
+  if (today === undefined || file.status?.status?.text !== 'released') return [];
+  const written = reviewLines(file)[0]?.day;
+  const released = file.status.day;
+  const months = settings.release.reviewMonths;
+  const due =
+    written?.text ?? (released && months !== undefined ? monthsLater(released.text, months) : undefined);
+  const span = written ?? released;
+  return due !== undefined && span && due < today
+    ? [finding(reviewDue, { file: file.path, span }, { day: due })]
+    : [];
+}
+
+function monthsLater(day: string, months: number): string {
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  const count = year * 12 + (month - 1) + months;
+  return [
+    String(Math.floor(count / 12)),
+    String((count % 12) + 1).padStart(2, '0'),
+    String(date).padStart(2, '0'),
+  ].join('-');
+}

@@ -1,0 +1,17 @@
+// R108: status unknown.
+import { defineDiagnostic } from './define.js';
+import { libraryFile } from './register-example.js';
+
+export const statusUnknown = defineDiagnostic<{ readonly word: string; readonly near: string | undefined }>({
+  code: 'R108',
+  name: 'status-unknown',
+  severity: 'error',
+  message: (d) => `\`${d.word}\` is not a status`,
+  advice: (d) =>
+    d.near === undefined
+      ? 'one of `draft`, `proved`, `released`, `withdrawn`'
+      : `did you mean \`${d.near}\`?`,
+  why: `The status decides what may be printed for the bay: a draft carries a mark on every page, a withdrawn one is not printed at all.`,
+  wrong: libraryFile('a.bay', 'A-1', 'status finished', '#      ^^^^^^^^ R108'),
+  right: libraryFile('a.bay', 'A-1', 'status draft'),
+});

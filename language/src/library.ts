@@ -13,6 +13,10 @@ export interface LibraryHost {
   read(path: string): string | undefined;
   /** Paths of all `.bay` files, for procedures named by number. */
   list(): readonly string[];
+  /** Whether there is a file of any kind, for pictures; without it pictures are not looked for. */
+  exists?(path: string): boolean;
+  /** The day it is, `2026-10-05`, for review dates; without it none has passed. */
+  today?(): string;
 }
 
 /** Everything known of one file and what it uses. */
@@ -36,6 +40,8 @@ export interface Library extends Imports {
   tree(path: string): Tree | undefined;
   /** Syntax findings alone, for the quick half of checking while typing. */
   syntaxFindings(path: string): readonly Finding[];
+  /** Drops what is kept of a file that is not looked at, to save memory; nothing else is forgotten. */
+  release(path: string): void;
   /** Forgets a file and every analysis that depends on it. Without a path: forgets all. */
   changed(path?: string): void;
 }

@@ -6,6 +6,7 @@ import { twoPlacesAgree } from './two-places.js';
 import { unknownValues } from './unknown-values.js';
 import { fluidGrades } from './fluid-grades.js';
 import { fluidAmounts } from './fluid-amounts.js';
+import { register } from './register.js';
 import { sealsAndSupplies } from './seals-and-supplies.js';
 import { jointStrength } from './joint-strength.js';
 import { signalWords } from './signal-words.js';
@@ -28,4 +29,5 @@ export const CHECKS: readonly Check[] = [
   sealsAndSupplies,
   signalWords,
   usualCautions,
+  register,
 ];

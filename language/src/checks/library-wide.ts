@@ -104,7 +104,7 @@ function idleTarget(
   return found ? undefined : { span: mark, what: `no ${kind.text} is marked \`${mark.text}\`` };
 }
 
-/** One part number on two names, one tool or supply titled alike in two files. */
+/** One part number on two names; one supply in two files with different figures. */
 function alike(files: readonly FileModel[]): Finding[] {
   const first = new Map<string, Thing>();
   const found: Finding[] = [];
@@ -113,7 +113,7 @@ function alike(files: readonly FileModel[]): Finding[] {
     for (const { key, what } of likenesses(thing)) {
       const other = first.get(key);
       if (!other) first.set(key, thing);
-      else if (span && other.file !== thing.file && (what !== 'part number' || other.name !== thing.name)) {
+      else if (span && other.file !== thing.file && differ(what, thing, other)) {
         const at = nameSpan(other);
         const related = at ? [{ file: other.file, span: at, message: 'declared here' }] : [];
         found.push(
@@ -130,12 +130,27 @@ function alike(files: readonly FileModel[]): Finding[] {
   return found;
 }
 
-function likenesses(thing: Thing): { readonly key: string; readonly what: string }[] {
+type Likeness = 'part number' | 'title and other figures';
+
+function likenesses(thing: Thing): { readonly key: string; readonly what: Likeness }[] {
   const numbers = clausesOf(thing, 'number').flatMap(({ clause }) =>
-    clause.raw && !clause.raw.hole ? [{ key: `number ${clause.raw.text}`, what: 'part number' }] : [],
+    clause.raw && !clause.raw.hole
+      ? [{ key: `number ${clause.raw.text}`, what: 'part number' as const }]
+      : [],
   );
-  const titled = thing.kind === 'supply' || thing.kind === 'tool';
-  return titled
-    ? [...numbers, { key: `${thing.kind} ${thing.title.toLowerCase()}`, what: 'title' }]
+  return thing.kind === 'supply'
+    ? [...numbers, { key: `supply ${thing.title.toLowerCase()}`, what: 'title and other figures' }]
     : numbers;
+}
+
+function differ(what: Likeness, thing: Thing, other: Thing): boolean {
+  return what === 'part number' ? thing.name !== other.name : clauseText(thing) !== clauseText(other);
+}
+
+/** The clauses of an entry as written, without regard to spaces and lines. */
+function clauseText(thing: Thing): string {
+  return [...everyLine(thing.line?.children ?? [])]
+    .flatMap((l) => l.tokens.map((t) => t.image))
+    .filter((i) => i !== ',')
+    .join(' ');
 }

@@ -5,7 +5,8 @@ import { FLUID_DIAGNOSTICS } from './fluids.js';
 import { HAZARD_DIAGNOSTICS } from './hazards.js';
 import { GRAMMAR_DIAGNOSTICS } from './grammar.js';
 import { QUANTITY_DIAGNOSTICS } from './quantities.js';
+import { REGISTER_DIAGNOSTICS } from './register.js';
 import { SETTINGS_DIAGNOSTICS } from './settings.js';
 import { STATE_DIAGNOSTICS } from './state.js';
 
-export const DIAGNOSTICS: readonly DiagnosticDef<never>[] = [...GRAMMAR_DIAGNOSTICS, ...STATE_DIAGNOSTICS, ...QUANTITY_DIAGNOSTICS, ...FASTENER_DIAGNOSTICS, ...FLUID_DIAGNOSTICS, ...HAZARD_DIAGNOSTICS, ...SETTINGS_DIAGNOSTICS];
+export const DIAGNOSTICS: readonly DiagnosticDef<never>[] = [...GRAMMAR_DIAGNOSTICS, ...STATE_DIAGNOSTICS, ...QUANTITY_DIAGNOSTICS, ...FASTENER_DIAGNOSTICS, ...FLUID_DIAGNOSTICS, ...HAZARD_DIAGNOSTICS, ...REGISTER_DIAGNOSTICS, ...SETTINGS_DIAGNOSTICS];

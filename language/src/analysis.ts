@@ -1,6 +1,7 @@
 // The pipeline: text, tree, bound file, job, state, findings. One file, in the order it happens.
 import { acceptFindings } from './checks/accept.js';
 import { CHECKS } from './checks/index.js';
+import { releaseFindings } from './checks/release.js';
 import { onePerQuantity } from './checks/one-per-quantity.js';
 import type { Finding } from './diagnostics/define.js';
 import { bindFile } from './names/bind.js';
@@ -9,7 +10,7 @@ import { jobOf } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import { runRules } from './rules/run-rules.js';
 import { severityOf, type Settings } from './settings/index.js';
-import { reportState } from './state/report.js';
+import { reportState, thingsTold } from './state/report.js';
 import { runProcedure } from './state/run.js';
 import { parse } from './syntax/index.js';
 import type { Tree } from './syntax/tree.js';
@@ -79,10 +80,10 @@ function analyse(file: Read, library: Library): Analysis {
   const rules = runRules(job, new Set(library.settings.starterRulesOff.map((r) => r.rule)));
   const run = model.kind === 'procedure' && model.work.length > 0 ? runProcedure(job, rules.listen) : undefined;
   const input = { job, run, library, syntax: file.findings };
-  const raw = [...file.findings, ...(run ? [...reportState(run), ...rules.findings()] : []), ...CHECKS.flatMap((check) => check(input))];
+  const raw = [...file.findings, ...(run ? [...reportState(run), ...rules.findings(thingsTold(run))] : []), ...CHECKS.flatMap((check) => check(input))];
   const findings = acceptFindings(model, onePerQuantity(raw).map((f) => severityOf(f, library.settings)).filter((f) => f !== undefined));
   const dependencies = job.scopes.flatMap((s) => s.files.map((f) => f.path)).concat(job.scope.missing.map((m) => m.path?.text ?? ''));
-  return { path: model.path, text, tree, model, job, run, findings: sorted(findings), dependencies: [...new Set(dependencies)].filter((p) => p !== model.path) };
+  return { path: model.path, text, tree, model, job, run, findings: sorted([...findings, ...releaseFindings(model, findings)]), dependencies: [...new Set(dependencies)].filter((p) => p !== model.path) };
 }
 
 /** Findings in the order of the text, graver first at one place. */

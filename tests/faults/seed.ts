@@ -55,11 +55,21 @@ function deletions(analysis: Analysis): Fault[] {
     };
     const temporary = bound.objects.some((o) => o.thing?.kind === 'temporary');
     const verb = line.verb.text;
-    if (doneAgain(statements, i)) return;
+    if (doneAgain(statements, i) || harmless(statements, i) || bound.objects.every((o) => !o.thing || (bound.verb.on[o.thing.kind]?.makes ?? []).length === 0)) return;
     if (PUTS_BACK.has(verb) || (verb === 'remove' && temporary) || (verb === 'set' && restores(statements, i))) fault('put-back line deleted');
     else if (TAKES_APART.has(verb) && !temporary && !drainsByPlug(analysis, bound)) fault('take-apart line deleted');
   });
   return faults;
+}
+
+/** A hand-tight set holds as soon as it is on; a part that is hung and then taken off may as well be taken off at once. */
+function harmless(statements: readonly Seen[], i: number): boolean {
+  const bound = statements[i]?.bound;
+  const things = new Set(bound?.objects.map((o) => o.thing));
+  if (bound?.verb.word === 'tighten') return bound.objects.every((o) => o.thing?.clauses.has('no torque'));
+  if (bound?.verb.word !== 'hang') return false;
+  const next = statements.slice(i + 1).find((s) => s.bound.objects.some((o) => things.has(o.thing)));
+  return next?.bound.verb.word === 'remove';
 }
 
 /** Where a plug or hose is the drain, opening it lets the fluid out: a `drain` line then says how, and is no fault when gone. */
@@ -74,7 +84,9 @@ function doneAgain(statements: readonly Seen[], i: number): boolean {
   const things = new Set(here?.bound.objects.map((o) => o.thing));
   const next = statements.slice(i + 1).find((s) => s.bound.objects.some((o) => things.has(o.thing)) && makes(s).length > 0);
   const fills = (m: readonly string[]): boolean => m.some((x) => x === 'filled' || x === 'topped');
-  return fills(makes(here)) && fills(makes(next));
+  const torques = (m: readonly string[]): boolean => m.includes('torqued');
+  const staged = here?.bound.clause('stage') !== undefined && next?.bound.clause('stage') === undefined;
+  return (fills(makes(here)) && fills(makes(next))) || (staged && torques(makes(next)));
 }
 
 /** Whether a `set` puts its condition back to where it rests, for the last time. */

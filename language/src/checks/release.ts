@@ -1,4 +1,4 @@
-// R105: a released procedure that still has errors or questions. It reads what all other checks have found.
+// R105: a released procedure that still has questions. It reads what all other checks have found.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { releasedWithOpenPoints } from '../diagnostics/r105-released-with-open-points.js';
 import type { FileModel } from '../names/model.js';
@@ -8,8 +8,8 @@ export function releaseFindings(file: FileModel, findings: readonly Finding[]): 
   const { status } = file;
   if (status?.status?.text !== 'released') return [];
   const own = findings.filter((f) => f.file === file.path);
-  const errors = own.filter((f) => f.severity === 'error').length;
+  // An error speaks for itself, and no release can be issued with one; a question would pass unseen.
   const questions = own.filter((f) => f.severity === 'question').length;
-  if (errors + questions === 0) return [];
-  return [finding(releasedWithOpenPoints, { file: file.path, span: status.status }, { errors, questions })];
+  if (questions === 0 || own.some((f) => f.severity === 'error')) return [];
+  return [finding(releasedWithOpenPoints, { file: file.path, span: status.status }, { questions })];
 }

@@ -2,17 +2,13 @@
 import { defineDiagnostic } from './define.js';
 import { libraryFile } from './register-example.js';
 
-export const releasedWithOpenPoints = defineDiagnostic<{
-  readonly errors: number;
-  readonly questions: number;
-}>({
+export const releasedWithOpenPoints = defineDiagnostic<{ readonly questions: number }>({
   code: 'R105',
   name: 'released-with-open-points',
   severity: 'error',
-  message: (d) =>
-    `released with ${[counted(d.errors, 'error'), counted(d.questions, 'question')].filter((s) => s !== undefined).join(' and ')} open`,
+  message: ({ questions }) => `released with ${questions} question${questions === 1 ? '' : 's'} open`,
   advice: () => 'answer them, or set the status back to `draft`',
-  why: `A released guide is followed without asking. A blank box where a torque belongs, or a step that cannot be done, goes out with the initials of those who released it.`,
+  why: `A released guide is followed without asking. A blank box where a torque belongs goes out with the initials of those who released it.`,
   wrong: libraryFile(
     'a.bay',
     'A-1',
@@ -23,7 +19,3 @@ export const releasedWithOpenPoints = defineDiagnostic<{
   ),
   right: libraryFile('a.bay', 'A-1', 'labour 10 min', 'status released by KM, TR on 2026-10-05'),
 });
-
-function counted(n: number, word: string): string | undefined {
-  return n === 0 ? undefined : `${n} ${word}${n === 1 ? '' : 's'}`;
-}

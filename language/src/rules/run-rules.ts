@@ -12,6 +12,7 @@ import type { Deficit, Lack } from '../state/deficit.js';
 import { constant, forgotten, type Guarded, replaced } from '../state/guarded.js';
 import type { Machine } from '../state/machine.js';
 import type { Listener } from '../state/run.js';
+import { directionOf } from '../state/wants.js';
 import type { StepLine } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import { answersMessage, isTarget, matchAct, mayMatch } from './match.js';
@@ -21,15 +22,27 @@ import { stateTest } from './state-words.js';
 
 export interface RuleRun {
   readonly listen: (m: Machine) => readonly Listener[];
-  findings(): readonly Finding[];
+  /** What was broken, without what a state finding on the same things says better. `told` are the things of those. */
+  findings(told: ReadonlySet<Thing>): readonly Finding[];
   readonly rules: readonly Rule[];
 }
 
 export function runRules(job: Job, off: ReadonlySet<string> = new Set()): RuleRun {
   const house = [...job.scope.names.values()].filter((t) => t.kind === 'rule').map((t) => readRule(t, false)).filter((r) => r !== undefined);
   const rules = [...house, ...(off.has('all') ? [] : starterRules().filter((r) => !off.has(r.thing.name)))];
-  const found: Finding[] = [];
-  return { rules, findings: () => withoutTwins(found), listen: (m) => rules.map((rule) => new Automaton(m, rule, found)) };
+  const found: Broken[] = [];
+  return { rules, findings: (told) => withoutTwins(found.filter((b) => !saidBetter(b, told)).map((b) => b.finding)), listen: (m) => rules.map((rule) => new Automaton(m, rule, found)) };
+}
+
+/** A broken rule with the things it is about: what it asks for, or what is in the state that it forbids. */
+interface Broken {
+  readonly finding: Finding;
+  readonly things: readonly Thing[];
+}
+
+/** A thing that is never put right has a finding at the line that left it so; the rule adds nothing to it. */
+function saidBetter(broken: Broken, told: ReadonlySet<Thing>): boolean {
+  return broken.things.length > 0 && broken.things.every((t) => told.has(t));
 }
 
 /** Usual practice is not told where a house rule already speaks of the same line. */
@@ -43,17 +56,18 @@ const OWED = 'owed';
 class Automaton implements Listener {
   readonly #m: Machine;
   readonly #rule: Rule;
-  readonly #found: Finding[];
+  readonly #found: Broken[];
   /** Duties by the thing they are about; `*` when the rule is not about `it`. */
   readonly #duties = new Map<string, Guarded>();
   readonly #told = new Set<StepLine | undefined>();
   readonly #counts = new Map<string, Guarded>();
 
-  constructor(m: Machine, rule: Rule, found: Finding[]) {
+  constructor(m: Machine, rule: Rule, found: Broken[]) {
     this.#m = m;
     this.#rule = rule;
     this.#found = found;
     const { form } = rule;
+    if (form.head === 'every') m.demands.push((verb, thing) => this.#demand(form, verb, thing));
     if (form.head === 'before' && form.required.form === 'wait' && !form.since) m.clocks.start(this.#clock, 'least', minutes(form.required.time) ?? 0, m.alive, -1);
   }
 
@@ -161,8 +175,10 @@ class Automaton implements Listener {
     }
     if (lacks.length === 0) return;
     const when = lacks.reduce<Condition>((c, l) => this.#m.d.or(c, l.when), NEVER);
-    this.#tell(act, when, lacks.map((l) => this.#m.acts[l.maker]).filter((a) => a !== undefined), act.step);
-    const deficit: Deficit = { act, need: 'end', lacks, silent: true, also: new Map(), late: [], arrived: new Map() };
+    this.#tell(act, when, lacks.map((l) => this.#m.acts[l.maker]).filter((a) => a !== undefined), act.step, lacks.map((l) => l.thing));
+    // What must be put back anyway is left as it is: if it never is, its own finding speaks.
+    if (lacks.every((l) => directionOf(l.want) === 'together')) return;
+    const deficit: Deficit = { act, need: 'end', about: [], lacks, silent: true, also: new Map(), late: [], arrived: new Map() };
     if (not) return;
     this.#m.ruled.push(deficit);
     for (const lack of lacks) assumeLack(this.#m, lack, deficit);
@@ -183,6 +199,21 @@ class Automaton implements Listener {
       if (again !== NEVER) this.#tell(act, again, g.map((c) => this.#m.acts[c.by]).filter((a) => a !== undefined), act.step);
       this.#counts.set(thing.id, replaced(this.#m.d, g, act.when, 1, act.index));
     }
+  }
+
+  /** The clause a statement must have by this rule, as it is written. */
+  #demand(form: Extract<Rule['form'], { head: 'every' }>, verb: string, thing: Thing): string | undefined {
+    const { pattern, needs } = form;
+    if (!needs || !pattern.verbs.some((v) => v.text === verb) || !pattern.target || !isTarget(pattern.target, thing, undefined)) return undefined;
+    return [needs.word, needs.items.map((i) => i.name.text).join(', ')].filter((x) => x !== '').join(' ');
+  }
+
+  /** The things that the rule asks to have something done to. */
+  #asked(): Thing[] {
+    const { form } = this.#rule;
+    const pattern = form.head === 'after' || form.head === 'before' ? (form.required.form === 'act' ? form.required.pattern : undefined) : undefined;
+    if (pattern?.target?.form !== 'names') return [];
+    return pattern.target.names.map((n) => this.#m.job.scope.resolve(n.text)).filter((t) => t !== undefined);
   }
 
   #meets(required: Required, act: Act, it: Thing | undefined): boolean {
@@ -222,7 +253,7 @@ class Automaton implements Listener {
     this.#set(key, owed.when, MET, owed.by.index);
   }
 
-  #tell(act: Act, when: Condition, others: readonly Act[], step: StepLine | undefined): void {
+  #tell(act: Act, when: Condition, others: readonly Act[], step: StepLine | undefined, things: readonly Thing[] = this.#asked()): void {
     if (this.#told.has(step)) return;
     this.#told.add(step);
     const { thing, starter } = this.#rule;
@@ -231,7 +262,7 @@ class Automaton implements Listener {
       ...others.filter((a) => a !== act).map((a) => ({ ...a.blame, message: 'together with this line' })),
       ...(thing.line && !starter ? [{ file: thing.file, span: thing.line.code, message: 'the rule' }] : []),
     ];
-    this.#found.push(finding(def, { ...act.blame, related, variants: this.#m.job.universe.words(when) }, { rule: thing.name, title: thing.title, missing: '' }));
+    this.#found.push({ things, finding: finding(def, { ...act.blame, related, variants: this.#m.job.universe.words(when) }, { rule: thing.name, title: thing.title, missing: '' }) });
   }
 }
 

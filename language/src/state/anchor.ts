@@ -20,9 +20,14 @@ export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
   const fromObject = act?.statement?.objects.some((o) => o.thing && lacks.some((l) => l.thing === o.thing)) ?? false;
   const wholeOrEnd = act === undefined || act.statement?.verb.wholeVehicle === true;
   if (act && (fromObject || !wholeOrEnd) && !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')) return before(m, act, lacks);
+  if (act === undefined && lacks.every((l) => l.want === 'set')) return atEnd(m);
   const last = lastKin(m, lacks, act?.index ?? m.acts.length);
   if (last) return { line: last, side: 'behind' };
   if (act) return before(m, act, lacks);
+  return atEnd(m);
+}
+
+function atEnd(m: Machine): Anchor | undefined {
   const line = lastStatement(m);
   return line ? { line, side: 'behind' } : undefined;
 }
@@ -70,20 +75,48 @@ function lastKin(m: Machine, lacks: readonly Lack[], limit: number): Line | unde
   const from = Math.max(-1, ...lacks.map((l) => l.maker));
   // A torque belongs right behind the line that closed its joint; all else behind the last line of the joint.
   const soonest = lacks.every((l) => l.want === 'torqued');
+  const cures = soonest && lacks.some((l) => holds(m, l.thing).some((r) => hasCure(m, r.of)));
   let found: Line | undefined;
   for (const act of m.acts.slice(0, limit)) {
     if (act.index < from || act.through || act.file !== m.job.file.path || !act.statement) continue;
-    const { verb, objects } = act.statement;
-    const lowers = posture && verb.on.machine?.makes.some((x) => x === 'lowered' || x === 'loaded') === true;
-    const together = objects.some((o) => o.thing && kin.has(o.thing) && (isTogether(act, o.thing) || reachesBehind(m, act, o.thing, lacks)));
-    if (lacks.some((l) => l.want === 'bled') && objects.some((o) => o.thing?.kind === 'fluid' && (verb.on.fluid?.makes ?? []).some((x) => x === 'levelled' || x === 'topped'))) continue;
-    if (lowers || together || act.index === from && lacks.every((l) => l.want === 'levelled')) {
-      found = passedByAll(m, act, lacks);
-      if (soonest && !posture) return found;
-    }
+    if (!answers(m, act, lacks, kin, { from, posture, cures, limit })) continue;
+    found = passedByAll(m, act, lacks);
+    if (soonest && !posture) return found;
   }
   const maker = m.acts[from];
   return found ?? (soonest && maker && !maker.through && maker.file === m.job.file.path ? passedByAll(m, maker, lacks) : undefined);
+}
+
+interface Search {
+  readonly from: number;
+  readonly limit: number;
+  /** The torque asks for a posture: a line that lowers or loads counts. */
+  readonly posture: boolean;
+  /** The torque waits for sealant: only a wait counts. */
+  readonly cures: boolean;
+}
+
+function answers(m: Machine, act: Act, lacks: readonly Lack[], kin: ReadonlySet<Thing>, search: Search): boolean {
+  const statement = act.statement;
+  if (!statement) return false;
+  const { verb, objects } = statement;
+  if (search.cures) return verb.alone?.makes.includes('waited') ?? false;
+  if (lacks.some((l) => l.want === 'bled') && objects.some((o) => o.thing?.kind === 'fluid') && !fills(m, act, search)) return false;
+  if (search.posture && verb.on.machine?.makes.some((x) => x === 'lowered' || x === 'loaded')) return true;
+  if (act.index === search.from && lacks.every((l) => l.want === 'levelled')) return true;
+  return objects.some((o) => o.thing && kin.has(o.thing) && (isTogether(act, o.thing) || reachesBehind(m, act, o.thing, lacks)));
+}
+
+/** Whether the act is the one that puts the fluid in: a `fill`, or a `top-up` where nothing fills. */
+function fills(m: Machine, act: Act, search: Search): boolean {
+  const makes = (a: Act): readonly string[] => a.statement?.verb.on.fluid?.makes ?? [];
+  if (makes(act).includes('filled')) return true;
+  const filled = m.acts.slice(search.from, search.limit).some((a) => makes(a).includes('filled'));
+  return !filled && makes(act).includes('topped');
+}
+
+function hasCure(m: Machine, part: Thing): boolean {
+  return m.job.relations(part, 'sealed with').some((r) => hasClause(r.target, 'torque after'));
 }
 
 /** What must be shut before a circuit is bled: its connections with what clamps and holds them. */

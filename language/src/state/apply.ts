@@ -66,21 +66,22 @@ function applyEffect(m: Machine, asked: Asked, effect: Effect, deficits: Deficit
   if (needing !== NEVER) {
     for (const need of effect.needs) {
       const lacks = NEED_RULES[need](m, { ...asked, when: needing }).filter((l) => l.when !== NEVER);
-      if (lacks.length > 0) note(m, act, need, lacks, deficits, gathered);
+      if (lacks.length > 0) note(m, { act, need, about: thing }, lacks, deficits, gathered);
     }
   }
   for (const make of effect.makes) MAKE_RULES[make](m, asked);
 }
 
 /** Notes what lacks and assumes it. What follows from a lack that was noted before is assumed in silence. */
-function note(m: Machine, act: Act, need: Deficit['need'], lacks: readonly Lack[], deficits: Deficit[], gathered: Gathered): void {
+function note(m: Machine, { act, need, about }: { act: Act; need: Deficit['need']; about: Thing }, lacks: readonly Lack[], deficits: Deficit[], gathered: Gathered): void {
   const fresh = lacks.filter((l) => !followsFromAnother(m, l, gathered));
-  const silent: Deficit = { act, need, lacks: [], silent: true, also: new Map(), late: [], arrived: new Map() };
+  const silent: Deficit = { act, need, about: [], lacks: [], silent: true, also: new Map(), late: [], arrived: new Map() };
   for (const lack of lacks) if (!fresh.includes(lack)) assumeLack(m, lack, silent);
   if (fresh.length === 0) return;
   const same = deficits.find((d) => d.need === need);
-  const deficit: Deficit = same ?? { act, need, lacks: [], silent: deficits.length > 0, also: new Map(), late: [], arrived: new Map() };
+  const deficit: Deficit = same ?? { act, need, about: [], lacks: [], silent: deficits.length > 0, also: new Map(), late: [], arrived: new Map() };
   deficit.lacks.push(...fresh);
+  if (!deficit.about.includes(about)) deficit.about.push(about);
   if (!same) deficits.push(deficit);
   for (const lack of fresh) assumeLack(m, lack, deficit);
 }
@@ -128,7 +129,7 @@ function placedAids(m: Machine, act: Act, deficits: Deficit[], gathered: Gathere
     for (const { thing } of act.statement?.named(clause) ?? []) {
       if (thing?.kind !== 'temporary') continue;
       const lacks: Lack[] = [...NEED_RULES.placed(m, { act, thing, count: undefined, value: undefined, when: m.d.and(act.when, m.job.exists(thing)) })];
-      if (lacks.length > 0) note(m, act, 'placed', lacks, deficits, gathered);
+      if (lacks.length > 0) note(m, { act, need: 'placed', about: thing }, lacks, deficits, gathered);
     }
   }
 }

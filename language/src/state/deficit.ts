@@ -22,6 +22,8 @@ export interface Deficit {
   /** The act that failed; undefined at the end of the procedure. */
   readonly act: Act | undefined;
   readonly need: Need | 'end';
+  /** The things the act asked it of. */
+  readonly about: Thing[];
   readonly lacks: Lack[];
   /** Noted only so that what follows from it is not told again. */
   readonly silent: boolean;

@@ -24,6 +24,15 @@ export function moveFix(m: Machine, late: Act, before: Act): Fix | undefined {
   };
 }
 
+/** Hangs a part so that what is on it can be joined before it is fitted. */
+export function hangFix(m: Machine, act: Act, lacks: readonly Lack[]): Fix | undefined {
+  if (act.through || act.file !== m.job.file.path) return undefined;
+  const at = lineStart(m.job.file.tree.text, act.line.start);
+  const names = [...new Set(lacks.map((l) => l.thing.name))];
+  const text = names.map((n) => `${' '.repeat(act.line.indent)}hang ${n}\n`).join('');
+  return { title: `Insert ${names.map((n) => `\`hang ${n}\``).join(', ')}`, edits: [{ file: act.file, span: { start: at, end: at }, text }] };
+}
+
 /** Inserts the lines that do what is missing. Undefined when no line can be found to put them at. */
 export function insertFix(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Fix | undefined {
   const when = lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER);
@@ -81,7 +90,7 @@ function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): strin
   return [
     ...statement('loosen', of('fastener', 'slack')),
     ...of('connection', 'off', 'disconnected').flatMap((t) => statement('disconnect', [t])),
-    ...statement('remove', [...of('fastener', 'off'), ...parts.filter((t) => !hangs(t)), ...of('temporary', 'off')]),
+    ...demanded(m, 'remove', [...of('fastener', 'off'), ...parts.filter((t) => !hangs(t)), ...of('temporary', 'off')]),
     ...parts.filter(hangs).flatMap((t) => statement('hang', [t])),
     ...of('fluid', 'drained').flatMap((t) => statement('drain', [t])),
   ];
@@ -89,6 +98,13 @@ function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): strin
 
 function statement(verb: string, things: readonly Thing[]): string[] {
   return things.length > 0 ? [`${verb} ${things.map((t) => t.name).join(', ')}`] : [];
+}
+
+/** A statement with the clauses that house rules ask of it; what a rule asks for stands on a line of its own. */
+function demanded(m: Machine, verb: string, things: readonly Thing[]): string[] {
+  const clause = (t: Thing): string => m.demands.map((d) => d(verb, t)).filter((c) => c !== undefined).join(' ');
+  const plain = things.filter((t) => clause(t) === '');
+  return [...statement(verb, plain), ...things.filter((t) => clause(t) !== '').map((t) => `${verb} ${t.name} ${clause(t)}`)];
 }
 
 /** Whether a line behind the act that needs the joint tightens the thing anyway. */

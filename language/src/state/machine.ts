@@ -38,6 +38,8 @@ export class Machine {
   readonly changes: Change[] = [];
   /** What broken house rules found lacking. */
   readonly ruled: Deficit[] = [];
+  /** Clauses that house rules ask of a statement, such as `with hoist`; fixes write them. */
+  readonly demands: ((verb: string, thing: Thing) => string | undefined)[] = [];
   /** Combinations and paths on which the procedure still goes on. */
   alive: Condition;
   readonly #cells = new Map<string, Guarded>();

@@ -1,5 +1,5 @@
 // How each need of the vocabulary is asked of the state. A rule gives what lacks; an empty list means proven.
-import { minutesOf, torqueLines } from '../names/figures.js';
+import { minutesOf } from '../names/figures.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { Need } from '../vocabulary/needs.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
@@ -80,9 +80,10 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     return up.map((l) => ({ ...l, when: m.d.minus(l.when, loaded) })).filter((l) => l.when !== NEVER);
   },
   'torque clock': (m, { thing, when }) => holds(m, thing).flatMap((r) => curing(m, r.of, 'torque after', when)),
-  'snug first': (m, { thing, when }) => {
-    const angleOnly = torqueLines(thing).some((t) => t.spec?.stages[0]?.measure.measure?.unit.kind === 'angle');
-    return angleOnly ? lacksOf(m, thing, 'tight', (v) => decode(v).snug + decode(v).torqued < size(decode(v)), 'snug', when) : [];
+  // An entry whose torque begins with an angle is a finding of its own; here only the line's own value counts.
+  'snug first': (m, { act, thing, when }) => {
+    const byAngle = act.statement?.clause('bare')?.spec?.stages[0]?.measure.measure?.unit.kind === 'angle';
+    return byAngle ? lacksOf(m, thing, 'tight', (v) => decode(v).snug + decode(v).torqued < size(decode(v)), 'snug', when) : [];
   },
   'earlier stages': (m, { act, thing, when }) => {
     const stage = Number(act.statement?.clause('stage')?.raw?.text);

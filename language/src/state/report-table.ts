@@ -2,7 +2,9 @@
 import type { DiagnosticDef } from '../diagnostics/define.js';
 import type { StateWords } from '../diagnostics/state-words.js';
 import * as D from '../diagnostics/state.js';
+import { hasClause } from '../names/model.js';
 import type { Need } from '../vocabulary/needs.js';
+import type { Lack } from './deficit.js';
 import type { Want } from './wants.js';
 
 type Def = DiagnosticDef<StateWords>;
@@ -19,17 +21,19 @@ const NEED_DEF: Readonly<Partial<Record<Need | 'end', Def>>> = {
   settled: D.notSettled, 'holds fluid': D.nothingToCheck, posture: D.wrongPosture, 'snug first': D.angleBeforeSnug, 'earlier stages': D.stageSkipped, 'not spent': D.singleUseAgain,
 };
 
-export function needDiagnostic(need: Need | 'end'): Def {
-  return NEED_DEF[need] ?? D.outOfOrder;
+export function needDiagnostic(need: Need | 'end', want: Want | undefined): Def {
+  return want === 'within time' ? D.sealantSkinned : (NEED_DEF[need] ?? D.outOfOrder);
 }
+
+/** Needs whose lack is told at the act even though something later puts it right. */
+export const TOLD_AT_ACT: ReadonlySet<Need | 'end'> = new Set<Need>(['away', 'not chocked', 'snug first']);
 
 /** What it is when the missing thing is done later after all. */
 export function orderDiagnostic(need: Need | 'end'): Def {
   if (need === 'nothing left behind it') return D.shutIn;
   if (need === 'closed') return D.notClosedWhenFilled;
   if (need === 'wheels on') return D.notSnugWhenLowered;
-  if (need === 'posture') return D.wrongPosture;
-  return D.outOfOrder;
+  return NEED_DEF[need] ?? D.outOfOrder;
 }
 
 /** States of putting back, with what it is when they never come and the participle that asks for them. */
@@ -54,6 +58,8 @@ export function missingOf(want: Want): Def {
   return MISSING[want]?.def ?? D.outOfOrder;
 }
 
-export function wantedWord(want: Want): string {
+/** The participle that asks for what lacks; a fastener without a figure is tightened. */
+export function wantedWord({ want, thing }: Pick<Lack, 'want' | 'thing'>): string {
+  if (want === 'torqued' && !hasClause(thing, 'torque')) return 'tightened';
   return MISSING[want]?.word ?? 'off';
 }

@@ -8,10 +8,11 @@ import type { Thing } from '../names/model.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import type { Deficit, Lack } from './deficit.js';
-import { insertFix, moveFix } from './fixes.js';
+import { DONE_ALREADY, dropFix } from './drop-fix.js';
+import { hangFix, insertFix, moveFix } from './fixes.js';
 import { groupLacks } from './group.js';
 import type { Machine } from './machine.js';
-import { missingOf, needDiagnostic, orderDiagnostic, wantedWord } from './report-table.js';
+import { missingOf, needDiagnostic, orderDiagnostic, TOLD_AT_ACT, wantedWord } from './report-table.js';
 import type { StateRun } from './run.js';
 import { directionOf } from './wants.js';
 
@@ -28,6 +29,12 @@ export function reportState(run: StateRun): Finding[] {
   ];
 }
 
+/** The things that a finding says are never put right. */
+export function thingsTold(run: StateRun): ReadonlySet<Thing> {
+  const missing = run.deficits.filter((d) => !d.silent).flatMap((d) => d.lacks.filter((l) => directionOf(l.want) === 'together' && !arrived(run.machine, d, l)));
+  return new Set(missing.map((l) => l.thing));
+}
+
 /** Paths that differ in a thing that a finding already speaks of are no second fault. */
 function differences(run: StateRun): StateRun['differences'] {
   const told = new Set(run.deficits.flatMap((d) => d.lacks.map((l) => l.thing)));
@@ -38,15 +45,22 @@ function reportDeficit(m: Machine, deficit: Deficit): Finding[] {
   const together = deficit.lacks.filter((l) => directionOf(l.want) === 'together');
   const late = together.filter((l) => arrived(m, deficit, l));
   const missing = together.filter((l) => !arrived(m, deficit, l));
-  const here = deficit.lacks.filter((l) => directionOf(l.want) !== 'together');
+  const here = deficit.lacks.filter((l) => TOLD_AT_ACT.has(deficit.need) || directionOf(l.want) !== 'together');
   const out: Finding[] = [];
-  if (here.length > 0) out.push(told(m, deficit, here, needDiagnostic(deficit.need)));
+  if (here.length > 0) out.push(told(m, deficit, here, needDiagnostic(deficit.need, here[0]?.want)));
   else if (late.length > 0) out.push(told(m, deficit, late, orderDiagnostic(deficit.need)));
   if (here.length === 0 && (late.length === 0 || deficit.act === undefined)) {
     const groups = deficit.act === undefined || deficit.act.statement?.verb.wholeVehicle ? groupLacks(m, missing) : missing.length > 0 ? [missing] : [];
-    for (const group of groups) out.push(leftOff(m, deficit, group));
+    for (const group of groups) if (!group.every((l) => isAssumedThere(m, l))) out.push(leftOff(m, deficit, group));
   }
   return out;
+}
+
+/** A thing that only an assumption took apart owes nothing: the finding it was assumed after speaks for it. */
+function isAssumedThere(m: Machine, lack: Lack): boolean {
+  const act = m.acts[lack.maker];
+  if (!act || act.statement?.objects.some((o) => o.thing === lack.thing)) return false;
+  return m.assumptions(lack.thing).some((a) => a.deficit.act === act && m.d.implies(lack.when, a.when));
 }
 
 /** Whether what lacked was done later wherever it lacked. */
@@ -62,7 +76,8 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
     ...makersOf(m, lacks).filter((a) => a !== act).map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
     ...deficit.late.map((a) => ({ ...a.blame, message: 'done only here' })),
   ];
-  const fix = act && deficit.late[0] && !lacks.some((l) => l.want === 'slack') ? moveFix(m, deficit.late[0], act) : act ? insertFix(m, deficit, lacks) : undefined;
+  const hangs = deficit.need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part');
+  const fix = act && DONE_ALREADY.has(deficit.need) ? dropFix(m, act, lacks) : act && hangs ? hangFix(m, act, lacks) : act && deficit.late[0] && !lacks.some((l) => l.want === 'slack') ? moveFix(m, deficit.late[0], act) : act ? insertFix(m, deficit, lacks) : undefined;
   return finding(def, { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(domainWhen(m, lacks)) }, words(m, thingsOf(lacks), deficit, lacks[0]));
 }
 
@@ -113,7 +128,7 @@ function lastMakers(m: Machine, thing: Thing): Related[] {
     if (info.thing !== thing) continue;
     for (const c of guarded) {
       const act = m.acts[c.by];
-      if (act && !out.some((r) => r.span.start === act.blame.span.start)) out.push({ ...act.blame, message: `${thing.name} ${madeWord(act)} here` });
+      if (act && !out.some((r) => r.span.start === act.blame.span.start)) out.push({ ...act.blame, message: `\`${thing.name}\` ${madeWord(act)} here` });
     }
   }
   return out;
@@ -134,27 +149,26 @@ function domainWhen(m: Machine, lacks: readonly Lack[]): Condition {
 }
 
 function words(m: Machine, things: readonly Thing[], deficit: Deficit | undefined, lack: Lack | undefined): StateWords {
-  const objects = deficit?.act?.statement?.objects.map((o) => o.item.name.text) ?? [];
-  const several = things.length !== 1 || (things[0]?.kind === 'fastener' && m.job.count(things[0]) > 1);
+  const objects = (deficit?.about ?? []).map((t) => `\`${t.name}\``);
   return {
-    names: listed(things.map((t) => t.name)),
-    are: several ? 'are' : 'is',
-    wanted: lack ? wantedWord(lack.want) : '',
+    names: listed(things.map((t) => `\`${t.name}\``)),
+    are: things.length === 1 ? 'is' : 'are',
+    wanted: lack ? wantedWord(lack) : '',
     off: things[0]?.kind === 'connection' ? 'disconnected' : 'off',
     object: listed(objects),
     objectIs: objects.length === 1 ? 'is' : 'are',
     objectAre: objects.length === 1 ? 'is' : 'are',
-    posture: lack?.want === 'ride height' ? 'away from ride height' : lack?.want === 'back on ground' ? 'with the vehicle in the air' : postureWord(m),
+    posture: lack?.want === 'ride height' ? 'away from ride height' : lack?.want === 'back on ground' ? 'with the vehicle in the air' : postureLeft(m, lack),
     suspension: lack?.want === 'suspension free' ? 'still loaded' : 'not loaded',
     value: lack?.value ?? '',
     minutes: lack?.value === undefined ? '' : minutesInWords(Number(lack.value)),
   };
 }
 
-function postureWord(m: Machine): string {
-  const vehicle = m.job.scope.resolve('vehicle');
-  const value = vehicle ? m.read(vehicle, 'posture')[0]?.value : 'ground';
-  return value === 'ground' ? 'on the ground' : String(value);
+/** How the vehicle stands where a line asks for another posture, by the line that left it so. */
+function postureLeft(m: Machine, lack: Lack | undefined): string {
+  const done = lack ? m.acts[lack.maker]?.statement?.verb.done : undefined;
+  return done === undefined || done === 'lowered' ? 'on the ground' : `already ${done}`;
 }
 
 /** `a`, `a and b`, `a, b and c`. */

@@ -93,7 +93,7 @@ class Runner {
     const m = this.#m;
     for (const listener of this.#listeners) listener.end(m.alive);
     const lacks = wholeLacks(m, m.alive, 'end');
-    const deficit: Deficit = { act: undefined, need: 'end', lacks, silent: false, also: new Map(), late: [], arrived: new Map() };
+    const deficit: Deficit = { act: undefined, need: 'end', about: [], lacks, silent: false, also: new Map(), late: [], arrived: new Map() };
     if (lacks.length > 0) this.#gathered.deficits.push(deficit);
   }
 

@@ -7,7 +7,7 @@ export const install = defineVerb({
   on: {
     fastener: { needs: ['some out', 'held thing in'], makes: ['started'] },
     part: {
-      needs: ['off', 'cover order', 'nothing left behind it', 'members in', 'joint wet'],
+      needs: ['off', 'cover order', 'held thing in', 'nothing left behind it', 'members in', 'joint wet'],
       makes: ['fitted'],
     },
   },

@@ -16,12 +16,17 @@ export interface Formatted {
 
 /** Formats a whole file. Idempotent. */
 export function format(text: string, file: string): Formatted {
+  if (hasMixedLineEnds(text)) {
+    const wanted = format(text.replace(/\r\n?/g, '\n'), file).text;
+    return { text: wanted, edits: [{ file, span: { start: 0, end: text.length }, text: wanted }] };
+  }
   const edits = editsOf(text, file, groupsOf(parse(text, file).tree));
   return { text: applyAll(text, edits), edits };
 }
 
 /** The edits of `format` on the lines that a span touches. */
 export function formatRange(text: string, file: string, range: Span): readonly TextEdit[] {
+  if (hasMixedLineEnds(text)) return [];
   const groups = groupsOf(parse(text, file).tree).filter(
     ({ start, end }) => start <= range.end && end >= range.start,
   );
@@ -54,6 +59,11 @@ function editsOf(text: string, file: string, groups: readonly Group[]): TextEdit
 function goneSpan(text: string, start: number, end: number): Span {
   if (end < text.length) return { start, end: end + (text.startsWith('\r\n', end) ? 2 : 1) };
   return { start, end };
+}
+
+/** Lone carriage returns beside other line ends: a line end put in could make one of two. All become LF. */
+function hasMixedLineEnds(text: string): boolean {
+  return /\r(?!\n)/.test(text) && text.includes('\n');
 }
 
 /** The line end that the file uses. */

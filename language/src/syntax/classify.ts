@@ -8,7 +8,7 @@ import { SECTION_BY_WORD, SECTIONS, type SectionDef } from '../vocabulary/sectio
 import { SIGNALS } from '../vocabulary/signals.js';
 import { isValueWord, KEYWORDS, phraseAt, phrasesOf } from './keywords.js';
 import { oneEditAway } from './slips.js';
-import { Hole, NumberToken, Word } from './tokens.js';
+import { Comma, endOf, Hole, NumberToken, Word } from './tokens.js';
 
 /** Where the lines of a block stand, and what kind of thing the entry or section above declares. */
 export interface BlockPlace {
@@ -16,6 +16,8 @@ export interface BlockPlace {
   readonly kind: ThingKind | undefined;
   /** The verb of the statement above, whose clauses these lines hold. */
   readonly verb?: string;
+  /** The line above was read with a slip mended: what does not fit below it may be its echo, and is left unread. */
+  readonly doubtful?: true;
 }
 
 /** A block that takes no lines, or one whose lines are kept and not read. */
@@ -80,7 +82,11 @@ export function classify(tokens: readonly IToken[], place: BlockPlace, hasTitle:
     if (!hasTitle && SECTION_BY_WORD.has(first.image)) return misplaced(first.image, 1, CONTEXT_WORDS.file);
     return { is: 'entry' };
   }
-  if (context === 'prerequisites') return { is: 'prerequisite' };
+  if (context === 'prerequisites') {
+    return phraseAt(tokens, 0, KEYWORDS.entry) === undefined
+      ? { is: 'prerequisite' }
+      : notFound(tokens, place);
+  }
   return notFound(tokens, place);
 }
 
@@ -97,7 +103,10 @@ export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | und
       words.join(' '),
       candidates.filter((text) => text.split(' ').length === length),
     );
-    if (meant !== undefined) return { length, word: meant };
+    const next = tokens[length];
+    // A word that runs into something else (`st"p`) is no slip of one letter.
+    const isWhole = next === undefined || next.tokenType === Comma || next.startOffset > endOf(token);
+    if (meant !== undefined && isWhole) return { length, word: meant };
   }
   return undefined;
 }

@@ -221,6 +221,7 @@ class Layout {
         read.textInCode === undefined
           ? code
           : span(code.start, trimEnd(this.text, code.start, read.textInCode.start)),
+      colon,
       tokens:
         read.textInCode === undefined
           ? read.tokens

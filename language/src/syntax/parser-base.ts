@@ -69,6 +69,11 @@ export abstract class ParserBase extends EmbeddedActionsParser {
     return span(this.source.base + token.startOffset, this.source.base + endOf(token));
   }
 
+  /** The source text of a place in the line. */
+  protected written({ start, end }: Span): string {
+    return this.source.code.slice(start - this.source.base, end - this.source.base);
+  }
+
   /** The empty place behind a token. */
   protected after(token: IToken): Span {
     const end = this.source.base + endOf(token);

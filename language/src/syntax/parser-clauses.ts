@@ -7,14 +7,12 @@ import { ENTRY_CLAUSE_BY_WORD, STEP_CLAUSE_BY_WORD } from '../vocabulary/clauses
 import { ListRules } from './parser-lists.js';
 import { numberNode } from './quantities.js';
 import {
-  Bound,
   Comma,
   Count,
   EventWord,
   FlagWord,
   NamesWord,
   NoClause,
-  Or,
   RawWord,
   SpecWord,
   Word,
@@ -75,7 +73,6 @@ export abstract class ClauseRules extends ListRules {
         { ALT: () => this.SUBRULE(this.wordsClause) },
         { ALT: () => this.SUBRULE(this.flagClause) },
         { ALT: () => this.SUBRULE(this.eventClause) },
-        { ALT: () => this.SUBRULE(this.boundClause) },
         { ALT: () => this.SUBRULE(this.bareClause) },
         { ALT: () => this.SUBRULE(this.countClause) },
       ]),
@@ -134,20 +131,10 @@ export abstract class ClauseRules extends ListRules {
 
   /** `disconnect battery-negative`, after `since`. */
   private readonly event = this.RULE('event', (): EventPattern => {
-    const verbs: Name[] = [];
-    const names: Name[] = [];
-    const take = (list: Name[], token: IToken) => this.ACTION(() => list.push(this.name(token)));
-    take(verbs, this.CONSUME(Word));
-    this.MANY(() => {
-      this.CONSUME(Or);
-      take(verbs, this.CONSUME2(Word));
-    });
+    const verbs = this.SUBRULE(this.alternatives);
+    let names: Name[] = [];
     this.OPTION(() => {
-      take(names, this.CONSUME3(Word));
-      this.MANY2(() => {
-        this.CONSUME2(Or);
-        take(names, this.CONSUME4(Word));
-      });
+      names = this.SUBRULE2(this.alternatives);
     });
     return this.ACTION(() => ({
       ...this.spanOf(verbs, names),
@@ -158,27 +145,22 @@ export abstract class ClauseRules extends ListRules {
     }));
   });
 
+  /** A quantity that stands alone; its word is `at least` or `at most` when it is a bound. */
   private readonly bareClause = this.RULE('bareClause', (): Clause => {
     const spec = this.SUBRULE(this.spec);
     return this.ACTION(() => {
       const place: Span = spec ?? this.place(this.LA(0));
+      const bound = spec?.stages[0]?.measure.bound;
+      const written = bound === undefined ? 0 : (/^at\s+\w+/.exec(this.written(place))?.[0].length ?? 0);
+      const wordSpan = { start: place.start, end: place.start + written };
       return {
         ...EMPTY,
-        word: 'bare',
-        wordSpan: { start: place.start, end: place.start },
         start: place.start,
         end: place.end,
+        wordSpan,
+        word: bound === undefined ? 'bare' : `at ${bound}`,
         spec,
       };
-    });
-  });
-
-  private readonly boundClause = this.RULE('boundClause', (): Clause => {
-    const word = this.CONSUME(Bound);
-    const measure = this.SUBRULE(this.afterBound, { ARGS: [word] });
-    return this.ACTION(() => {
-      const spec = measure && { start: measure.start, end: measure.end, stages: [{ back: false, measure }] };
-      return { ...EMPTY, ...this.clausePlace(word), word: wordOf(word), spec };
     });
   });
 

@@ -87,6 +87,24 @@ export abstract class ListRules extends QuantityRules {
     return words;
   });
 
+  /** Words joined by `or`. */
+  protected readonly alternatives = this.RULE('alternatives', (): Name[] => {
+    const words: Name[] = [];
+    const first = this.CONSUME(Word);
+    this.ACTION(() => words.push(this.name(first)));
+    this.MANY(() => {
+      const or = this.CONSUME(Or);
+      this.OPTION(() => {
+        const other = this.CONSUME2(Word);
+        this.ACTION(() => words.push(this.name(other)));
+      });
+      this.ACTION(() => {
+        if (this.LA(0) === or) this.missing(or, 'a name');
+      });
+    });
+    return words;
+  });
+
   protected readonly guard = this.RULE('guard', (): Guard => {
     const word = this.CONSUME(When);
     return this.SUBRULE(this.guardTerms, { ARGS: [word] });
@@ -119,24 +137,13 @@ export abstract class ListRules extends QuantityRules {
 
   private readonly guardTerm = this.RULE('guardTerm', (): GuardTerm => {
     const option = this.CONSUME(Word);
-    const values: Name[] = [];
+    let values: Name[] = [];
     let years: MeasureNode | undefined;
     this.OPTION(() =>
       this.OR([
         {
           ALT: () => {
-            const value = this.CONSUME2(Word);
-            this.ACTION(() => values.push(this.name(value)));
-            this.MANY(() => {
-              const or = this.CONSUME(Or);
-              this.OPTION2(() => {
-                const other = this.CONSUME3(Word);
-                this.ACTION(() => values.push(this.name(other)));
-              });
-              this.ACTION(() => {
-                if (this.LA(0) === or) this.missing(or, 'a value');
-              });
-            });
+            values = this.SUBRULE(this.alternatives);
           },
         },
         {

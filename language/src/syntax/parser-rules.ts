@@ -15,7 +15,6 @@ import {
   Needs,
   NoRuleClause,
   Not,
-  Or,
   Over,
   Require,
   RuleEnd,
@@ -24,7 +23,7 @@ import {
   Word,
   wordOf,
 } from './tokens.js';
-import type { Clause, EventPattern, Item, MeasureNode, Name, RuleClause, StatePattern } from './tree.js';
+import type { Clause, EventPattern, Item, MeasureNode, RuleClause, StatePattern } from './tree.js';
 
 export abstract class RuleRules extends ClauseRules {
   readonly ruleLine = this.RULE('ruleLine', (): { clauses: readonly RuleClause[] } => {
@@ -168,18 +167,11 @@ export abstract class RuleRules extends ClauseRules {
   });
 
   private readonly pattern = this.RULE('pattern', (): Pattern => {
-    const verbs: Name[] = [];
     const clauses: Clause[] = [];
     let target: EventPattern['target'];
     let value: IToken | undefined;
     let measure: MeasureNode | undefined;
-    const verb = this.CONSUME(Word);
-    this.ACTION(() => verbs.push(this.name(verb)));
-    this.MANY(() => {
-      this.CONSUME(Or);
-      const other = this.CONSUME2(Word);
-      this.ACTION(() => verbs.push(this.name(other)));
-    });
+    const verbs = this.SUBRULE(this.alternatives);
     this.OPTION(() =>
       this.OR([
         {
@@ -200,7 +192,7 @@ export abstract class RuleRules extends ClauseRules {
     this.MANY2(() => clauses.push(this.SUBRULE(this.preposition)));
     return this.ACTION(() => ({
       event: {
-        ...cover(this.place(verb), this.place(this.LA(0))),
+        ...cover(this.spanOf(verbs), this.place(this.LA(0))),
         verbs,
         target,
         value: value && this.name(value),
@@ -245,14 +237,7 @@ export abstract class RuleRules extends ClauseRules {
       { ALT: () => this.SUBRULE(this.anyTarget) },
       {
         ALT: () => {
-          const names: Name[] = [];
-          const first = this.CONSUME(Word);
-          this.ACTION(() => names.push(this.name(first)));
-          this.MANY(() => {
-            this.CONSUME(Or);
-            const other = this.CONSUME2(Word);
-            this.ACTION(() => names.push(this.name(other)));
-          });
+          const names = this.SUBRULE(this.alternatives);
           return this.ACTION(() => targetOf(names));
         },
       },

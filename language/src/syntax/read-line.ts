@@ -89,6 +89,7 @@ export function readLine(line: CodeLine, above: Above): ReadLine {
   const hasTitle = line.colon !== undefined && lexed.length === 1;
   let classified = classify(lexed, above.place, hasTitle);
   let findings: Finding[] = [];
+  let isMended = false;
   if (classified.is === 'unknown' && classified.problem.form === 'unknown') {
     const slip = slipAt(lexed, above.place);
     if (slip !== undefined) {
@@ -107,10 +108,12 @@ export function readLine(line: CodeLine, above: Above): ReadLine {
           { word: line.text.slice(at.start, at.end), where: '', readAs: slip.word, near: [] },
         ),
       ];
+      isMended = true;
       mend(lexed, slip.word, slip.length);
       classified = classify(lexed, above.place, hasTitle);
     }
   }
+  if (classified.is === 'unknown' && above.place.doubtful === true) return unread([]);
   if (classified.is === 'unknown')
     return unread([reportUnknown(line, above, above.place, classified.problem, firstWord)]);
 
@@ -127,11 +130,16 @@ export function readLine(line: CodeLine, above: Above): ReadLine {
     head: read.head,
     tokens,
     class: form.class,
-    place: form.place,
+    place: isMended ? doubtful(form.place) : form.place,
     findings,
     textInCode: read.textInCode,
     spoilsBlock: false,
   };
+}
+
+function doubtful(place: Place): Place {
+  if (typeof place === 'object') return { ...place, doubtful: true };
+  return 'unread';
 }
 
 interface Form {

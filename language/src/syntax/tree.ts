@@ -217,6 +217,8 @@ export interface LineBase extends Span {
   readonly depth: number;
   /** The code, without indent, colon and text. */
   readonly code: Span;
+  /** Offset of the colon that ends the code, when there is one. */
+  readonly colon: number | undefined;
   readonly tokens: readonly Token[];
   /** The first word or phrase: keyword, verb or entry name. */
   readonly head: Name;

@@ -57,7 +57,7 @@ export function lacksFor(m: Machine, verb: VerbDef, thing: Thing, when: Conditio
 export function supposedAct(m: Machine, verb: VerbDef, when: Condition): Act {
   const at = { start: 0, end: 0 };
   const line: StatementLine = {
-    kind: 'statement', ...at, firstLine: 0, lastLine: 0, indent: 0, depth: 0, code: at, tokens: [], head: { ...at, text: verb.word }, prose: undefined,
+    kind: 'statement', ...at, firstLine: 0, lastLine: 0, indent: 0, depth: 0, code: at, colon: undefined, tokens: [], head: { ...at, text: verb.word }, prose: undefined,
     children: [], broken: false, verb: { ...at, text: verb.word }, items: [], clauses: [], guard: undefined,
   };
   const file = m.job.file.path;

@@ -118,7 +118,6 @@ export const ENTRY_CLAUSES: readonly ClauseDef[] = [
   clause('closes', 'names', ['part', 'fastener', 'connection'], 'Opening this lets this fluid out.', [
     'fluid',
   ]),
-  clause('from', 'spec', ['supply', 'limit'], 'Lower end.'),
   measured('torque', ['fastener', 'tool'], ['torque', 'angle'], 'How tight; on a wrench, its range.'),
   clause('no torque', 'reason', ['fastener'], 'Rightly tightened by hand or without a figure; say why.'),
   measured('fill', ['fluid'], ['volume', 'mass'], 'How much goes in.'),

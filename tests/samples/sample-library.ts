@@ -7,7 +7,10 @@ import type { Library } from '../../language/src/library.js';
 import { settingsSchema } from '../../language/src/settings/index.js';
 
 export const SAMPLES = fileURLToPath(new URL('../../samples', import.meta.url));
-export const LIBRARIES = [['main', SAMPLES], ['US', join(SAMPLES, 'us')]] as const;
+export const LIBRARIES = [
+  ['main', SAMPLES],
+  ['US', join(SAMPLES, 'us')],
+] as const;
 
 export interface SampleLibrary {
   readonly library: Library;
@@ -26,7 +29,8 @@ function bayFiles(folder: string, root: string): string[] {
   return readdirSync(folder, { withFileTypes: true })
     .flatMap((entry) => {
       const path = join(folder, entry.name);
-      if (entry.isDirectory()) return readdirSync(path).includes('baywright.json') ? [] : bayFiles(path, root);
+      if (entry.isDirectory())
+        return readdirSync(path).includes('baywright.json') ? [] : bayFiles(path, root);
       return entry.name.endsWith('.bay') ? [relative(root, path).replaceAll('\\', '/')] : [];
     })
     .sort();

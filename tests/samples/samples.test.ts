@@ -35,11 +35,14 @@ for (const [name, root] of LIBRARIES) {
       }
     });
 
-    it.each(files.filter((path) => path.startsWith('procedures/')))('%s is as long as a shop writes it', (path) => {
-      const lines = (library.host.read(path) ?? '').split('\n').length;
-      expect(lines).toBeGreaterThanOrEqual(60);
-      expect(lines).toBeLessThanOrEqual(400);
-    });
+    it.each(files.filter((path) => path.startsWith('procedures/')))(
+      '%s is as long as a shop writes it',
+      (path) => {
+        const lines = (library.host.read(path) ?? '').split('\n').length;
+        expect(lines).toBeGreaterThanOrEqual(60);
+        expect(lines).toBeLessThanOrEqual(400);
+      },
+    );
   });
 }
 
@@ -55,39 +58,91 @@ describe('together the samples use', () => {
 
   it('every verb', () => {
     const used = lines.flatMap((line) => (line.kind === 'statement' ? [line.verb.text] : []));
-    expect(missing(VERBS.map((verb) => verb.word), used)).toEqual([]);
+    expect(
+      missing(
+        VERBS.map((verb) => verb.word),
+        used,
+      ),
+    ).toEqual([]);
   });
 
   it('every clause of an entry', () => {
     const entries = lines.filter((line) => line.kind === 'entry').flatMap((line) => line.children);
-    const used = entries.flatMap((line) => clauseLines(line)).flatMap((line) => line.clauses.map((clause) => clause.word));
-    expect(missing(ENTRY_CLAUSES.map((clause) => clause.word), used)).toEqual([]);
+    const used = entries
+      .flatMap((line) => clauseLines(line))
+      .flatMap((line) => line.clauses.map((clause) => clause.word));
+    expect(
+      missing(
+        ENTRY_CLAUSES.map((clause) => clause.word),
+        used,
+      ),
+    ).toEqual([]);
   });
 
   it('every clause of a statement', () => {
-    const used = lines.flatMap((line) => (line.kind === 'statement' ? line.clauses.map((clause) => clause.word) : []));
+    const used = lines.flatMap((line) =>
+      line.kind === 'statement' ? line.clauses.map((clause) => clause.word) : [],
+    );
     const sides = lines.flatMap((line) => (line.kind === 'perform' && line.side ? ['side'] : []));
-    expect(missing(STEP_CLAUSES.map((clause) => clause.word), [...used, ...sides])).toEqual([]);
+    expect(
+      missing(
+        STEP_CLAUSES.map((clause) => clause.word),
+        [...used, ...sides],
+      ),
+    ).toEqual([]);
   });
 
   it('every section', () => {
     const used = lines.flatMap((line) => (line.kind === 'section' ? [line.word] : []));
-    expect(missing(SECTIONS.map((section) => section.word), used)).toEqual([]);
+    expect(
+      missing(
+        SECTIONS.map((section) => section.word),
+        used,
+      ),
+    ).toEqual([]);
   });
 
   it('every head', () => {
-    const used = lines.flatMap((line) => [line.kind, ...(line.kind === 'text' ? [line.word] : []), ...(line.kind === 'message' ? [line.signal] : [])]);
-    expect(HEADS.filter((head) => !used.includes(head.kind === 'text' || head.kind === 'message' ? (head.word as never) : head.kind)).map((head) => head.word)).toEqual([]);
+    const used = lines.flatMap((line) => [
+      line.kind,
+      ...(line.kind === 'text' ? [line.word] : []),
+      ...(line.kind === 'message' ? [line.signal] : []),
+    ]);
+    expect(
+      HEADS.filter(
+        (head) =>
+          !used.includes(head.kind === 'text' || head.kind === 'message' ? (head.word as never) : head.kind),
+      ).map((head) => head.word),
+    ).toEqual([]);
   });
 
   it('every form of rule', () => {
-    const used = lines.flatMap((line) => (line.kind === 'rule' ? line.clauses : [])).map((clause) => {
-      if (clause.word === 'require') return clause.wait ? 'require wait' : clause.message ? `require ${clause.message}` : 'require an act';
-      return 'until' in clause && clause.until ? `before ${clause.until}` : clause.word;
-    });
+    const used = lines
+      .flatMap((line) => (line.kind === 'rule' ? line.clauses : []))
+      .map((clause) => {
+        if (clause.word === 'require')
+          return clause.wait
+            ? 'require wait'
+            : clause.message
+              ? `require ${clause.message}`
+              : 'require an act';
+        return 'until' in clause && clause.until ? `before ${clause.until}` : clause.word;
+      });
     const forms = [
-      'after', 'before', 'never', 'every', 'require an act', 'require wait', 'require warning', 'require hold',
-      'before next', 'before step ends', 'since', 'while', 'needs', 'at most once',
+      'after',
+      'before',
+      'never',
+      'every',
+      'require an act',
+      'require wait',
+      'require warning',
+      'require hold',
+      'before next',
+      'before step ends',
+      'since',
+      'while',
+      'needs',
+      'at most once',
     ];
     expect(missing(forms, used)).toEqual([]);
   });
@@ -96,7 +151,12 @@ describe('together the samples use', () => {
     const used = new Set<string>();
     for (const line of lines) for (const kind of kindsIn(line)) used.add(kind);
     const rare = ['area', 'density', 'energy', 'capacitance', 'viscosity'];
-    expect(missing(Object.keys(quantityKinds).filter((kind) => !rare.includes(kind)), used)).toEqual([]);
+    expect(
+      missing(
+        Object.keys(quantityKinds).filter((kind) => !rare.includes(kind)),
+        used,
+      ),
+    ).toEqual([]);
   });
 
   it('guards by option, by several values, by year, by side and by two terms', () => {
@@ -110,9 +170,13 @@ describe('together the samples use', () => {
 
   it('at least fourteen procedures over three kinds of machine', () => {
     const { library, files } = sampleLibrary(SAMPLES);
-    const procedures = files.flatMap((path) => library.model(path) ?? []).filter((model) => model.kind === 'procedure');
+    const procedures = files
+      .flatMap((path) => library.model(path) ?? [])
+      .filter((model) => model.kind === 'procedure');
     expect(procedures.length).toBeGreaterThanOrEqual(14);
-    expect(new Set(procedures.flatMap((model) => model.applies.map((line) => line.vehicle?.text))).size).toBeGreaterThanOrEqual(3);
+    expect(
+      new Set(procedures.flatMap((model) => model.applies.map((line) => line.vehicle?.text))).size,
+    ).toBeGreaterThanOrEqual(3);
   });
 });
 
@@ -138,6 +202,15 @@ function kindsIn(line: Line): string[] {
   return kinds;
 }
 
-function isMeasured(value: unknown): value is { readonly measure: { readonly unit: { readonly kind: string } } } {
-  return typeof value === 'object' && value !== null && 'measure' in value && typeof value.measure === 'object' && value.measure !== null && 'unit' in value.measure;
+function isMeasured(
+  value: unknown,
+): value is { readonly measure: { readonly unit: { readonly kind: string } } } {
+  return (
+    typeof value === 'object' &&
+    value !== null &&
+    'measure' in value &&
+    typeof value.measure === 'object' &&
+    value.measure !== null &&
+    'unit' in value.measure
+  );
 }

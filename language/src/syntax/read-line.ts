@@ -130,13 +130,14 @@ export function readLine(line: CodeLine, above: Above): ReadLine {
     head: read.head,
     tokens,
     class: form.class,
-    place: isMended ? doubtful(form.place) : form.place,
+    place: isMended || (findings.length > 0 && form.place === 'nothing') ? doubtful(form.place) : form.place,
     findings,
     textInCode: read.textInCode,
     spoilsBlock: false,
   };
 }
 
+/** The block below a line whose head may have been another: what does not fit there is left unread. */
 function doubtful(place: Place): Place {
   if (typeof place === 'object') return { ...place, doubtful: true };
   return 'unread';

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { reportJsonSchema } from '../../compiler/src/cli/report/schema.js';
 import { extensionFiles } from '../../extension/generate/files.js';
 import { settingsJsonSchema } from '../../language/src/settings/index.js';
+import { faultyFiles } from './faulty.js';
 
 export interface GeneratedFile {
   /** Path from the repository's root. */
@@ -15,6 +16,7 @@ const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}
 export const GENERATED_FILES: readonly GeneratedFile[] = [
   { path: 'compiler/schemas/baywright.schema.json', text: () => json(settingsJsonSchema()) },
   { path: 'compiler/schemas/check-report.schema.json', text: () => json(reportJsonSchema()) },
+  ...faultyFiles(),
   ...extensionFiles(readExtension).map(({ name, text }) => ({ path: `extension/${name}`, text })),
 ];
 

@@ -80,7 +80,7 @@ export function stageTorques(spec: SpecNode | undefined): StageTorque[] {
   const stages = spec?.stages ?? [];
   return stages.flatMap((stage, i) => {
     const { measure } = stage.measure;
-    if (!measure || measure.unit.kind !== 'torque' || stage.back) return [];
+    if (measure?.unit.kind !== 'torque' || stage.back) return [];
     const { nominal, low, high } = toSI(measure);
     const top = nominal ?? high ?? low;
     const bottom = nominal ?? low ?? high;

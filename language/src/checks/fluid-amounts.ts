@@ -68,7 +68,7 @@ function smallest(job: Job, fluid: Thing, when: number): MeasureNode | undefined
 
 function litresOf(node: MeasureNode | undefined): number | undefined {
   const measure = node?.measure;
-  if (!measure || measure.unit.kind !== 'volume') return undefined;
+  if (measure?.unit.kind !== 'volume') return undefined;
   const { nominal, high } = toSI(measure);
   const value = nominal ?? high;
   return value === undefined ? undefined : numberOf(value) * 1000;

@@ -1,5 +1,15 @@
 // Every check beside syntax, state and rules, one row each.
 import type { Check } from './check.js';
+import { declaredNames } from './declared-names.js';
+import { entryClauses } from './entry-clauses.js';
+import { imports } from './imports.js';
+import { kindsFit } from './kinds-fit.js';
+import { performed } from './performed.js';
+import { referred } from './referred.js';
+import { ruleWords } from './rule-words.js';
+import { statementWords } from './statement-words.js';
+import { undeclared } from './undeclared.js';
+import { values } from './values.js';
 import { numbersInText } from './numbers-in-text.js';
 import { quantities } from './quantities.js';
 import { twoPlacesAgree } from './two-places.js';
@@ -8,6 +18,8 @@ import { fluidGrades } from './fluid-grades.js';
 import { fluidAmounts } from './fluid-amounts.js';
 import { register } from './register.js';
 import { sealsAndSupplies } from './seals-and-supplies.js';
+import { inspections } from './inspections.js';
+import { wording } from './wording.js';
 import { jointStrength } from './joint-strength.js';
 import { signalWords } from './signal-words.js';
 import { usualCautions } from './usual-cautions.js';
@@ -20,6 +32,16 @@ export const CHECKS: readonly Check[] = [
   twoPlacesAgree,
   numbersInText,
   unknownValues,
+  imports,
+  undeclared,
+  declaredNames,
+  kindsFit,
+  statementWords,
+  entryClauses,
+  values,
+  performed,
+  referred,
+  ruleWords,
   threadsAndHeads,
   jointStrength,
   torqueEntries,
@@ -30,4 +52,6 @@ export const CHECKS: readonly Check[] = [
   signalWords,
   usualCautions,
   register,
+  inspections,
+  wording,
 ];

@@ -1,6 +1,8 @@
 // R105: a released procedure that still has questions. It reads what all other checks have found.
 import { type Finding, finding } from '../diagnostics/define.js';
+import { valueNotKnown } from '../diagnostics/q120-value-not-known.js';
 import { releasedWithOpenPoints } from '../diagnostics/r105-released-with-open-points.js';
+import { everyLine } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 
 /** `findings` are those of the file as they stand in the end: accepted ones left out, severities of the house put in. */
@@ -9,7 +11,10 @@ export function releaseFindings(file: FileModel, findings: readonly Finding[]): 
   if (status?.status?.text !== 'released') return [];
   const own = findings.filter((f) => f.file === file.path);
   // An error speaks for itself, and no release can be issued with one; a question would pass unseen.
-  const questions = own.filter((f) => f.severity === 'question').length;
+  // Values not known yet are counted in the text itself, so that no setting hides one from the release.
+  const blanks = [...everyLine(file.lines)].flatMap((l) => l.tokens).filter((t) => t.kind === 'hole').length;
+  const questions =
+    own.filter((f) => f.severity === 'question' && f.code !== valueNotKnown.code).length + blanks;
   if (questions === 0 || own.some((f) => f.severity === 'error')) return [];
   return [finding(releasedWithOpenPoints, { file: file.path, span: status.status }, { questions })];
 }

@@ -85,7 +85,7 @@ function wrenchesOf(job: Job): TorqueTool[] {
   return allThings(job.scopes).flatMap((thing) => {
     if (thing.kind !== 'tool') return [];
     const measure = clausesOf(thing, 'torque')[0]?.clause.spec?.stages[0]?.measure.measure;
-    if (!measure || measure.unit.kind !== 'torque') return [];
+    if (measure?.unit.kind !== 'torque') return [];
     const { low, high } = toSI(measure);
     return high
       ? [

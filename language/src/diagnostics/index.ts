@@ -4,9 +4,11 @@ import { FASTENER_DIAGNOSTICS } from './fasteners.js';
 import { FLUID_DIAGNOSTICS } from './fluids.js';
 import { HAZARD_DIAGNOSTICS } from './hazards.js';
 import { GRAMMAR_DIAGNOSTICS } from './grammar.js';
+import { NAME_DIAGNOSTICS } from './names.js';
 import { QUANTITY_DIAGNOSTICS } from './quantities.js';
 import { REGISTER_DIAGNOSTICS } from './register.js';
 import { SETTINGS_DIAGNOSTICS } from './settings.js';
 import { STATE_DIAGNOSTICS } from './state.js';
+import { WORDING_DIAGNOSTICS } from './wording.js';
 
-export const DIAGNOSTICS: readonly DiagnosticDef<never>[] = [...GRAMMAR_DIAGNOSTICS, ...STATE_DIAGNOSTICS, ...QUANTITY_DIAGNOSTICS, ...FASTENER_DIAGNOSTICS, ...FLUID_DIAGNOSTICS, ...HAZARD_DIAGNOSTICS, ...REGISTER_DIAGNOSTICS, ...SETTINGS_DIAGNOSTICS];
+export const DIAGNOSTICS: readonly DiagnosticDef<never>[] = [...GRAMMAR_DIAGNOSTICS, ...STATE_DIAGNOSTICS, ...QUANTITY_DIAGNOSTICS, ...NAME_DIAGNOSTICS, ...FASTENER_DIAGNOSTICS, ...FLUID_DIAGNOSTICS, ...HAZARD_DIAGNOSTICS, ...WORDING_DIAGNOSTICS, ...REGISTER_DIAGNOSTICS, ...SETTINGS_DIAGNOSTICS];

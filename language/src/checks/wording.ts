@@ -1,0 +1,131 @@
+// W101 to W104, W107 to W109: the wording of English texts, a review pass of hints.
+import { type DiagnosticDef, type Finding, finding } from '../diagnostics/define.js';
+import { vagueWords } from '../diagnostics/w101-vague-words.js';
+import { longSentence } from '../diagnostics/w102-long-sentence.js';
+import { twoInstructions } from '../diagnostics/w103-two-instructions.js';
+import { notAnOrder } from '../diagnostics/w104-not-an-order.js';
+import { marketSide } from '../diagnostics/w107-market-side.js';
+import { mixedTerms } from '../diagnostics/w108-mixed-terms.js';
+import { namedInProseOnly } from '../diagnostics/w109-named-in-prose-only.js';
+import { allThings, type Job } from '../names/job.js';
+import { MARKET_SIDES, MIXED_TERMS, MOST_WORDS, VAGUE_WORDS } from '../vocabulary/wording.js';
+import type { Check } from './check.js';
+import { countWords, sentencesOf, type WorkText, workTexts } from './texts.js';
+
+export const wording: Check = ({ job, library }) => {
+  if (!library.settings.wording || (library.settings.languages[0] ?? 'en') !== 'en') return [];
+  const texts = workTexts(job);
+  return [
+    ...texts.flatMap((text) => [...vague(job, text), ...sides(job, text)]),
+    ...texts.filter((t) => t.use !== 'label').flatMap((text) => sentences(job, text)),
+    ...mixed(job, texts),
+    ...proseOnly(job, texts),
+  ];
+};
+
+/** A finding at each place of a text where a pattern matches; `make` gives its data. */
+function each<Data>(
+  job: Job,
+  { text, start }: Pick<WorkText, 'text' | 'start'>,
+  pattern: RegExp,
+  def: DiagnosticDef<Data>,
+  make: (words: string) => Data,
+): Finding[] {
+  return [...text.matchAll(pattern)].map((m) =>
+    finding(
+      def,
+      { file: job.file.path, span: { start: start + m.index, end: start + m.index + m[0].length } },
+      make(m[0].replace(/\s+/g, ' ')),
+    ),
+  );
+}
+
+const VAGUE = phrases(VAGUE_WORDS.map((v) => v.words));
+const SIDES = phrases(MARKET_SIDES);
+const JOINED = /\b(?:and|but) then\b|\band afterwards?\b|, after which\b/gi;
+const PASSIVE =
+  /\b(?:should|must|shall|may|might|can|could|(?:is|are|has|have|needs?) to) be \w+(?:ed|en|wn|ut|ght|ept|eld)\b|\byou (?:should|would|could|might|may want to)\b/gi;
+
+function vague(job: Job, text: WorkText): Finding[] {
+  return each(job, text, VAGUE, vagueWords, (words) => {
+    const row = VAGUE_WORDS.find((v) => v.words === words.toLowerCase());
+    return { words, instead: row?.instead ?? 'the figure' };
+  });
+}
+
+function sides(job: Job, text: WorkText): Finding[] {
+  return each(job, text, SIDES, marketSide, (words) => ({ words }));
+}
+
+/** Messages may warn of what can be done; only instructions are judged for being orders. */
+function sentences(job: Job, text: WorkText): Finding[] {
+  const most = text.use === 'instruction' ? MOST_WORDS.instruction : MOST_WORDS.explanation;
+  const orders = text.use === 'instruction' && text.work.line.kind !== 'message';
+  return sentencesOf(text).flatMap((sentence) => {
+    const count = countWords(sentence.text);
+    const span = { start: sentence.start, end: sentence.end };
+    if (count > most) return [finding(longSentence, { file: job.file.path, span }, { count, most })];
+    if (!orders) return [];
+    return [
+      ...each(job, sentence, JOINED, twoInstructions, (words) => ({ words })),
+      ...each(job, sentence, PASSIVE, notAnOrder, (words) => ({ words })),
+    ];
+  });
+}
+
+/** The second word of a group in a job, once for each group. */
+function mixed(job: Job, texts: readonly WorkText[]): Finding[] {
+  return MIXED_TERMS.flatMap((group) => {
+    let first: string | undefined;
+    for (const { text, start } of texts) {
+      for (const m of text.matchAll(phrases(group))) {
+        const words = m[0].toLowerCase().replace(/\s+/g, ' ');
+        first ??= words;
+        if (words === first) continue;
+        const span = { start: start + m.index, end: start + m.index + m[0].length };
+        return [finding(mixedTerms, { file: job.file.path, span }, { words: m[0], first })];
+      }
+    }
+    return [];
+  });
+}
+
+/** Tools and supplies whose title stands in a text and whose name stands on no line of work. */
+function proseOnly(job: Job, texts: readonly WorkText[]): Finding[] {
+  const used = new Set(job.file.lines.flatMap((l) => (l.kind === 'section' ? [...wordsBelow(job, l)] : [])));
+  return allThings(job.scopes).flatMap((thing) => {
+    const title = (thing.title.split(/[,(]/)[0] ?? '').trim();
+    // One short word, such as “lift”, means too much else.
+    if ((thing.kind !== 'tool' && thing.kind !== 'supply') || used.has(thing.name) || !/\S\s+\S/.test(title))
+      return [];
+    for (const text of texts) {
+      const [found] = each(job, text, phrases([title]), namedInProseOnly, () => ({
+        name: thing.name,
+        kind: thing.kind,
+      }));
+      if (found) return [found];
+    }
+    return [];
+  });
+}
+
+/** Names on the lines of work and prerequisites. */
+function wordsBelow(job: Job, section: Job['file']['lines'][number]): string[] {
+  if (section.kind !== 'section' || !(job.file.work.includes(section) || section.word === 'prerequisites'))
+    return [];
+  const words: string[] = [];
+  const stack = [...section.children];
+  for (let line = stack.pop(); line; line = stack.pop()) {
+    words.push(...line.tokens.map((t) => t.image));
+    stack.push(...line.children);
+  }
+  return words;
+}
+
+/** Whole words, any spaces between them, longest first. */
+function phrases(words: readonly string[]): RegExp {
+  const bodies = [...words]
+    .sort((a, b) => b.length - a.length)
+    .map((w) => w.replace(/[.?+^$[\](){}|*\\]/g, '\\$&').replace(/\s+/g, '\\s+'));
+  return new RegExp(`(?<![\\p{L}\\p{N}-])(?:${bodies.join('|')})(?![\\p{L}\\p{N}-])`, 'giu');
+}

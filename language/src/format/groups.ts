@@ -70,7 +70,7 @@ class Page {
     this.set(index, (beside === undefined ? 0 : this.columns[beside]) ?? 0, line);
   }
 
-  /** Blank lines part paragraphs and blocks: one is enough between blocks, none at either end of the file. */
+  /** Blank lines part paragraphs and blocks: one is enough, none at the start of a block or either end of the file. */
   writeBlanks(): void {
     let isWanted = false;
     const last = this.physical.length - 1;
@@ -78,7 +78,7 @@ class Page {
     for (const [i, line] of this.physical.entries()) {
       if (line.kind !== 'blank') isWanted = true;
       else if (this.written[i] === undefined) {
-        this.written[i] = i === last || (isWanted && i < lastWritten) ? [''] : [];
+        this.written[i] = i === last || (isWanted && i < lastWritten && !this.opensBlock(i)) ? [''] : [];
         isWanted = false;
       }
     }
@@ -193,6 +193,14 @@ class Page {
   private hasGap({ firstLine, lastLine }: Line): boolean {
     for (let i = firstLine + 1; i < lastLine; i++) if (this.physical[i]?.kind !== 'text') return true;
     return false;
+  }
+
+  /** Whether a blank line stands between a line and the block below it. */
+  private opensBlock(index: number): boolean {
+    const above = this.above[index];
+    const below = this.below[index];
+    if (above === undefined || below === undefined) return false;
+    return (this.columns[below] ?? 0) > (this.columns[above] ?? 0);
   }
 
   private set(index: number, column: number, line: PhysicalLine): void {

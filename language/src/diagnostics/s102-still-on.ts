@@ -8,6 +8,51 @@ export const stillOn = defineDiagnostic<StateWords>({
   severity: 'error',
   message: (d) => `${d.names} ${d.are} still on`,
   why: 'A thing can only be put on after it has come off. Either the line that takes it off is missing, or it stands further down.',
-  wrong: ``,
-  right: ``,
+  wrong: `procedure A-1: Bracket, refit
+
+parts
+  bracket: Bracket
+    held by bracket-bolt
+
+fasteners
+  bracket-bolt: Bracket bolts
+    2 of M8x1.25, class 8.8, hex 13 mm
+    torque 25 N·m, per "S-1"
+
+sources
+  S-1: Bracket sheet, issue 1
+
+removal
+  step: Take the bracket off
+    remove bracket-bolt
+
+installation
+  step: Fit the bracket
+    install bracket, bracket-bolt
+#   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ S102
+    torque bracket-bolt
+`,
+  right: `procedure A-1: Bracket, refit
+
+parts
+  bracket: Bracket
+    held by bracket-bolt
+
+fasteners
+  bracket-bolt: Bracket bolts
+    2 of M8x1.25, class 8.8, hex 13 mm
+    torque 25 N·m, per "S-1"
+
+sources
+  S-1: Bracket sheet, issue 1
+
+removal
+  step: Take the bracket off
+    remove bracket-bolt, bracket
+
+installation
+  step: Fit the bracket
+    install bracket, bracket-bolt
+    torque bracket-bolt
+`,
 });

@@ -7,7 +7,51 @@ export const alreadyLoose = defineDiagnostic<StateWords>({
   name: 'already-loose',
   severity: 'error',
   message: (d) => `${d.names} ${d.are} already loose`,
-  why: 'Loosening what is already loose says that a line is missing or stands twice.',
-  wrong: ``,
-  right: ``,
+  why: 'Loosening what is already loose says that a line is missing between the two, or that one of them is left over.',
+  wrong: `procedure A-1: Bracket, align
+
+parts
+  bracket: Bracket
+    held by bracket-bolt
+
+fasteners
+  bracket-bolt: Bracket bolts
+    2 of M8x1.25, class 8.8, hex 13 mm
+    torque 25 N·m, per "S-1"
+
+sources
+  S-1: Bracket sheet, issue 1
+
+removal
+  step: Slacken the bracket
+    loosen bracket-bolt
+    loosen bracket-bolt
+#   ^^^^^^^^^^^^^^^^^^^ S106
+
+installation
+  step: Tighten the bracket
+    torque bracket-bolt
+`,
+  right: `procedure A-1: Bracket, align
+
+parts
+  bracket: Bracket
+    held by bracket-bolt
+
+fasteners
+  bracket-bolt: Bracket bolts
+    2 of M8x1.25, class 8.8, hex 13 mm
+    torque 25 N·m, per "S-1"
+
+sources
+  S-1: Bracket sheet, issue 1
+
+removal
+  step: Slacken the bracket
+    loosen bracket-bolt
+
+installation
+  step: Tighten the bracket
+    torque bracket-bolt
+`,
 });

@@ -7,7 +7,75 @@ export const drainShut = defineDiagnostic<StateWords>({
   name: 'drain-shut',
   severity: 'error',
   message: (d) => `${d.object} cannot drain: ${d.names} ${d.are} still tight`,
-  why: 'Fluid runs out only where something is open.',
-  wrong: ``,
-  right: ``,
+  why: 'Fluid runs out only where something is open: the drain plug out, the hose off, or the bolts of the cover it drains at slack.',
+  wrong: `procedure A-6: Axle oil, change
+
+fluids
+  axle-oil: Axle oil
+    SAE 75W-90, API GL-5
+    drain at drain-plug
+    fill at fill-plug
+    fill 1.8 L, until level at fill-plug, per "S-2"
+
+fasteners
+  drain-plug: Drain plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+  fill-plug: Fill plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+
+sources
+  S-2: Axle sheet, issue 2
+
+removal
+  step: Let the oil out
+    caution: Hot oil burns. Let the axle cool first.
+    remove fill-plug
+    drain axle-oil
+#   ^^^^^^^^^^^^^^ S111
+    remove drain-plug
+
+installation
+  step: Put the oil in
+    install drain-plug
+    torque drain-plug
+    fill axle-oil, 1.8 L, until level at fill-plug
+    install fill-plug
+    torque fill-plug
+`,
+  right: `procedure A-6: Axle oil, change
+
+fluids
+  axle-oil: Axle oil
+    SAE 75W-90, API GL-5
+    drain at drain-plug
+    fill at fill-plug
+    fill 1.8 L, until level at fill-plug, per "S-2"
+
+fasteners
+  drain-plug: Drain plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+  fill-plug: Fill plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+
+sources
+  S-2: Axle sheet, issue 2
+
+removal
+  step: Let the oil out
+    caution: Hot oil burns. Let the axle cool first.
+    remove fill-plug, drain-plug
+    drain axle-oil
+
+installation
+  step: Put the oil in
+    install drain-plug
+    torque drain-plug
+    fill axle-oil, 1.8 L, until level at fill-plug
+    install fill-plug
+    torque fill-plug
+`,
 });

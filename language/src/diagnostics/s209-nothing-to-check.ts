@@ -6,8 +6,77 @@ export const nothingToCheck = defineDiagnostic<StateWords>({
   code: 'S209',
   name: 'nothing-to-check',
   severity: 'error',
-  message: (d) => `there is no ${d.names} in it`,
-  why: 'A level can be read, a circuit bled only when fluid is in it.',
-  wrong: ``,
-  right: ``,
+  message: (d) => `${d.names} ${d.are} not filled yet`,
+  why: 'A level can be read, and a circuit bled, only when fluid is in it. Bled with too little, the circuit draws in more air than it lets out.',
+  wrong: `procedure A-6: Axle oil, change
+
+fluids
+  axle-oil: Axle oil
+    SAE 75W-90, API GL-5
+    drain at drain-plug
+    fill at fill-plug
+    fill 1.8 L, until level at fill-plug, per "S-2"
+
+fasteners
+  drain-plug: Drain plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+  fill-plug: Fill plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+
+sources
+  S-2: Axle sheet, issue 2
+
+removal
+  step: Let the oil out
+    caution: Hot oil burns. Let the axle cool first.
+    remove fill-plug, drain-plug
+    drain axle-oil
+
+installation
+  step: Put the oil in
+    install drain-plug
+    torque drain-plug
+    check-level axle-oil
+#   ^^^^^^^^^^^^^^^^^^^^ S209
+    fill axle-oil, 1.8 L, until level at fill-plug
+    install fill-plug
+    torque fill-plug
+`,
+  right: `procedure A-6: Axle oil, change
+
+fluids
+  axle-oil: Axle oil
+    SAE 75W-90, API GL-5
+    drain at drain-plug
+    fill at fill-plug
+    fill 1.8 L, until level at fill-plug, per "S-2"
+
+fasteners
+  drain-plug: Drain plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+  fill-plug: Fill plug
+    1 of M18x1.5, hex 24 mm
+    torque 40 N·m, per "S-2"
+
+sources
+  S-2: Axle sheet, issue 2
+
+removal
+  step: Let the oil out
+    caution: Hot oil burns. Let the axle cool first.
+    remove fill-plug, drain-plug
+    drain axle-oil
+
+installation
+  step: Put the oil in
+    install drain-plug
+    torque drain-plug
+    fill axle-oil, 1.8 L, until level at fill-plug
+    check-level axle-oil
+    install fill-plug
+    torque fill-plug
+`,
 });

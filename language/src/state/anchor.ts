@@ -20,11 +20,21 @@ export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
   const fromObject = act?.statement?.objects.some((o) => o.thing && lacks.some((l) => l.thing === o.thing)) ?? false;
   const wholeOrEnd = act === undefined || act.statement?.verb.wholeVehicle === true;
   if (act && (fromObject || !wholeOrEnd) && !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')) return before(m, act, lacks);
+  if (lacks.every((l) => l.want === 'gone')) return beforeRunning(m, lacks) ?? (act ? before(m, act, lacks) : atEnd(m));
   if (act === undefined && lacks.every((l) => l.want === 'set')) return atEnd(m);
   const last = lastKin(m, lacks, act?.index ?? m.acts.length);
   if (last) return { line: last, side: 'behind' };
   if (act) return before(m, act, lacks);
   return atEnd(m);
+}
+
+/** What was placed for the job goes away behind its last use, before the machine is run or lowered. */
+function beforeRunning(m: Machine, lacks: readonly Lack[]): Anchor | undefined {
+  const things = new Set(lacks.map((l) => l.thing));
+  const uses = (a: Act): boolean => a.statement !== undefined && [...a.statement.objects, ...a.statement.named('with'), ...a.statement.named('into')].some((o) => o.thing && things.has(o.thing));
+  const last = Math.max(-1, ...m.acts.filter(uses).map((a) => a.index));
+  const next = m.acts.find((a) => a.index > last && a.statement?.verb.wholeVehicle === true);
+  return next ? before(m, next, lacks) : undefined;
 }
 
 function atEnd(m: Machine): Anchor | undefined {

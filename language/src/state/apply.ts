@@ -9,6 +9,7 @@ import { assumeLack } from './assume.js';
 import type { Deficit, Lack } from './deficit.js';
 import type { Machine } from './machine.js';
 import { MAKE_RULES } from './make-rules.js';
+import { whenOf } from './relations.js';
 import { type Asked, NEED_RULES } from './need-rules.js';
 import { directionOf, directionOfMake, MAKES_WANT } from './wants.js';
 
@@ -21,11 +22,17 @@ export interface Gathered {
   readonly absent: { readonly act: Act; readonly thing: Thing; readonly item: BoundItem; readonly when: Condition }[];
 }
 
+/** What one statement has told so far: its deficits, and where each need had a lack. */
+interface Own {
+  readonly deficits: Deficit[];
+  readonly told: Map<Deficit['need'], Condition>;
+}
+
 /** True when the statement had a lack of its own. */
 export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolean {
   const statement = act.statement;
   if (!statement) return false;
-  const statementDeficits: Deficit[] = [];
+  const own: Own = { deficits: [], told: new Map() };
   muteNearMisses(m, act);
   const objects = statement.objects.length > 0 ? statement.objects : [undefined];
   for (const object of objects) {
@@ -34,11 +41,11 @@ export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolea
     if (!effect || !thing) continue;
     const inside = existing(m, act, thing, object, gathered);
     if (inside === NEVER) continue;
-    applyEffect(m, { act, thing, count: object?.count, value: object?.value, when: inside }, effect, statementDeficits, gathered);
+    applyEffect(m, { act, thing, count: object?.count, value: object?.value, when: inside }, effect, own, gathered);
   }
-  placedAids(m, act, statementDeficits, gathered);
-  gathered.deficits.push(...statementDeficits);
-  return statementDeficits.some((d) => !d.silent);
+  placedAids(m, act, own, gathered);
+  gathered.deficits.push(...own.deficits);
+  return own.told.size > 0;
 }
 
 /** A misspelt name is one finding of its own: what it was meant for is not judged from here on. */
@@ -58,7 +65,7 @@ function existing(m: Machine, act: Act, thing: Thing, item: BoundItem | undefine
   return m.d.and(act.when, m.job.exists(thing));
 }
 
-function applyEffect(m: Machine, asked: Asked, effect: Effect, deficits: Deficit[], gathered: Gathered): void {
+function applyEffect(m: Machine, asked: Asked, effect: Effect, own: Own, gathered: Gathered): void {
   const { act, thing, when } = asked;
   const late = arriveLate(m, asked, effect);
   const needing = m.d.minus(when, late);
@@ -66,38 +73,63 @@ function applyEffect(m: Machine, asked: Asked, effect: Effect, deficits: Deficit
   if (needing !== NEVER) {
     for (const need of effect.needs) {
       const lacks = NEED_RULES[need](m, { ...asked, when: needing }).filter((l) => l.when !== NEVER);
-      if (lacks.length > 0) note(m, { act, need, about: thing }, lacks, deficits, gathered);
+      if (lacks.length > 0) note(m, { act, need, about: thing }, lacks, own, gathered);
     }
   }
   for (const make of effect.makes) MAKE_RULES[make](m, asked);
 }
 
-/** Notes what lacks and assumes it. What follows from a lack that was noted before is assumed in silence. */
-function note(m: Machine, { act, need, about }: { act: Act; need: Deficit['need']; about: Thing }, lacks: readonly Lack[], deficits: Deficit[], gathered: Gathered): void {
-  const fresh = lacks.filter((l) => !followsFromAnother(m, l, gathered));
-  const silent: Deficit = { act, need, about: [], lacks: [], silent: true, also: new Map(), late: [], arrived: new Map() };
-  for (const lack of lacks) if (!fresh.includes(lack)) assumeLack(m, lack, silent);
+/**
+ * Notes what lacks and assumes it. On combinations where it follows from a lack that was noted before, or where this
+ * statement has one already, it is assumed in silence.
+ */
+function note(m: Machine, asked: AskedOf, lacks: readonly Lack[], own: Own, gathered: Gathered): void {
+  const { need, about } = asked;
+  const told = [...own.told].filter(([n]) => n !== need).reduce((c, [, when]) => m.d.or(c, when), NEVER as Condition);
+  const fresh: Lack[] = [];
+  const silent = deficitOf(asked, true);
+  for (const lack of lacks) {
+    const quiet = m.d.or(told, followsFrom(m, lack));
+    const [inside, outside] = [m.d.and(lack.when, quiet), m.d.minus(lack.when, quiet)];
+    if (inside !== NEVER) assumeLack(m, { ...lack, when: inside }, silent);
+    if (outside !== NEVER) own.told.set(need, m.d.or(own.told.get(need) ?? NEVER, outside));
+    if (outside !== NEVER && !takenIn(lack, outside, gathered)) fresh.push({ ...lack, when: outside });
+    else if (outside !== NEVER) assumeLack(m, { ...lack, when: outside }, silent);
+  }
   if (fresh.length === 0) return;
-  const same = deficits.find((d) => d.need === need);
-  const deficit: Deficit = same ?? { act, need, about: [], lacks: [], silent: deficits.length > 0, also: new Map(), late: [], arrived: new Map() };
+  const same = own.deficits.find((d) => d.need === need);
+  const deficit = same ?? deficitOf(asked, false);
+  if (same && !same.about.includes(about)) same.about.push(about);
   deficit.lacks.push(...fresh);
-  if (!deficit.about.includes(about)) deficit.about.push(about);
-  if (!same) deficits.push(deficit);
+  if (!same) own.deficits.push(deficit);
   for (const lack of fresh) assumeLack(m, lack, deficit);
 }
 
-/**
- * Whether a lack has the cause of an earlier one: the thing is already in an assumed state that goes the same way, or
- * the same lack of the same making was noted on other combinations, whose finding then takes these in.
- */
-function followsFromAnother(m: Machine, lack: Lack, gathered: Gathered): boolean {
+/** Which need an act asked of which thing. */
+interface AskedOf {
+  readonly act: Act;
+  readonly need: Deficit['need'];
+  readonly about: Thing;
+}
+
+function deficitOf({ act, need, about }: AskedOf, silent: boolean): Deficit {
+  return { act, need, about: [about], lacks: [], silent, also: new Map(), late: [], arrived: new Map() };
+}
+
+/** Where the thing is already in an assumed state that goes the same way. */
+function followsFrom(m: Machine, lack: Lack): Condition {
   const way = directionOf(lack.want);
-  const assumed = m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way).reduce((c, a) => m.d.or(c, a.when), NEVER as Condition);
-  if (m.d.implies(lack.when, way === 'here' ? m.assumedWhere(lack.thing) : assumed)) return true;
-  const earlier = [...gathered.deficits, ...gathered.ruled].find((d) => d.lacks.some((l) => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker));
-  if (!earlier || way === 'here') return false;
-  earlier.lacks.push(lack);
-  return true;
+  if (way === 'here') return m.assumedWhere(lack.thing);
+  return whenOf(m, m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way));
+}
+
+/** The same lack of the same making was noted on other combinations: its finding then takes these in. */
+function takenIn(lack: Lack, when: Condition, gathered: Gathered): boolean {
+  if (directionOf(lack.want) === 'here') return false;
+  const same = (l: Lack): boolean => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker;
+  const earlier = [...gathered.deficits, ...gathered.ruled].find((d) => !d.silent && d.lacks.some(same)) ?? gathered.ruled.find((d) => d.lacks.some(same));
+  earlier?.lacks.push({ ...lack, when });
+  return earlier !== undefined;
 }
 
 /** An act that brings about what was assumed before: it only came late, and what it needs is not asked again. Gives where. */
@@ -107,7 +139,8 @@ function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
   for (const { deficit, want, when } of m.assumptions(asked.thing)) {
     const at = m.d.and(when, asked.when);
     if (at === NEVER || deficit.act === asked.act || !wants.includes(want)) continue;
-    if (!deficit.late.includes(asked.act)) deficit.late.push(asked.act);
+    const lacked = deficit.lacks.some((l) => l.thing === asked.thing);
+    if (lacked && !deficit.late.includes(asked.act)) deficit.late.push(asked.act);
     deficit.arrived.set(asked.thing, m.d.or(deficit.arrived.get(asked.thing) ?? NEVER, at));
     late = m.d.or(late, at);
   }
@@ -124,12 +157,12 @@ function turnBack(m: Machine, thing: Thing, effect: Effect, when: Condition): vo
 }
 
 /** A temporary thing named with `with` or `into` must be placed. */
-function placedAids(m: Machine, act: Act, deficits: Deficit[], gathered: Gathered): void {
+function placedAids(m: Machine, act: Act, own: Own, gathered: Gathered): void {
   for (const clause of ['with', 'into']) {
     for (const { thing } of act.statement?.named(clause) ?? []) {
       if (thing?.kind !== 'temporary') continue;
       const lacks: Lack[] = [...NEED_RULES.placed(m, { act, thing, count: undefined, value: undefined, when: m.d.and(act.when, m.job.exists(thing)) })];
-      if (lacks.length > 0) note(m, { act, need: 'placed', about: thing }, lacks, deficits, gathered);
+      if (lacks.length > 0) note(m, { act, need: 'placed', about: thing }, lacks, own, gathered);
     }
   }
 }

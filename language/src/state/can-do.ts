@@ -36,7 +36,8 @@ export function canDoOn(m: Machine, verb: VerbDef, when: Condition): CanDo[] {
   const own = m.job.file.path;
   const found: CanDo[] = [];
   for (const thing of m.job.scope.names.values()) {
-    if (!verb.on[thing.kind] || (thing.kind === 'machine' && verb.machines?.includes(thing.name) === false)) continue;
+    if (!verb.on[thing.kind] || (thing.kind === 'machine' && verb.machines?.includes(thing.name) === false))
+      continue;
     const inside = m.d.and(when, m.job.exists(thing));
     if (inside === NEVER || isDone(m, verb, thing, inside)) continue;
     found.push({ thing, lacks: lacksFor(m, verb, thing, inside), near: nearness(m, touched, thing) });
@@ -44,25 +45,65 @@ export function canDoOn(m: Machine, verb: VerbDef, when: Condition): CanDo[] {
   const blocked = (c: CanDo): number => (c.lacks.length > 0 ? 1 : 0);
   const away = (c: CanDo): number => (c.thing.file === own ? 0 : 1);
   const place = (c: CanDo): number => nameSpan(c.thing)?.start ?? -1;
-  return found.sort((a, b) => blocked(a) - blocked(b) || b.near - a.near || away(a) - away(b) || place(a) - place(b));
+  return found.sort(
+    (a, b) => blocked(a) - blocked(b) || b.near - a.near || away(a) - away(b) || place(a) - place(b),
+  );
 }
 
 /** What a verb would still need before it may act on the thing; empty when it may. */
 export function lacksFor(m: Machine, verb: VerbDef, thing: Thing, when: Condition): Lack[] {
   const act = supposedAct(m, verb, when);
-  return (verb.on[thing.kind]?.needs ?? []).flatMap((need) => NEED_RULES[need](m, { act, thing, count: undefined, value: undefined, when }).filter((l) => l.when !== NEVER));
+  return (verb.on[thing.kind]?.needs ?? []).flatMap((need) =>
+    NEED_RULES[need](m, { act, thing, count: undefined, value: undefined, when }).filter(
+      (l) => l.when !== NEVER,
+    ),
+  );
 }
 
 /** An act that has not been written yet. */
 export function supposedAct(m: Machine, verb: VerbDef, when: Condition): Act {
   const at = { start: 0, end: 0 };
   const line: StatementLine = {
-    kind: 'statement', ...at, firstLine: 0, lastLine: 0, indent: 0, depth: 0, code: at, colon: undefined, tokens: [], head: { ...at, text: verb.word }, prose: undefined,
-    children: [], broken: false, verb: { ...at, text: verb.word }, items: [], clauses: [], guard: undefined,
+    kind: 'statement',
+    ...at,
+    firstLine: 0,
+    lastLine: 0,
+    indent: 0,
+    depth: 0,
+    code: at,
+    colon: undefined,
+    tokens: [],
+    head: { ...at, text: verb.word },
+    prose: undefined,
+    children: [],
+    broken: false,
+    verb: { ...at, text: verb.word },
+    items: [],
+    clauses: [],
+    guard: undefined,
   };
   const file = m.job.file.path;
-  const statement: BoundStatement = { line, file, verb, objects: [], clauses: [], guard: undefined, clause: () => undefined, named: () => [] };
-  return { index: m.acts.length, line, file, statement, when, step: undefined, next: undefined, through: undefined, blame: { file, span: at } };
+  const statement: BoundStatement = {
+    line,
+    file,
+    verb,
+    objects: [],
+    clauses: [],
+    guard: undefined,
+    clause: () => undefined,
+    named: () => [],
+  };
+  return {
+    index: m.acts.length,
+    line,
+    file,
+    statement,
+    when,
+    step: undefined,
+    next: undefined,
+    through: undefined,
+    blame: { file, span: at },
+  };
 }
 
 /**
@@ -72,17 +113,36 @@ export function supposedAct(m: Machine, verb: VerbDef, when: Condition): Act {
 function isDone(m: Machine, verb: VerbDef, thing: Thing, when: Condition): boolean {
   const effect = verb.on[thing.kind];
   const act = supposedAct(m, verb, when);
-  const own = (effect?.needs ?? []).filter((need) => OWN_NEEDS.has(need)).flatMap((need) => NEED_RULES[need](m, { act, thing, count: undefined, value: undefined, when }));
+  const own = (effect?.needs ?? [])
+    .filter((need) => OWN_NEEDS.has(need))
+    .flatMap((need) => NEED_RULES[need](m, { act, thing, count: undefined, value: undefined, when }));
   const missing = own.reduce<Condition>((c, l) => (l.thing === thing ? m.d.or(c, l.when) : c), NEVER);
   if (m.d.implies(when, missing)) return true;
-  const tightens = effect?.makes.some((make) => make === 'torqued' || make === 'snug' || make === 'tight') ?? false;
+  const tightens =
+    effect?.makes.some((make) => make === 'torqued' || make === 'snug' || make === 'tight') ?? false;
   return tightens && thing.kind === 'fastener' && m.d.implies(when, m.where(thing, 'tight', isTorqued));
 }
 
 /** Needs that ask how the thing itself is, not what stands in its way. */
 const OWN_NEEDS: ReadonlySet<Need> = new Set<Need>([
-  'mounted', 'hangable', 'off', 'some on', 'some out', 'none out', 'tight enough', 'away', 'placed', 'connected', 'disconnected', 'not connected', 'capped',
-  'chocked', 'not chocked', 'up', 'raised', 'on ground',
+  'mounted',
+  'hangable',
+  'off',
+  'some on',
+  'some out',
+  'none out',
+  'tight enough',
+  'away',
+  'placed',
+  'connected',
+  'disconnected',
+  'not connected',
+  'capped',
+  'chocked',
+  'not chocked',
+  'up',
+  'raised',
+  'on ground',
 ]);
 
 function isTorqued(value: string | number): boolean {

@@ -3,14 +3,14 @@
 // off last first, and goes on until nothing is left. So the lines proposed satisfy every relation by construction.
 import { hasClause, type Thing } from '../names/model.js';
 import { NEVER } from '../variants/diagrams.js';
-import type { VerbDef } from '../vocabulary/verb.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
+import type { VerbDef } from '../vocabulary/verb.js';
 import { lacksFor, supposedAct } from './can-do.js';
 import { facesOf, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
 import { MAKE_RULES } from './make-rules.js';
 import type { StateRun } from './run.js';
-import { lastActBefore, stateAt, type StateFact } from './state-at.js';
+import { lastActBefore, type StateFact, stateAt } from './state-at.js';
 
 export interface FittingStep {
   readonly title: string;
@@ -37,18 +37,42 @@ export function fittingHalf(run: StateRun, offset = Number.MAX_SAFE_INTEGER): Fi
 
 /** What is still open, in the order to try: the latest taken off first within a kind of work. */
 function open(run: StateRun, m: Machine, writer: Writer): StateFact[] {
-  const facts = stateAt({ ...run, machine: m }, Number.MAX_SAFE_INTEGER).filter((fact) => !writer.gaveUp(fact));
-  const fillers = new Set(facts.filter((f) => f.thing.kind === 'fluid').flatMap((f) => m.job.relations(f.thing, 'fill at').map((r) => r.target)));
+  const facts = stateAt({ ...run, machine: m }, Number.MAX_SAFE_INTEGER).filter(
+    (fact) => !writer.gaveUp(fact),
+  );
+  const fillers = new Set(
+    facts
+      .filter((f) => f.thing.kind === 'fluid')
+      .flatMap((f) => m.job.relations(f.thing, 'fill at').map((r) => r.target)),
+  );
   const rank = (fact: StateFact): number => {
     const group = GROUP_ORDER.indexOf(fact.group);
     // The filler stays open until the fluid is in; chocks stay until the wheels carry.
-    return group >= 0 && (fillers.has(fact.thing) || fact.thing.kind === 'place') ? group + GROUP_ORDER.length : group;
+    return group >= 0 && (fillers.has(fact.thing) || fact.thing.kind === 'place')
+      ? group + GROUP_ORDER.length
+      : group;
   };
-  return facts.filter((f) => rank(f) >= 0).sort((a, b) => rank(a) - rank(b) || (b.act?.index ?? -1) - (a.act?.index ?? -1));
+  return facts
+    .filter((f) => rank(f) >= 0)
+    .sort((a, b) => rank(a) - rank(b) || (b.act?.index ?? -1) - (a.act?.index ?? -1));
 }
 
 /** Tightening follows fitting at once; fluids and the vehicle's own posture come when all is closed. */
-const GROUP_ORDER: readonly StateFact['group'][] = ['untorqued', 'capped', 'placed', 'off', 'hung', 'disconnected', 'loose', 'drained', 'unbled', 'owed', 'disturbed', 'raised', 'changed'];
+const GROUP_ORDER: readonly StateFact['group'][] = [
+  'untorqued',
+  'capped',
+  'placed',
+  'off',
+  'hung',
+  'disconnected',
+  'loose',
+  'drained',
+  'unbled',
+  'owed',
+  'disturbed',
+  'raised',
+  'changed',
+];
 /** Work that closes the job rather than fits a part. */
 const COMPLETES: ReadonlySet<string> = new Set(['lower', 'unchock', 'set', 'check-level', 'adjust', 'bleed']);
 
@@ -77,7 +101,9 @@ class Writer {
 
   result(left: readonly Thing[]): FittingHalf {
     const written = (completes: boolean): FittingStep[] =>
-      this.#steps.filter((s) => s.completes === completes).map((s) => ({ title: s.title, lines: s.lines.map((l) => `${l.verb} ${l.objects.join(', ')}`) }));
+      this.#steps
+        .filter((s) => s.completes === completes)
+        .map((s) => ({ title: s.title, lines: s.lines.map((l) => `${l.verb} ${l.objects.join(', ')}`) }));
     return { installation: written(false), completion: written(true), left: [...new Set(left)] };
   }
 
@@ -98,7 +124,8 @@ class Writer {
   #make(verb: VerbDef, thing: Thing, when: StateFact['when'], value: string | undefined): void {
     const act = supposedAct(this.#m, verb, when);
     this.#m.acts.push(act);
-    for (const make of verb.on[thing.kind]?.makes ?? []) MAKE_RULES[make](this.#m, { act, thing, count: undefined, value, when });
+    for (const make of verb.on[thing.kind]?.makes ?? [])
+      MAKE_RULES[make](this.#m, { act, thing, count: undefined, value, when });
   }
 
   /** Cleans the faces and lays the sealant of a part that is next to go on. */
@@ -120,7 +147,13 @@ class Writer {
     const act = supposedAct(m, apply, dry);
     m.acts.push(act);
     m.change(part, 'joint', dry, () => 'wet', act.index);
-    this.#line(`Seal ${part.title}`, 'apply', `${sealant.name}${faces[0] ? ` to ${faces.map((f) => f.name).join(', ')}` : ''}`, false, false);
+    this.#line(
+      `Seal ${part.title}`,
+      'apply',
+      `${sealant.name}${faces[0] ? ` to ${faces.map((f) => f.name).join(', ')}` : ''}`,
+      false,
+      false,
+    );
   }
 
   /** Does what the verb still asks for, where that is work of its own: wheels snug, a filler open, a sealant cured. */
@@ -145,16 +178,32 @@ class Writer {
   }
 
   #write(verb: VerbDef, thing: Thing, fact: StateFact | undefined): void {
-    const completes = COMPLETES.has(verb.word) || (TIGHTENS.has(verb.word) && this.#steps.at(-1)?.completes === true);
-    const value = verb.takesValue ? ` ${this.#m.rest(thing)}` : verb.word === 'move' ? ` to ${thing.values[0]?.text ?? ''}` : '';
+    const completes =
+      COMPLETES.has(verb.word) || (TIGHTENS.has(verb.word) && this.#steps.at(-1)?.completes === true);
+    const value = verb.takesValue
+      ? ` ${this.#m.rest(thing)}`
+      : verb.word === 'move'
+        ? ` to ${thing.values[0]?.text ?? ''}`
+        : '';
     const only = fact?.variants === undefined ? '' : `, when ${fact.variants}`;
-    this.#line(completes ? 'Lower and hand back' : `Fit ${thing.title}`, verb.word, `${thing.name}${value}${only}`, completes, value === '' && only === '');
+    this.#line(
+      completes ? 'Lower and hand back' : `Fit ${thing.title}`,
+      verb.word,
+      `${thing.name}${value}${only}`,
+      completes,
+      value === '' && only === '',
+    );
   }
 
   /** Joins the line to the one before where one verb does both; a part opens a step of its own. */
   #line(title: string, verb: string, object: string, completes: boolean, joins: boolean): void {
     let step = this.#steps.at(-1);
-    const opens = !step || step.completes !== completes || (!completes && (verb === 'install' || verb === 'apply') && step.lines.some((l) => FINISHES.has(l.verb)));
+    const opens =
+      !step ||
+      step.completes !== completes ||
+      (!completes &&
+        (verb === 'install' || verb === 'apply') &&
+        step.lines.some((l) => FINISHES.has(l.verb)));
     if (opens || !step) {
       step = { title, lines: [], completes };
       this.#steps.push(step);
@@ -174,9 +223,20 @@ const FINISHES: ReadonlySet<string> = new Set(['torque', 'tighten', 'snug', 'con
 function verbFor({ group, thing, detail }: StateFact): VerbDef | undefined {
   const tighten = hasClause(thing, 'torque') ? 'torque' : 'tighten';
   const words: Readonly<Record<StateFact['group'], string>> = {
-    off: 'install', hung: 'install', disconnected: 'connect', capped: 'uncap', loose: tighten, untorqued: tighten,
-    drained: 'fill', unbled: 'bleed', raised: thing.name === 'suspension' ? 'unload' : 'lower', placed: thing.kind === 'temporary' ? 'remove' : 'unchock',
-    changed: thing.kind === 'condition' ? 'set' : 'move', disturbed: 'adjust', owed: detail === 'level to be checked' ? 'check-level' : '', clock: '',
+    off: 'install',
+    hung: 'install',
+    disconnected: 'connect',
+    capped: 'uncap',
+    loose: tighten,
+    untorqued: tighten,
+    drained: 'fill',
+    unbled: 'bleed',
+    raised: thing.name === 'suspension' ? 'unload' : 'lower',
+    placed: thing.kind === 'temporary' ? 'remove' : 'unchock',
+    changed: thing.kind === 'condition' ? 'set' : 'move',
+    disturbed: 'adjust',
+    owed: detail === 'level to be checked' ? 'check-level' : '',
+    clock: '',
   };
   return VERB_BY_WORD.get(words[group]);
 }

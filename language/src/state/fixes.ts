@@ -7,6 +7,7 @@ import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import { anchorFor } from './anchor.js';
 import type { Deficit, Lack } from './deficit.js';
+import { facesOf, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
 import { directionOf, type Want } from './wants.js';
 
@@ -92,7 +93,7 @@ function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): strin
     ...of('connection', 'off', 'disconnected').flatMap((t) => statement('disconnect', [t])),
     ...demanded(m, 'remove', [...of('fastener', 'off'), ...parts.filter((t) => !hangs(t)), ...of('temporary', 'off')]),
     ...parts.filter(hangs).flatMap((t) => statement('hang', [t])),
-    ...of('fluid', 'drained').flatMap((t) => statement('drain', [t])),
+    ...of('fluid', 'drained').flatMap((t) => [...statement('loosen', drainBolts(m, deficit, t)), ...statement('drain', [t])]),
   ];
 }
 
@@ -117,7 +118,7 @@ function tightenedLater(m: Machine, deficit: Deficit, thing: Thing): boolean {
 const SIMPLE: readonly (readonly [Want, string])[] = [
   ['snug', 'snug'], ['fluid', 'fill'], ['bled', 'bleed'], ['levelled', 'check-level'], ['set', 'set'], ['position', 'move'], ['adjusted', 'adjust'],
   ['gone', 'remove'], ['unchocked', 'unchock'], ['chocked', 'chock'], ['back on ground', 'lower'], ['placed', 'place'], ['clean', 'clean'],
-  ['suspension free', 'unload'], ['suspension loaded', 'load'], ['supported', 'support'], ['up', 'raise'],
+  ['suspension free', 'unload'], ['suspension loaded', 'load'], ['supported', 'support'], ['up', 'raise'], ['stage', 'torque'], ['cured', 'wait'], ['settled', 'wait'], ['wet', 'apply'],
 ];
 
 function simple(m: Machine, verb: string, thing: Thing, want: Want, lacks: readonly Lack[]): string[] {
@@ -125,9 +126,31 @@ function simple(m: Machine, verb: string, thing: Thing, want: Want, lacks: reado
   if (want === 'fluid' && hasClause(thing, 'refrigerant')) return [`charge ${thing.name}`];
   if (want === 'set') return [`set ${thing.name} ${value}`];
   if (want === 'position') return [`move ${thing.name} to ${value}`];
+  if (want === 'stage') return [`${verb} ${thing.name}, stage ${value}`];
+  if (want === 'cured' || want === 'settled') return [`${verb} ${waitText(Number(value))}`];
+  if (want === 'wet') return sealingLines(m, thing);
   const settle = want === 'levelled' ? minutesOf(thing, 'settle') : undefined;
   const screws = want === 'bled' ? m.job.relations(thing, 'bleed at').map((r) => r.target.name) : [];
   return [...(settle === undefined ? [] : [`wait ${settle} min`]), `${verb} ${thing.name}${screws.length > 0 ? ` at ${screws.join(', ')}` : ''}`];
+}
+
+function waitText(minutes: number): string {
+  return minutes >= 60 && minutes % 60 === 0 ? `${minutes / 60} h` : `${Math.ceil(minutes)} min`;
+}
+
+/** Cleans the faces of a part's joint and wets them. */
+function sealingLines(m: Machine, part: Thing): string[] {
+  const sealant = sealantOf(m.job, part);
+  const faces = facesOf(m.job, part);
+  if (!sealant || faces.length === 0) return [];
+  const dirty = faces.filter((f) => m.where(f, 'clean', (v) => v !== 'clean') !== NEVER);
+  return [...statement('clean', dirty), `apply ${sealant.name} to ${faces.map((f) => f.name).join(', ')}`];
+}
+
+/** The bolts in the act's own line that hold the part the fluid drains at: slack, they let it out. */
+function drainBolts(m: Machine, deficit: Deficit, fluid: Thing): Thing[] {
+  const objects = deficit.act?.statement?.objects.map((o) => o.thing) ?? [];
+  return m.job.relations(fluid, 'drain at').flatMap((r) => m.job.relations(r.target, 'held by').map((h) => h.target)).filter((t) => t.kind === 'fastener' && objects.includes(t));
 }
 
 /** Parts in an order in which what sits behind another goes on first. */

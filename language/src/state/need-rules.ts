@@ -1,5 +1,5 @@
 // How each need of the vocabulary is asked of the state. A rule gives what lacks; an empty list means proven.
-import { minutesOf } from '../names/figures.js';
+import { minutesOf, torqueLines } from '../names/figures.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { Need } from '../vocabulary/needs.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
@@ -80,15 +80,15 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     return up.map((l) => ({ ...l, when: m.d.minus(l.when, loaded) })).filter((l) => l.when !== NEVER);
   },
   'torque clock': (m, { thing, when }) => holds(m, thing).flatMap((r) => curing(m, r.of, 'torque after', when)),
-  // An entry whose torque begins with an angle is a finding of its own; here only the line's own value counts.
+  // A torque that is nothing but an angle is a finding about its figures; here an angle stage is asked for its stage before.
   'snug first': (m, { act, thing, when }) => {
-    const byAngle = act.statement?.clause('bare')?.spec?.stages[0]?.measure.measure?.unit.kind === 'angle';
-    return byAngle ? lacksOf(m, thing, 'tight', (v) => decode(v).snug + decode(v).torqued < size(decode(v)), 'snug', when) : [];
+    const stage = stageOf(act);
+    const byAngle = torqueLines(thing).some((t) => t.spec?.stages[stage - 1]?.measure.measure?.unit.kind === 'angle');
+    return stage > 1 && byAngle ? lacksOf(m, thing, 'tight', (v) => decode(v).snug + decode(v).torqued < size(decode(v)), 'stage', when, `${stage - 1}`) : [];
   },
   'earlier stages': (m, { act, thing, when }) => {
-    const stage = Number(act.statement?.clause('stage')?.raw?.text);
-    if (!(stage > 1)) return [];
-    return lacksOf(m, thing, 'tight', (v) => decode(v).stage < stage - 1 && decode(v).torqued < size(decode(v)), 'stage', when);
+    const stage = stageOf(act);
+    return stage > 1 ? lacksOf(m, thing, 'tight', (v) => decode(v).stage < stage - 1 && decode(v).torqued < size(decode(v)), 'stage', when, `${stage - 1}`) : [];
   },
   'has torque': () => [],
   'hand tight': () => [],
@@ -144,6 +144,12 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   },
   'value declared': () => [],
 };
+
+/** The stage that the line names, 0 when it names none. */
+function stageOf(act: Act): number {
+  const stage = Number(act.statement?.clause('stage')?.raw?.text);
+  return Number.isInteger(stage) && stage > 0 ? stage : 0;
+}
 
 /** A hung part is at hand on its line: what is on it may be joined. */
 function hungOnly(m: Machine, lack: Lack): boolean {

@@ -26,7 +26,7 @@ export function needDiagnostic(need: Need | 'end', want: Want | undefined): Def 
 }
 
 /** Needs whose lack is told at the act even though something later puts it right. */
-export const TOLD_AT_ACT: ReadonlySet<Need | 'end'> = new Set<Need>(['away', 'not chocked', 'snug first']);
+export const TOLD_AT_ACT: ReadonlySet<Need | 'end'> = new Set<Need>(['away', 'not chocked']);
 
 /** What it is when the missing thing is done later after all. */
 export function orderDiagnostic(need: Need | 'end'): Def {

@@ -4,7 +4,7 @@ import type { StateWords } from '../diagnostics/state-words.js';
 import { absentThing } from '../diagnostics/v101-absent-thing.js';
 import { neverReached } from '../diagnostics/s402-never-reached.js';
 import { pathsDiffer } from '../diagnostics/s401-paths-differ.js';
-import type { Thing } from '../names/model.js';
+import { hasClause, type Thing } from '../names/model.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import type { Deficit, Lack } from './deficit.js';
@@ -76,9 +76,17 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
     ...makersOf(m, lacks).filter((a) => a !== act).map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
     ...deficit.late.map((a) => ({ ...a.blame, message: 'done only here' })),
   ];
-  const hangs = deficit.need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part');
-  const fix = act && DONE_ALREADY.has(deficit.need) ? dropFix(m, act, lacks) : act && hangs ? hangFix(m, act, lacks) : act && deficit.late[0] && !lacks.some((l) => l.want === 'slack') ? moveFix(m, deficit.late[0], act) : act ? insertFix(m, deficit, lacks) : undefined;
+  const fix = act ? fixAtAct(m, act, deficit, lacks) : undefined;
   return finding(def, { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(domainWhen(m, lacks)) }, words(m, thingsOf(lacks), deficit, lacks[0]));
+}
+
+function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]): Fix | undefined {
+  const { need, late } = deficit;
+  if (DONE_ALREADY.has(need)) return dropFix(m, act, lacks);
+  if (need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part')) return hangFix(m, act, lacks);
+  // A torque asked for on the ground cannot come before the lowering; there the nuts are made snug.
+  const stays = lacks.some((l) => l.want === 'slack' || (l.want === 'snug' && hasClause(l.thing, 'on ground')));
+  return late[0] && !stays ? moveFix(m, late[0], act) : insertFix(m, deficit, lacks);
 }
 
 /** A finding at the line that left the things so. */
@@ -105,8 +113,21 @@ function absences(run: StateRun): Finding[] {
     if (!first) return [];
     const when = list.reduce<Condition>((c, a) => m.d.or(c, a.when), NEVER);
     const span = first.act.through ? first.act.blame.span : first.item.item.name;
-    return [finding(absentThing, { file: first.act.blame.file, span: { start: span.start, end: span.end }, variants: m.job.universe.words(when) }, words(m, list.map((a) => a.thing), undefined, undefined))];
+    const fix = guardFix(m, first.act, list.map((a) => a.thing));
+    return [finding(absentThing, { file: first.act.blame.file, span: { start: span.start, end: span.end }, fixes: fix ? [fix] : [], variants: m.job.universe.words(when) }, words(m, list.map((a) => a.thing), undefined, undefined))];
   });
+}
+
+/** Guards a line whose things all exist on the same combinations. */
+function guardFix(m: Machine, act: Act, absent: readonly Thing[]): Fix | undefined {
+  const { statement, line } = act;
+  const first = absent[0];
+  if (!statement || !first || act.through || act.file !== m.job.file.path || statement.guard || line.children.length > 0) return undefined;
+  const same = statement.objects.every((o) => o.thing && m.job.exists(o.thing) === m.job.exists(first));
+  const guard = same ? m.job.universe.guardText(m.job.exists(first)) : undefined;
+  if (!guard) return undefined;
+  const { end } = line.code;
+  return { title: `Add \`when ${guard}\``, edits: [{ file: act.file, span: { start: end, end }, text: `, when ${guard}` }] };
 }
 
 function thingsOf(lacks: readonly Lack[]): Thing[] {
@@ -158,7 +179,7 @@ function words(m: Machine, things: readonly Thing[], deficit: Deficit | undefine
     object: listed(objects),
     objectIs: objects.length === 1 ? 'is' : 'are',
     objectAre: objects.length === 1 ? 'is' : 'are',
-    posture: lack?.want === 'ride height' ? 'away from ride height' : lack?.want === 'back on ground' ? 'with the vehicle in the air' : postureLeft(m, lack),
+    posture: deficit?.need !== 'posture' ? postureLeft(m, lack) : lack?.want === 'ride height' ? 'away from ride height' : 'with the vehicle in the air',
     suspension: lack?.want === 'suspension free' ? 'still loaded' : 'not loaded',
     value: lack?.value ?? '',
     minutes: lack?.value === undefined ? '' : minutesInWords(Number(lack.value)),
@@ -168,7 +189,7 @@ function words(m: Machine, things: readonly Thing[], deficit: Deficit | undefine
 /** How the vehicle stands where a line asks for another posture, by the line that left it so. */
 function postureLeft(m: Machine, lack: Lack | undefined): string {
   const done = lack ? m.acts[lack.maker]?.statement?.verb.done : undefined;
-  return done === undefined || done === 'lowered' ? 'on the ground' : `already ${done}`;
+  return done === undefined || done === 'lowered' ? 'on the ground: raise it first' : `already ${done}`;
 }
 
 /** `a`, `a and b`, `a, b and c`. */

@@ -12,8 +12,20 @@ import type { Machine } from './machine.js';
 import type { StateRun } from './run.js';
 
 export type StateGroup =
-  | 'off' | 'hung' | 'loose' | 'untorqued' | 'disconnected' | 'capped' | 'drained' | 'unbled' | 'raised' | 'placed' | 'changed'
-  | 'disturbed' | 'owed' | 'clock';
+  | 'off'
+  | 'hung'
+  | 'loose'
+  | 'untorqued'
+  | 'disconnected'
+  | 'capped'
+  | 'drained'
+  | 'unbled'
+  | 'raised'
+  | 'placed'
+  | 'changed'
+  | 'disturbed'
+  | 'owed'
+  | 'clock';
 
 /** Groups from the gravest for who takes over, with their headings. */
 export const STATE_GROUPS: Readonly<Record<StateGroup, string>> = {
@@ -67,11 +79,19 @@ export function stateAt(run: StateRun, offset: number, chosen: Chosen = {}): Sta
       const told = tell(then, thing, aspect, String(choice.value));
       if (!told) continue;
       const variants = then.d.implies(within, when) ? undefined : then.job.universe.words(when);
-      facts.push({ ...told, thing, when, act: choice.by === CAME_IN ? undefined : then.acts[choice.by], ...(variants === undefined ? {} : { variants }) });
+      facts.push({
+        ...told,
+        thing,
+        when,
+        act: choice.by === CAME_IN ? undefined : then.acts[choice.by],
+        ...(variants === undefined ? {} : { variants }),
+      });
     }
   }
   const order = Object.keys(STATE_GROUPS);
-  return facts.sort((a, b) => order.indexOf(a.group) - order.indexOf(b.group) || (a.act?.index ?? -1) - (b.act?.index ?? -1));
+  return facts.sort(
+    (a, b) => order.indexOf(a.group) - order.indexOf(b.group) || (a.act?.index ?? -1) - (b.act?.index ?? -1),
+  );
 }
 
 /** The last act that ran before the text offset: -1 when none did. */
@@ -116,7 +136,12 @@ function pinnedOf(m: Machine, thing: Thing): ReadonlyMap<string, string> {
   return thing.kind === 'condition' ? new Map([[thing.name, m.rest(thing)]]) : new Map();
 }
 
-function tell(m: Machine, thing: Thing, aspect: Aspect, value: string): { group: StateGroup; detail: string } | undefined {
+function tell(
+  m: Machine,
+  thing: Thing,
+  aspect: Aspect,
+  value: string,
+): { group: StateGroup; detail: string } | undefined {
   switch (aspect) {
     case 'place':
       return { group: value === 'hung' ? 'hung' : 'off', detail: '' };
@@ -125,7 +150,9 @@ function tell(m: Machine, thing: Thing, aspect: Aspect, value: string): { group:
     case 'link':
       return { group: value === 'capped' ? 'capped' : 'disconnected', detail: '' };
     case 'level':
-      return value === 'unchecked' ? { group: 'owed', detail: 'level to be checked' } : { group: 'drained', detail: value };
+      return value === 'unchecked'
+        ? { group: 'owed', detail: 'level to be checked' }
+        : { group: 'drained', detail: value };
     case 'air':
       return { group: 'unbled', detail: '' };
     case 'setting':
@@ -162,14 +189,22 @@ function tellFastener(thing: Thing, word: string): { group: StateGroup; detail: 
 }
 
 /** A joint that is open, wet, or made; a made one keeps its waiting times in view. */
-function tellJoint(m: Machine, part: Thing, value: string): { group: StateGroup; detail: string } | undefined {
+function tellJoint(
+  m: Machine,
+  part: Thing,
+  value: string,
+): { group: StateGroup; detail: string } | undefined {
   const sealant = sealantOf(m.job, part);
   if (!sealant) return undefined;
   const time = (word: string): string | undefined => {
     const spec = clausesOf(sealant, word)[0]?.clause.spec;
-    return spec ? `${word} ${m.job.imports.model(sealant.file)?.tree.text.slice(spec.start, spec.end) ?? ''}`.trim() : undefined;
+    return spec
+      ? `${word} ${m.job.imports.model(sealant.file)?.tree.text.slice(spec.start, spec.end) ?? ''}`.trim()
+      : undefined;
   };
   if (value === 'old') return { group: 'owed', detail: `new ${sealant.name}` };
-  const words = (value === 'wet' ? ['fit within'] : ['torque after', 'fill after', 'run after']).map(time).filter((t) => t !== undefined);
+  const words = (value === 'wet' ? ['fit within'] : ['torque after', 'fill after', 'run after'])
+    .map(time)
+    .filter((t) => t !== undefined);
   return words.length > 0 ? { group: 'clock', detail: words.join(', ') } : undefined;
 }

@@ -1,11 +1,11 @@
 // What is not as it came in: asked by lowering, running and road testing, and at the end of the procedure.
 import { hasClause, type Thing } from '../names/model.js';
-import type { Condition } from '../variants/diagrams.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
 import { decode, size } from './counts.js';
 import type { Lack } from './deficit.js';
 import { sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
-import { lacksOf, notIn } from './relations.js';
+import { lacksOf, notIn, whenOf } from './relations.js';
 
 /**
  * - `wheels`: wheels on and their nuts at least snug, before the vehicle stands on them.
@@ -88,11 +88,12 @@ function onlyHoldsLooseParts(m: Machine, fastener: Thing): boolean {
   return held.length > 0 && held.every((r) => r.of.kind === 'part' && !sealsOrHoldsFluid(m, r.of));
 }
 
-/** A fastener or connection is not told of when the part it belongs to is missing as well, on the same combinations. */
+/** A fastener or connection is not told of where the part it belongs to is missing as well. */
 function withoutFollowers(m: Machine, lacks: readonly Lack[]): Lack[] {
-  return lacks.filter((l) => {
-    if (l.want !== 'torqued' && l.want !== 'connected') return true;
+  return lacks.flatMap((l) => {
+    if (l.want !== 'torqued' && l.want !== 'connected') return [l];
     const parts = [...m.job.inverse(l.thing, 'held by'), ...m.job.inverse(l.thing, 'clamped by')].map((r) => r.of).concat(m.job.relations(l.thing, 'on').map((r) => r.target));
-    return !lacks.some((o) => o !== l && o.want === 'in' && parts.includes(o.thing) && m.d.implies(l.when, o.when));
+    const when = m.d.minus(l.when, whenOf(m, lacks.filter((o) => o.want === 'in' && parts.includes(o.thing))));
+    return when === NEVER ? [] : [{ ...l, when }];
   });
 }

@@ -9,6 +9,7 @@ import { numberNode } from './quantities.js';
 import {
   Comma,
   Count,
+  endOf,
   EventWord,
   FlagWord,
   NamesWord,
@@ -204,7 +205,19 @@ export abstract class ClauseRules extends ListRules {
   });
 
   private clauseOf(word: IToken, operand: Operand): Clause {
-    const clause: Clause = { ...EMPTY, ...this.clausePlace(word), word: wordOf(word), ...operand };
+    const wordSpan = this.place(word);
+    const clause: Clause = {
+      start: wordSpan.start,
+      end: this.source.base + endOf(this.LA(0)),
+      word: wordOf(word),
+      wordSpan,
+      items: operand.items ?? NONE,
+      spec: operand.spec,
+      raw: operand.raw,
+      words: operand.words ?? NONE,
+      count: undefined,
+      event: operand.event,
+    };
     this.checkOperand(word, clause);
     return clause;
   }
@@ -254,6 +267,8 @@ interface Operand {
   readonly words?: readonly Name[];
   readonly event?: EventPattern | undefined;
 }
+
+const NONE: readonly never[] = [];
 
 const EMPTY: Omit<Clause, 'word' | 'wordSpan' | 'start' | 'end'> = {
   items: [],

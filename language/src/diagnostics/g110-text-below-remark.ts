@@ -8,24 +8,24 @@ export const textBelowRemark = defineDiagnostic<{ readonly head: string }>({
   message: ({ head }) => `text cannot go on below the text of \`${head}\``,
   advice: () => 'end the line above with its colon and put all the text below',
   why: `The text of such a line stands either after its colon or wholly below it, under a colon that ends the line. Deeper lines under a line with text are read as code.`,
-  wrong: `procedure A-1: Mirror, replace
+  wrong: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  step: Take the mirror off
-    remove mirror: Hold it.
-      Then lift it away.
-#     ^^^^^^^^^^^^^^^^^^ G110`,
-  right: `procedure A-1: Mirror, replace
+inspection
+  step: Clean the mirror
+    clean mirror: Hold it by the rim.
+      Then wipe it.
+#     ^^^^^^^^^^^^^ G110`,
+  right: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  step: Take the mirror off
-    remove mirror:
-      Hold it.
-      Then lift it away.`,
+inspection
+  step: Clean the mirror
+    clean mirror:
+      Hold it by the rim.
+      Then wipe it.`,
 });

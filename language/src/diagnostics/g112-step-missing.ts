@@ -8,20 +8,20 @@ export const stepMissing = defineDiagnostic<{ readonly head: string }>({
   message: ({ head }) => `\`${head}\` stands in no step`,
   advice: () => 'put a `step:` with a title above it',
   why: `The guide numbers and ticks off steps. Work outside a step has no number, so it is easily passed over.`,
-  wrong: `procedure A-1: Mirror, replace
+  wrong: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  remove mirror
-# ^^^^^^ G112`,
-  right: `procedure A-1: Mirror, replace
+inspection
+  clean mirror
+# ^^^^^ G112`,
+  right: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  step: Take the mirror off
-    remove mirror`,
+inspection
+  step: Clean the mirror
+    clean mirror`,
 });

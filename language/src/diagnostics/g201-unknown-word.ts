@@ -21,21 +21,21 @@ export const unknownWord = defineDiagnostic<{
         ? 'text for the technician goes after a colon'
         : `did you mean ${near.map((word) => `\`${word}\``).join(' or ')}?`,
   why: `The first word of a line says what the line is. A line that the checker cannot read is left out with everything below it, and so is what it would have checked.`,
-  wrong: `procedure A-1: Mirror, replace
+  wrong: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  step: Take the mirror off
-    remvoe mirror
-#   ^^^^^^ G201`,
-  right: `procedure A-1: Mirror, replace
+inspection
+  step: Clean the mirror
+    claen mirror
+#   ^^^^^ G201`,
+  right: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  step: Take the mirror off
-    remove mirror`,
+inspection
+  step: Clean the mirror
+    clean mirror`,
 });

@@ -8,23 +8,21 @@ export const unexpected = defineDiagnostic<{ readonly what: string; readonly hin
   message: ({ what }) => `${what} does not fit here`,
   advice: ({ hint }) => hint,
   why: `A line of code is a word, what it acts on, and clauses after commas. The rest of the clause is left out, so the checks may miss something.`,
-  wrong: `procedure A-1: Mirror, replace
+  wrong: `procedure A-1: Mirror, clean
 
-parts
-  mirror: Door mirror
+places
   glass: Mirror glass
 
-removal
-  step: Take the mirror off
-    remove glass mirror
-#                ^^^^^^ G203`,
-  right: `procedure A-1: Mirror, replace
+inspection
+  step: Clean the mirror
+    clean glass twice
+#               ^^^^^ G203`,
+  right: `procedure A-1: Mirror, clean
 
-parts
-  mirror: Door mirror
+places
   glass: Mirror glass
 
-removal
-  step: Take the mirror off
-    remove glass, mirror`,
+inspection
+  step: Clean the mirror
+    clean glass: Twice.`,
 });

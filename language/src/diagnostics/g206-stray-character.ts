@@ -8,21 +8,21 @@ export const strayCharacter = defineDiagnostic<{ readonly character: string }>({
   message: ({ character }) => `\`${character}\` has no meaning in code`,
   advice: () => 'take it out; text for the technician goes after a colon',
   why: `Before the colon a line holds words, numbers, units, quoted text and commas. Other signs come in by a slip or from a pasted text.`,
-  wrong: `procedure A-1: Mirror, replace
+  wrong: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  step: Take the mirror off
-    remove mirror;
-#                ^ G206`,
-  right: `procedure A-1: Mirror, replace
+inspection
+  step: Clean the mirror
+    clean mirror;
+#               ^ G206`,
+  right: `procedure A-1: Mirror, clean
 
-parts
+places
   mirror: Door mirror
 
-removal
-  step: Take the mirror off
-    remove mirror`,
+inspection
+  step: Clean the mirror
+    clean mirror`,
 });

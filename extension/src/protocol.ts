@@ -31,6 +31,8 @@ export const METHODS = {
   library: 'baywright/library',
   /** {@link CheckQuestion} → {@link CheckAnswer} */
   check: 'baywright/check',
+  /** {@link QuestionsQuestion} → {@link OpenQuestion}[]: what a draft leaves open, the most dangerous first. */
+  questions: 'baywright/questions',
   /** {@link PrintQuestion} → {@link PrintAnswer} */
   print: 'baywright/print',
   /** {@link IssueQuestion} → {@link IssueAnswer} */
@@ -219,6 +221,15 @@ export interface CheckQuestion {
 export interface CheckAnswer {
   readonly files: number;
   readonly findings: FindingCounts;
+}
+
+export interface QuestionsQuestion {
+  readonly uri: string;
+}
+export interface OpenQuestion {
+  readonly code: string;
+  readonly message: string;
+  readonly location: Location;
 }
 
 // ---- print and issue

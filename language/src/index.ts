@@ -32,3 +32,4 @@ export { SECTION_BY_WORD, type SectionDef, SECTIONS } from './vocabulary/section
 export type { VerbDef } from './vocabulary/verb.js';
 export { suggestVerbs } from './verbs/said-for.js';
 export { VERB_BY_WORD, VERBS } from './verbs/index.js';
+export { classesOf, lubricationOf, stageTorques, threadOf } from './checks/fastener-facts.js';

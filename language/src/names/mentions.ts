@@ -67,7 +67,9 @@ export function mentionsOf(line: Line): Mention[] {
       add(line.vehicle, 'names');
       break;
     case 'perform':
-      add(line.operation, 'names', { operation: { from: line.from && !line.from.hole ? line.from.text : undefined } });
+      add(line.operation, 'names', {
+        operation: { from: line.from && !line.from.hole ? line.from.text : undefined },
+      });
       break;
     case 'if':
       add(line.subject, 'names');
@@ -109,12 +111,29 @@ export function isApart(verb: string | undefined): boolean {
 const RAW_NAMES: ReadonlySet<string> = new Set(['per', 'threadlocker', 'lubricant']);
 
 /** The name inside raw text, quotes left out. */
-function rawName(raw: { readonly text: string; readonly start: number; readonly end: number; readonly quoted: boolean }): Name {
+function rawName(raw: {
+  readonly text: string;
+  readonly start: number;
+  readonly end: number;
+  readonly quoted: boolean;
+}): Name {
   const edge = raw.quoted && raw.end - raw.start === raw.text.length + 2 ? 1 : 0;
   return { text: raw.text, start: raw.start + edge, end: raw.end - edge };
 }
 
-const APART_MAKES: ReadonlySet<string> = new Set(['out', 'loose', 'taken off', 'hung', 'disconnected', 'drained', 'removed']);
+const APART_MAKES: ReadonlySet<string> = new Set([
+  'out',
+  'loose',
+  'taken off',
+  'hung',
+  'disconnected',
+  'drained',
+  'removed',
+]);
 const TAKES_APART: ReadonlySet<string> = new Set(
-  [...VERB_BY_WORD.values()].filter((verb) => Object.values(verb.on).some((effect) => effect.makes.some((make) => APART_MAKES.has(make)))).map((verb) => verb.word),
+  [...VERB_BY_WORD.values()]
+    .filter((verb) =>
+      Object.values(verb.on).some((effect) => effect.makes.some((make) => APART_MAKES.has(make))),
+    )
+    .map((verb) => verb.word),
 );

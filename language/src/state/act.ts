@@ -14,8 +14,8 @@ export interface Act {
   /** The combinations and paths it runs on. */
   readonly when: Condition;
   readonly step: StepLine | undefined;
-  /** The statement after it in the same block, for `remove` that the next line hangs. */
-  readonly next: BoundStatement | undefined;
+  /** The statements right behind it in the same block, for `remove` that the next line hangs. */
+  readonly following: readonly BoundStatement[];
   /** The outermost `perform` that brought it here; findings in performed lines are blamed on it. */
   readonly through: PerformLine | undefined;
   /** Where a finding about this act stands in the procedure under analysis. */

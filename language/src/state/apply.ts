@@ -93,8 +93,14 @@ function note(m: Machine, asked: AskedOf, lacks: readonly Lack[], own: Own, gath
     const [inside, outside] = [m.d.and(lack.when, quiet), m.d.minus(lack.when, quiet)];
     if (inside !== NEVER) assumeLack(m, { ...lack, when: inside }, silent);
     if (outside !== NEVER) own.told.set(need, m.d.or(own.told.get(need) ?? NEVER, outside));
-    if (outside !== NEVER && !takenIn(lack, outside, gathered)) fresh.push({ ...lack, when: outside });
-    else if (outside !== NEVER) assumeLack(m, { ...lack, when: outside }, silent);
+    if (outside === NEVER) continue;
+    const rest = { ...lack, when: outside };
+    const earlier = earlierWith(lack, gathered);
+    if (!earlier) fresh.push(rest);
+    else {
+      earlier.lacks.push(rest);
+      assumeLack(m, rest, earlier);
+    }
   }
   if (fresh.length === 0) return;
   const same = own.deficits.find((d) => d.need === need);
@@ -123,13 +129,11 @@ function followsFrom(m: Machine, lack: Lack): Condition {
   return whenOf(m, m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way));
 }
 
-/** The same lack of the same making was noted on other combinations: its finding then takes these in. */
-function takenIn(lack: Lack, when: Condition, gathered: Gathered): boolean {
-  if (directionOf(lack.want) === 'here') return false;
+/** Where the same lack of the same making was noted on other combinations: its finding then takes these in. */
+function earlierWith(lack: Lack, gathered: Gathered): Deficit | undefined {
+  if (directionOf(lack.want) === 'here') return undefined;
   const same = (l: Lack): boolean => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker;
-  const earlier = [...gathered.deficits, ...gathered.ruled].find((d) => !d.silent && d.lacks.some(same)) ?? gathered.ruled.find((d) => d.lacks.some(same));
-  earlier?.lacks.push({ ...lack, when });
-  return earlier !== undefined;
+  return gathered.deficits.find((d) => !d.silent && d.lacks.some(same)) ?? gathered.ruled.find((d) => d.lacks.some(same));
 }
 
 /** An act that brings about what was assumed before: it only came late, and what it needs is not asked again. Gives where. */
@@ -150,10 +154,7 @@ function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
 /** An act that goes the other way makes what was assumed a thing of the past. */
 function turnBack(m: Machine, thing: Thing, effect: Effect, when: Condition): void {
   const directions = new Set(effect.makes.map(directionOfMake));
-  for (const assumption of m.assumptions(thing)) {
-    const opposite = directionOf(assumption.want) === 'together' ? 'apart' : 'together';
-    if (directions.has(opposite)) m.clearAssumptions(thing, when);
-  }
+  m.clearAssumptions(thing, when, (want) => directions.has(directionOf(want) === 'together' ? 'apart' : 'together'));
 }
 
 /** A temporary thing named with `with` or `into` must be placed. */

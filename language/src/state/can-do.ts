@@ -100,7 +100,7 @@ export function supposedAct(m: Machine, verb: VerbDef, when: Condition): Act {
     statement,
     when,
     step: undefined,
-    next: undefined,
+    following: [],
     through: undefined,
     blame: { file, span: at },
   };

@@ -137,10 +137,10 @@ export class Machine {
     return this.assumptions(thing).reduce((c, a) => this.d.or(c, a.when), NEVER);
   }
 
-  /** Drops the marks inside a condition. */
-  clearAssumptions(thing: Thing, when: Condition): void {
+  /** Drops the marks that the test asks for, inside a condition. */
+  clearAssumptions(thing: Thing, when: Condition, test: (want: Want) => boolean): void {
     const left = this.assumptions(thing).filter((a) => {
-      a.when = this.d.minus(a.when, when);
+      if (test(a.want)) a.when = this.d.minus(a.when, when);
       return a.when !== NEVER;
     });
     this.#assumed.set(thing.id, left);

@@ -37,10 +37,9 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   free: (m, { thing, when }) => heldBy(m, thing, when),
   reachable: (m, { thing, when }) => coveredBy(m, thing, when),
   'nothing connected': (m, { act, thing, when }) => {
-    const hangsNext = act.next?.verb.on.part?.makes.includes('hung') && act.next.objects.some((o) => o.thing === thing);
-    if (hangsNext) return [];
+    const at = m.d.minus(when, hungNext(m, act, thing, when));
     return m.job.inverse(thing, 'on').filter((r) => r.of.kind === 'connection')
-      .flatMap((r) => notOff(m, { target: r.of, count: undefined, value: undefined, when: r.when }, when));
+      .flatMap((r) => notOff(m, { target: r.of, count: undefined, value: undefined, when: r.when }, at));
   },
   'nothing spills': (m, { thing, when }) => [...m.job.inverse(thing, 'drain at').map((r) => r.of), ...m.job.relations(thing, 'closes').map((r) => r.target)]
     .flatMap((fluid) => lacksOf(m, fluid, 'level', (v) => v === 'full' || v === 'unchecked', 'drained', when)),
@@ -149,6 +148,18 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
 function stageOf(act: Act): number {
   const stage = Number(act.statement?.clause('stage')?.raw?.text);
   return Number.isInteger(stage) && stage > 0 ? stage : 0;
+}
+
+/** Where the next statement that runs hangs the part. */
+function hungNext(m: Machine, act: Act, part: Thing, when: Condition): Condition {
+  let left = when;
+  let hung: Condition = NEVER;
+  for (const next of act.following) {
+    const here = m.d.and(left, m.job.where(next.guard));
+    if (next.verb.on.part?.makes.includes('hung') && next.objects.some((o) => o.thing === part)) hung = m.d.or(hung, here);
+    left = m.d.minus(left, here);
+  }
+  return hung;
 }
 
 /** A hung part is at hand on its line: what is on it may be joined. */

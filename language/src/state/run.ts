@@ -106,19 +106,26 @@ class Runner {
       else {
         if (outcome && !owner) this.#closeOutcome(outcome);
         if (!owner) outcome = undefined;
-        this.#line(line, context, this.#statementAfter(lines, i, context));
+        this.#line(line, context, line.kind === 'statement' ? this.#statementsAfter(lines, i, context) : []);
       }
       this.#closeNamed(line.end, context);
     });
     if (outcome) this.#closeOutcome(outcome);
   }
 
-  #statementAfter(lines: readonly Line[], i: number, context: Context): BoundStatement | undefined {
-    const next = lines[i + 1];
-    return next?.kind === 'statement' ? bindStatement(next, context.scope.file.path, context.scope) : undefined;
+  #statementsAfter(lines: readonly Line[], i: number, context: Context): BoundStatement[] {
+    const found: BoundStatement[] = [];
+    for (let at = i + 1; at < lines.length; at++) {
+      const line = lines[at];
+      const bound = line?.kind === 'statement' ? bindStatement(line, context.scope.file.path, context.scope) : undefined;
+      if (!bound) break;
+      found.push(bound);
+      if (!bound.guard) break;
+    }
+    return found;
   }
 
-  #line(line: Line, context: Context, next: BoundStatement | undefined): void {
+  #line(line: Line, context: Context, following: readonly BoundStatement[]): void {
     const m = this.#m;
     const alive = m.d.and(context.when, m.alive);
     if (alive === NEVER && (line.kind === 'step' || line.kind === 'statement' || line.kind === 'perform') && context.when !== NEVER) this.#unreached.push(line);
@@ -135,7 +142,7 @@ class Runner {
         this.#block(line.children, context, undefined);
         break;
       case 'statement':
-        this.#statement(line, context, next);
+        this.#statement(line, context, following);
         break;
       case 'perform':
         this.#perform(line, context);
@@ -166,27 +173,27 @@ class Runner {
   /** A message, hold or other text line: nothing changes, rules hear of it. */
   #tell(line: Line, context: Context, when: Condition): void {
     if (when === NEVER) return;
-    const act = this.#act(line, context, undefined, when, undefined);
+    const act = this.#act(line, context, undefined, when, []);
     for (const listener of this.#listeners) listener.act(act, false);
   }
 
-  #act(line: Line, context: Context, statement: BoundStatement | undefined, when: Condition, next: BoundStatement | undefined): Act {
+  #act(line: Line, context: Context, statement: BoundStatement | undefined, when: Condition, following: readonly BoundStatement[]): Act {
     const blame = context.through
       ? { file: this.#job.file.path, span: context.through.code }
       : { file: context.scope.file.path, span: line.code };
-    const act: Act = { index: this.#m.acts.length, line, file: context.scope.file.path, statement, when, step: context.step, next, through: context.through, blame };
+    const act: Act = { index: this.#m.acts.length, line, file: context.scope.file.path, statement, when, step: context.step, following, through: context.through, blame };
     this.#m.acts.push(act);
     return act;
   }
 
-  #statement(line: Extract<Line, { kind: 'statement' }>, context: Context, next: BoundStatement | undefined): void {
+  #statement(line: Extract<Line, { kind: 'statement' }>, context: Context, following: readonly BoundStatement[]): void {
     const m = this.#m;
     const statement = bindStatement(line, context.scope.file.path, context.scope);
     if (!statement) return;
     const inside = this.#narrowed(context, line.guard);
     const when = m.d.and(inside.when, m.alive);
     if (when !== NEVER) {
-      const act = this.#act(line, context, statement, when, next);
+      const act = this.#act(line, context, statement, when, following);
       const failed = applyStatement(m, act, this.#gathered);
       m.clocks.advance(0, statement.verb.minutes * Math.max(1, statement.objects.length), when);
       for (const listener of this.#listeners) listener.act(act, failed);

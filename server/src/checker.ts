@@ -1,0 +1,271 @@
+// Decides what is checked when, and what is sent: the edited document first, then open documents that depend on it,
+// then the rest of the library while nothing else happens. Only what changed is sent; a stale check is never begun.
+import { type Analysis, type Finding, SETTINGS_FILE, type Span } from '@baywright/language';
+import type { Diagnostic } from 'vscode-languageserver';
+import { diagnosticsOf } from './features/diagnostics.js';
+import type { Shelf } from './shelf.js';
+import { positionsFor, type Snapshot } from './snapshot.js';
+import { unusedSuppressions } from './suppression.js';
+import { normalUri } from './uris.js';
+import type { Workspace } from './workspace.js';
+
+/** What the checker needs from outside. */
+export interface CheckerHost {
+  publish(uri: string, version: number | null, diagnostics: Diagnostic[]): void;
+  /** Findings, procedures or texts changed: views should ask again. */
+  checked(uris: readonly string[]): void;
+  /** Background work: how many files are done of how many. */
+  progress(done: number, all: number): void;
+  unused(entries: readonly string[]): void;
+  /** Milliseconds of a clock that only goes forward. */
+  now(): number;
+  later(milliseconds: number, work: () => void): () => void;
+}
+
+/** What is kept of a checked file. */
+interface Known {
+  readonly findings: readonly Finding[];
+  readonly dependencies: readonly string[];
+  readonly cost: number;
+}
+
+/** Edits that cost less than this are checked as soon as the message is read. */
+const AT_ONCE = 12;
+/** The longest wait after an edit. */
+const LONGEST_WAIT = 400;
+/** How long background work may keep the server from its messages. */
+const SLICE = 12;
+
+export class Checker {
+  readonly #workspace: Workspace;
+  readonly #host: CheckerHost;
+  readonly #known = new Map<string, Known>();
+  readonly #sent = new Map<string, string>();
+  /** Files that wait for a check, the most pressing first. */
+  readonly #waiting = new Set<string>();
+  #cancelEdit: (() => void) | undefined;
+  #cancelBackground: (() => void) | undefined;
+  #all = 0;
+
+  constructor(workspace: Workspace, host: CheckerHost) {
+    this.#workspace = workspace;
+    this.#host = host;
+  }
+
+  /** A document was opened or edited. Cheap ones are checked at once, others after a pause that grows with their cost. */
+  edited(uri: string): void {
+    const at = normalUri(uri);
+    const cost = this.#known.get(at)?.cost ?? 0;
+    this.#cancelEdit?.();
+    if (cost <= AT_ONCE) {
+      this.#cancelEdit = this.#host.later(0, () => this.#check(at));
+      return;
+    }
+    this.#syntaxFirst(at);
+    this.#cancelEdit = this.#host.later(Math.min(LONGEST_WAIT, cost / 2), () => this.#check(at));
+  }
+
+  /** Everything may be different: folders, settings or files came or went. */
+  everything(): void {
+    this.#cancelBackground?.();
+    this.#waiting.clear();
+    const live = new Set<string>();
+    for (const document of this.#workspace.documents()) this.#enqueue(normalUri(document.uri), live);
+    if (this.#workspace.options.scope === 'whole library') {
+      for (const shelf of this.#workspace.shelves()) {
+        for (const path of shelf.paths()) this.#enqueue(shelf.uri(path), live);
+        this.#settings(shelf);
+        live.add(`${shelf.root}baywright.json`);
+      }
+    }
+    for (const uri of [...this.#sent.keys()]) if (!live.has(uri)) this.#send(uri, null, []);
+    for (const uri of [...this.#known.keys()]) if (!live.has(uri)) this.#known.delete(uri);
+    this.#all = this.#waiting.size;
+    this.#background();
+  }
+
+  /** A document was closed: its findings stay in a library, and go with a lone document. */
+  closed(uri: string): void {
+    const at = normalUri(uri);
+    const place = this.#workspace.place(at);
+    if (this.#workspace.options.scope === 'open files' || !place?.shelf.paths().includes(place.path)) {
+      this.#send(at, null, []);
+      this.#known.delete(at);
+      return;
+    }
+    this.#waiting.add(at);
+    this.#background();
+  }
+
+  /** Checks every file there is now and tells how many; for the command that asks for it. */
+  checkAll(isCancelled: () => boolean): { files: number; findings: readonly Finding[] } {
+    const findings: Finding[] = [];
+    let files = 0;
+    for (const shelf of this.#workspace.shelves()) {
+      for (const path of shelf.paths()) {
+        if (isCancelled()) return { files, findings };
+        findings.push(...this.findingsOf(shelf, path));
+        files += 1;
+      }
+    }
+    return { files, findings };
+  }
+
+  /** Findings of a file: those known when it is up to date, else fresh ones. */
+  findingsOf(shelf: Shelf, path: string): readonly Finding[] {
+    const uri = shelf.uri(path);
+    const known = this.#known.get(uri);
+    if (known && !this.#waiting.has(uri)) return known.findings;
+    return this.#check(uri)?.findings ?? [];
+  }
+
+  /** Number of files that still wait. */
+  get waiting(): number {
+    return this.#waiting.size;
+  }
+
+  #enqueue(uri: string, live: Set<string>): void {
+    live.add(uri);
+    this.#waiting.add(uri);
+  }
+
+  /** Findings of the syntax from the new text, those of the last whole check beside them until it is made again. */
+  #syntaxFirst(uri: string): void {
+    const snapshot = this.#workspace.snapshot(uri);
+    if (!snapshot) return;
+    const syntax = snapshot.library.syntaxFindings(snapshot.path);
+    const before = this.#stamps.get(`${snapshot.shelf.root}#${snapshot.path}`);
+    const kept =
+      before === undefined
+        ? []
+        : moved(this.#known.get(uri)?.findings ?? [], snapshot.path, before, snapshot.text);
+    this.#send(uri, snapshot.version, diagnosticsOf(snapshot, [...syntax, ...kept]));
+  }
+
+  #check(uri: string): Known | undefined {
+    const snapshot = this.#workspace.snapshot(uri);
+    this.#waiting.delete(uri);
+    if (!snapshot) return undefined;
+    const begin = this.#host.now();
+    const analysis = snapshot.analysis();
+    const cost = this.#host.now() - begin;
+    this.#workspace.remember(uri, analysis);
+    const known: Known = { findings: analysis.findings, dependencies: analysis.dependencies, cost };
+    const isNews = this.#known.get(uri)?.findings !== known.findings;
+    this.#known.set(uri, known);
+    const isOpen = this.#workspace.document(uri) !== undefined;
+    if (isOpen || this.#workspace.options.scope === 'whole library')
+      this.#send(uri, snapshot.version, diagnosticsOf(snapshot, analysis.findings));
+    if (isOpen) {
+      this.#dependents(snapshot, analysis);
+      if (isNews) this.#host.checked([snapshot.uri]);
+    } else if (analysis.model.kind === 'procedure') snapshot.library.release(snapshot.path);
+    return known;
+  }
+
+  /** Files that use an edited one wait for a check: open ones at the head. */
+  #dependents(snapshot: Snapshot, analysis: Analysis): void {
+    const open: string[] = [];
+    const closed: string[] = [];
+    for (const [uri, known] of this.#known) {
+      const place = this.#workspace.place(uri);
+      if (place?.shelf !== snapshot.shelf || !known.dependencies.includes(analysis.path)) continue;
+      // An analysis that is still kept was made after the edit, or does not depend on it.
+      (this.#workspace.document(uri) ? open : closed).push(uri);
+    }
+    const stamp = `${snapshot.shelf.root}#${analysis.path}`;
+    const text = this.#stamps.get(stamp);
+    this.#stamps.set(stamp, analysis.text);
+    if (text === undefined || text === analysis.text) return;
+    const rest = [...this.#waiting];
+    this.#waiting.clear();
+    for (const uri of [...open, ...closed, ...rest]) this.#waiting.add(uri);
+    this.#all = this.#waiting.size;
+    this.#background();
+  }
+
+  /** The text of a file when those that use it were last sent to be checked. */
+  readonly #stamps = new Map<string, string>();
+
+  #background(): void {
+    this.#cancelBackground?.();
+    if (this.#waiting.size === 0) return;
+    this.#cancelBackground = this.#host.later(0, () => {
+      const begin = this.#host.now();
+      for (const uri of this.#waiting) {
+        this.#check(uri);
+        if (this.#host.now() - begin > SLICE) break;
+      }
+      this.#host.progress(this.#all - this.#waiting.size, this.#all);
+      if (this.#waiting.size === 0) this.#finish();
+      else this.#background();
+    });
+  }
+
+  #finish(): void {
+    this.#host.checked([]);
+    const { options } = this.#workspace;
+    if (options.suppress.length === 0) return;
+    const files = new Map<string, readonly Finding[]>();
+    for (const [uri, known] of this.#known) {
+      const path = this.#workspace.place(uri)?.path;
+      if (path !== undefined) files.set(path, known.findings);
+    }
+    this.#host.unused(unusedSuppressions(options, files));
+  }
+
+  #settings(shelf: Shelf): void {
+    const uri = `${shelf.root}baywright.json`;
+    if (shelf.settingsText === undefined) return;
+    const positions = positionsFor(shelf.settingsText, this.#workspace.client.encoding);
+    const { options } = this.#workspace;
+    const location = (_path: string, span: Span) => ({ uri, range: positions.range(span) });
+    this.#send(
+      uri,
+      null,
+      diagnosticsOf(
+        { path: SETTINGS_FILE, shelf, options, range: positions.range, location },
+        shelf.settingsFindings,
+      ),
+    );
+  }
+
+  /** An edited document is told its version even when nothing changed, so that a client knows the answer is of now. */
+  #send(uri: string, version: number | null, diagnostics: Diagnostic[]): void {
+    const key = JSON.stringify(diagnostics);
+    const before = this.#sent.get(uri);
+    const isOpen = this.#workspace.document(uri) !== undefined;
+    if (!isOpen && (before === key || (before === undefined && diagnostics.length === 0))) return;
+    if (diagnostics.length === 0 && !isOpen) this.#sent.delete(uri);
+    else this.#sent.set(uri, key);
+    this.#host.publish(
+      this.#workspace.document(uri)?.uri ?? this.#workspace.spoken(uri),
+      version,
+      diagnostics,
+    );
+  }
+}
+
+/** Findings of the last whole check at their places in the new text; those where the text was edited are left out. */
+function moved(findings: readonly Finding[], path: string, before: string, after: string): Finding[] {
+  const most = Math.min(before.length, after.length);
+  let head = 0;
+  while (head < most && before.charCodeAt(head) === after.charCodeAt(head)) head++;
+  let tail = 0;
+  while (
+    tail < most - head &&
+    before.charCodeAt(before.length - 1 - tail) === after.charCodeAt(after.length - 1 - tail)
+  )
+    tail++;
+  const shift = after.length - before.length;
+  const place = (span: Span): Span | undefined => {
+    if (span.end <= head) return span;
+    return span.start >= before.length - tail
+      ? { start: span.start + shift, end: span.end + shift }
+      : undefined;
+  };
+  return findings.flatMap((f) => {
+    const span = f.file === path && !f.code.startsWith('G') ? place(f.span) : undefined;
+    return span ? [{ ...f, span, related: [] }] : [];
+  });
+}

@@ -1,0 +1,275 @@
+// The protocol around workspace, checker and features: start, documents, settings, files, requests. It is the same for
+// Node and for a worker; both hand in a connection, a way to files and a clock.
+import {
+  type CancellationToken,
+  type Connection,
+  DidChangeConfigurationNotification,
+  DidChangeWatchedFilesNotification,
+  ErrorCodes,
+  type InitializeParams,
+  type InitializeResult,
+  LSPErrorCodes,
+  PositionEncodingKind,
+  ResponseError,
+  TextDocumentSyncKind,
+} from 'vscode-languageserver';
+import { Checker } from './checker.js';
+import type { Feature } from './features/feature.js';
+import { capabilities, FEATURES } from './features/index.js';
+import type { Files } from './files.js';
+import { readOptions } from './options.js';
+import { METHODS, type StartOptions } from './protocol.js';
+import { type Renderers, renderers } from './renderers.js';
+import type { View } from './view.js';
+import { Workspace } from './workspace.js';
+
+export interface ServerHost {
+  /** Files for the start options the client sent. */
+  files(options: Partial<StartOptions>): Files;
+  now(): number;
+  /** Runs work after the messages that wait and at least this long; gives a way to take it back. */
+  later(milliseconds: number, work: () => void): () => void;
+}
+
+const VERSION = '0.1.0';
+const WATCHED = '**/{*.bay,baywright.json}';
+
+export function serve(connection: Connection, host: ServerHost): void {
+  let workspace: Workspace | undefined;
+  let checker: Checker | undefined;
+  let params: InitializeParams | undefined;
+
+  connection.onInitialize((sent): InitializeResult => {
+    params = sent;
+    const start = (sent.initializationOptions ?? {}) as Partial<StartOptions>;
+    const made = new Workspace(host.files(start));
+    workspace = made;
+    made.client = clientFacts(sent);
+    checker = new Checker(made, checkerHost(connection, host, sent));
+    const folders = sent.workspaceFolders ?? (sent.rootUri ? [{ uri: sent.rootUri, name: '' }] : []);
+    for (const folder of folders) made.addFolder(folder.uri);
+    return {
+      serverInfo: { name: 'baywright', version: VERSION },
+      capabilities: {
+        ...capabilities(),
+        positionEncoding:
+          made.client.encoding === 'utf-8' ? PositionEncodingKind.UTF8 : PositionEncodingKind.UTF16,
+        textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: false },
+        workspace: {
+          ...capabilities().workspace,
+          workspaceFolders: { supported: true, changeNotifications: true },
+        },
+      },
+    };
+  });
+
+  connection.onInitialized(async () => {
+    if (!workspace || !checker || !params) return;
+    const { workspace: can } = params.capabilities;
+    // A client that takes no registrations is left as it is: it tells of changes by other ways, or not at all.
+    if (can?.didChangeConfiguration?.dynamicRegistration)
+      await connection.client
+        .register(DidChangeConfigurationNotification.type, { section: 'baywright' })
+        .catch(() => undefined);
+    if (can?.didChangeWatchedFiles?.dynamicRegistration)
+      await connection.client
+        .register(DidChangeWatchedFilesNotification.type, { watchers: [{ globPattern: WATCHED }] })
+        .catch(() => undefined);
+    if (can?.workspaceFolders)
+      connection.workspace.onDidChangeWorkspaceFolders(({ added, removed }) => {
+        for (const folder of removed) workspace?.removeFolder(folder.uri);
+        for (const folder of added) workspace?.addFolder(folder.uri);
+        checkEverything();
+      });
+    await pullOptions();
+    checkEverything();
+  });
+
+  const checkEverything = (): void => {
+    void workspace?.ready.then(() => checker?.everything());
+  };
+
+  const pullOptions = async (): Promise<void> => {
+    if (!workspace || !params?.capabilities.workspace?.configuration) return;
+    const sent: unknown = await connection.workspace.getConfiguration('baywright').catch(() => undefined);
+    workspace.options = readOptions(sent);
+  };
+
+  connection.onDidChangeConfiguration(async ({ settings }) => {
+    if (!workspace) return;
+    if (params?.capabilities.workspace?.configuration) await pullOptions();
+    else workspace.options = readOptions(settings);
+    checkEverything();
+    if (params?.capabilities.workspace?.inlayHint?.refreshSupport)
+      void connection.languages.inlayHint.refresh();
+    if (params?.capabilities.workspace?.codeLens?.refreshSupport)
+      void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
+  });
+
+  connection.onDidChangeWatchedFiles(({ changes }) => {
+    for (const { uri } of changes) workspace?.fileChanged(uri);
+    checkEverything();
+  });
+
+  connection.onDidOpenTextDocument(({ textDocument }) => {
+    workspace?.open(textDocument.uri, textDocument.version, textDocument.text);
+    void workspace?.ready.then(() => checker?.edited(textDocument.uri));
+  });
+  connection.onDidChangeTextDocument(({ textDocument, contentChanges }) => {
+    if (workspace?.change(textDocument.uri, textDocument.version, contentChanges))
+      checker?.edited(textDocument.uri);
+  });
+  connection.onDidCloseTextDocument(({ textDocument }) => {
+    workspace?.close(textDocument.uri);
+    checker?.closed(textDocument.uri);
+  });
+
+  for (const feature of FEATURES) {
+    connection.onRequest(feature.method, async (asked: unknown, token: CancellationToken) => {
+      if (!workspace || !checker)
+        throw new ResponseError(ErrorCodes.ServerNotInitialized, 'Baywright has not been started.');
+      await workspace.ready;
+      if (token.isCancellationRequested)
+        throw new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
+      return answer(feature, asked, viewOf(connection, host, workspace, checker, renderers(), token, asked));
+    });
+  }
+
+  connection.onShutdown(() => undefined);
+  connection.listen();
+}
+
+/** Answers one request. A document that is not known has no answer; a fault in one answer must not end the server. */
+async function answer(feature: Feature, asked: unknown, view: View): Promise<unknown> {
+  if (feature.about === 'library') return (await feature.run(view, asked as never)) ?? null;
+  const uri = uriIn(asked);
+  const snapshot = uri === undefined ? undefined : view.snapshot(uri);
+  if (!snapshot) {
+    if (feature.method.startsWith('baywright/'))
+      throw new ResponseError(
+        ErrorCodes.InvalidParams,
+        `${uri ?? 'The document'} is no Baywright file of this folder.`,
+      );
+    return null;
+  }
+  const result = (await feature.run(snapshot, asked as never, view)) ?? null;
+  const now = view.snapshot(snapshot.uri);
+  // An answer that took so long that the text was edited meanwhile would point at the wrong places.
+  if (now && now.text !== snapshot.text)
+    throw new ResponseError(LSPErrorCodes.ContentModified, 'edited meanwhile');
+  return result;
+}
+
+function uriIn(asked: unknown): string | undefined {
+  if (typeof asked !== 'object' || asked === null) return undefined;
+  const { textDocument, uri } = asked as { textDocument?: { uri?: unknown }; uri?: unknown };
+  const found = textDocument?.uri ?? uri;
+  return typeof found === 'string' ? found : undefined;
+}
+
+function viewOf(
+  connection: Connection,
+  host: ServerHost,
+  workspace: Workspace,
+  checker: Checker,
+  lent: Renderers,
+  token: CancellationToken,
+  asked: unknown,
+): View {
+  const workDone = (asked as { workDoneToken?: string | number } | null)?.workDoneToken;
+  let begun = false;
+  return {
+    client: workspace.client,
+    snapshot: (uri) => workspace.snapshot(uri),
+    file: (shelf, path) => workspace.snapshot(shelf.uri(path)),
+    shelves: () => workspace.shelves(),
+    findings: (shelf, path) => checker.findingsOf(shelf, path),
+    readBase64: (uri) => workspace.readBase64(uri),
+    renderers: lent,
+    isCancelled: () => token.isCancellationRequested,
+    progress(done, all, what) {
+      if (workDone === undefined) return;
+      const percentage = Math.round((100 * done) / Math.max(1, all));
+      const message = `${done} of ${all}`;
+      const value = begun
+        ? { kind: 'report', percentage, message }
+        : { kind: 'begin', title: what, cancellable: true, percentage, message };
+      begun = true;
+      void connection.sendNotification('$/progress', { token: workDone, value });
+    },
+    pause: () => new Promise((resolve) => host.later(0, resolve)),
+  };
+}
+
+function checkerHost(
+  connection: Connection,
+  host: ServerHost,
+  params: InitializeParams,
+): ConstructorParameters<typeof Checker>[1] {
+  const canProgress = params.capabilities.window?.workDoneProgress ?? false;
+  let bar: { token: string; last: number } | undefined;
+  let bars = 0;
+  let told = '';
+  return {
+    now: host.now,
+    later: host.later,
+    publish: (uri, version, diagnostics) =>
+      void connection.sendDiagnostics({ uri, diagnostics, ...(version === null ? {} : { version }) }),
+    checked(uris) {
+      if (uris.length === 0) void connection.sendNotification(METHODS.libraryChanged);
+      else void connection.sendNotification(METHODS.previewStale, { uris });
+    },
+    progress(done, all) {
+      if (!canProgress || all < MANY) return;
+      if (!bar) {
+        bars += 1;
+        bar = { token: `baywright-check-${bars}`, last: 0 };
+        const { token } = bar;
+        void connection.sendRequest('window/workDoneProgress/create', { token }).then(
+          () =>
+            connection.sendNotification('$/progress', {
+              token,
+              value: { kind: 'begin', title: 'Checking the library', percentage: 0 },
+            }),
+          () => undefined,
+        );
+        return;
+      }
+      const percentage = Math.floor((100 * done) / all);
+      if (done >= all) {
+        void connection.sendNotification('$/progress', { token: bar.token, value: { kind: 'end' } });
+        bar = undefined;
+      } else if (percentage >= bar.last + 5) {
+        bar.last = percentage;
+        void connection.sendNotification('$/progress', {
+          token: bar.token,
+          value: { kind: 'report', percentage, message: `${done} of ${all}` },
+        });
+      }
+    },
+    unused(entries) {
+      const words = entries.join(', ');
+      if (words !== '' && words !== told)
+        connection.window.showWarningMessage(
+          `These settings of baywright.findings.suppress silence nothing: ${words}`,
+        );
+      told = words;
+    },
+  };
+}
+
+/** A library of fewer files is checked before a bar could be read. */
+const MANY = 40;
+
+function clientFacts({ capabilities: can, initializationOptions }: InitializeParams): Workspace['client'] {
+  const encodings = can.general?.positionEncodings ?? [];
+  const first = encodings.find((e) => e === PositionEncodingKind.UTF16 || e === PositionEncodingKind.UTF8);
+  return {
+    encoding: first === PositionEncodingKind.UTF8 ? 'utf-8' : 'utf-16',
+    snippets: can.textDocument?.completion?.completionItem?.snippetSupport ?? false,
+    documentChanges: can.workspace?.workspaceEdit?.documentChanges ?? false,
+    linkTargets: can.textDocument?.definition?.linkSupport ?? false,
+    asksAgain:
+      typeof (initializationOptions as Partial<StartOptions> | undefined)?.filesByClient === 'boolean',
+  };
+}

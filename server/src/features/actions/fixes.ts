@@ -1,0 +1,76 @@
+// Quick fixes of findings, fixes of a whole code, fix-all of the safe ones, and `accept` with a reason.
+import type { Finding, TextEdit } from '@baywright/language';
+import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import type { Snapshot } from '../../snapshot.js';
+import { fromLanguage } from '../../workspace-edit.js';
+import { diagnosticOf } from '../diagnostics.js';
+
+export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): CodeAction[] {
+  const all = snapshot.analysis().findings;
+  const actions: CodeAction[] = [];
+  for (const finding of findings) {
+    const diagnostics = [diagnosticOf(snapshot, finding)];
+    for (const fix of finding.fixes) {
+      actions.push({
+        title: fix.title,
+        kind: CodeActionKind.QuickFix,
+        diagnostics,
+        edit: fromLanguage(snapshot, fix.edits),
+        ...(fix.preferred || finding.fixes.length === 1 ? { isPreferred: true } : {}),
+      });
+    }
+    const same = all.filter((f) => f.code === finding.code && f.fixes.length > 0);
+    if (finding.fixes.length > 0 && same.length > 1) {
+      actions.push({
+        title: `Mend all ${same.length} of “${finding.name}” in this file`,
+        kind: CodeActionKind.QuickFix,
+        diagnostics,
+        edit: fromLanguage(snapshot, together(same)),
+      });
+    }
+    if (finding.severity !== 'error' && finding.span.end > 0)
+      actions.push({
+        title: `Accept ${finding.code} here, with a reason`,
+        kind: CodeActionKind.QuickFix,
+        diagnostics,
+        edit: fromLanguage(snapshot, [accept(snapshot, finding)]),
+      });
+  }
+  return actions;
+}
+
+/** All fixes that may be applied unasked, as one edit. */
+export function fixAll(snapshot: Snapshot): CodeAction | undefined {
+  const safe = snapshot.analysis().findings.filter((f) => f.fixes.some((x) => x.preferred));
+  if (safe.length === 0) return undefined;
+  return {
+    title: 'Apply all safe fixes',
+    kind: CodeActionKind.SourceFixAll,
+    edit: fromLanguage(snapshot, together(safe)),
+  };
+}
+
+/** Edits of several fixes without two that touch the same place: the first in the text stands. */
+export function together(findings: readonly Finding[]): TextEdit[] {
+  const taken: TextEdit[] = [];
+  for (const finding of findings) {
+    const fix = finding.fixes.find((f) => f.preferred) ?? finding.fixes[0];
+    if (!fix || fix.edits.some((e) => taken.some((t) => t.file === e.file && clash(t, e)))) continue;
+    taken.push(...fix.edits);
+  }
+  return taken;
+}
+
+function clash(a: TextEdit, b: TextEdit): boolean {
+  return a.span.start <= b.span.end && b.span.start <= a.span.end;
+}
+
+function accept(snapshot: Snapshot, finding: Finding): TextEdit {
+  const start = snapshot.text.lastIndexOf('\n', finding.span.start - 1) + 1;
+  const indent = /^[ \t]*/.exec(snapshot.text.slice(start, finding.span.start))?.[0] ?? '';
+  return {
+    file: snapshot.path,
+    span: { start, end: start },
+    text: `${indent}accept ${finding.code}: reason\n`,
+  };
+}

@@ -1,0 +1,60 @@
+// Moves a declaration to a catalogue and imports it, where the file does not already.
+import { pathAt, resolvePath, SECTION_BY_WORD, type Span, type TextEdit } from '@baywright/language';
+import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import type { Snapshot } from '../../snapshot.js';
+import { fromLanguage } from '../../workspace-edit.js';
+import { relative } from '../completion/heads.js';
+import { entryInsertion, reindented, wholeLines } from './text.js';
+
+const MOST = 5;
+
+export function moveToCatalogue(snapshot: Snapshot, span: Span): CodeAction[] {
+  const path = pathAt(snapshot.tree, span.start);
+  const entry = path.find((l) => l.kind === 'entry');
+  const section = path[0];
+  const kind = section?.kind === 'section' ? SECTION_BY_WORD.get(section.word)?.declares : undefined;
+  if (!entry || !kind) return [];
+  const { text } = snapshot;
+  const model = snapshot.library.model(snapshot.path);
+  const used = new Set(
+    model?.uses.map((u) => (u.path ? resolvePath(snapshot.path, u.path.text) : undefined)),
+  );
+  const catalogues = snapshot.shelf
+    .paths()
+    .filter((p) => p !== snapshot.path && snapshot.library.model(p)?.kind === 'catalogue');
+  const nearest = [...catalogues.filter((p) => used.has(p)), ...catalogues.filter((p) => !used.has(p))].slice(
+    0,
+    MOST,
+  );
+  const lone = section?.children.length === 1;
+  const own = wholeLines(text, lone && section ? section : entry);
+  const block = reindented(
+    text.slice(wholeLines(text, entry).start, wholeLines(text, entry).end),
+    2 - entry.indent,
+  );
+  return nearest.flatMap((target) => {
+    const other = snapshot.library.model(target);
+    const into = snapshot.file(target);
+    const insertion = other && into && entryInsertion(target, into.text, other.lines, kind, block);
+    if (!insertion) return [];
+    const edits: TextEdit[] = [{ file: snapshot.path, span: own, text: '' }, insertion];
+    if (!used.has(target)) edits.push(useLine(snapshot, target));
+    return [
+      {
+        title: `Move ${entry.head.text} to ${target}`,
+        kind: `${CodeActionKind.Refactor}.move`,
+        edit: fromLanguage(snapshot, edits),
+      },
+    ];
+  });
+}
+
+/** A line that imports a file, behind the imports there are, else behind the opening line. */
+export function useLine(snapshot: Snapshot, target: string): TextEdit {
+  const { tree, text, path } = snapshot;
+  const last = tree.lines.filter((l) => l.kind === 'use').at(-1);
+  const head = tree.lines.find((l) => l.kind === 'procedure' || l.kind === 'catalogue');
+  const at = wholeLines(text, last ?? head ?? { start: 0, end: 0 }).end;
+  const line = `use "${relative(path, target)}"\n`;
+  return { file: path, span: { start: at, end: at }, text: last ? line : `\n${line}` };
+}

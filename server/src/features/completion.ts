@@ -1,0 +1,130 @@
+// Completion: what may stand at the cursor, asked of the tables, the names and the state of the vehicle at the line.
+import { HEADS_IN, type LineContext, VERB_BY_WORD, VERBS } from '@baywright/language';
+import {
+  type CompletionItem,
+  CompletionItemTag,
+  type CompletionList,
+  type CompletionParams,
+  InsertTextFormat,
+  MarkupKind,
+} from 'vscode-languageserver';
+import type { Snapshot } from '../snapshot.js';
+import { type Offer, word } from './completion/answer.js';
+import { type Cursor, cursorAt } from './completion/cursor.js';
+import { entryOffers } from './completion/entry.js';
+import { behindHead, firstWordOffers } from './completion/heads.js';
+import { proseOffers } from './completion/prose.js';
+import { ruleOffers } from './completion/rules.js';
+import { statementOffers } from './completion/statement.js';
+import { kindOffers, undeclaredOffers } from './completion/things.js';
+import { documentFeature, libraryFeature } from './feature.js';
+import { thingCard } from './hover/thing.js';
+
+export const completion = documentFeature<CompletionParams>(
+  'textDocument/completion',
+  { completionProvider: { triggerCharacters: [' ', '{', '"'], resolveProvider: true } },
+  (snapshot, { position }): CompletionList | null => {
+    const cursor = cursorAt(snapshot, snapshot.positions.offset(position));
+    if (!cursor) return null;
+    const offers = offersAt(snapshot, cursor).slice(0, MOST);
+    const range = snapshot.range(cursor.replaces);
+    return { isIncomplete: false, items: offers.map((offer, i) => itemOf(snapshot, offer, range, i)) };
+  },
+);
+
+const MOST = 400;
+
+export function offersAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
+  const { context, before } = cursor;
+  if (context === 'text') return proseOffers(snapshot, cursor.reference ?? '');
+  if (context === 'rule') return ruleOffers(snapshot, cursor);
+  if (context === 'entry')
+    return cursor.declares === 'condition' && before === '' ? [] : entryOffers(snapshot, cursor);
+  if (context === 'declarations')
+    return before === ''
+      ? [
+          ...undeclaredOffers(snapshot, cursor.declares ?? 'part'),
+          ...firstWordOffers('declarations', snapshot.client.snippets),
+        ]
+      : [];
+  const head = behindHead(snapshot, cursor);
+  if (head) return head;
+  if (before === '')
+    return context === 'statement'
+      ? belowStatement(snapshot, cursor)
+      : context === 'prerequisites'
+        ? prerequisites(snapshot)
+        : firstWordOffers(context, snapshot.client.snippets);
+  if (context === 'statement' && cursor.parent?.kind === 'statement') {
+    const verb = VERB_BY_WORD.get(cursor.parent.verb.text);
+    return verb ? statementOffers(snapshot, cursor, verb, ` ${before}`) : [];
+  }
+  return behindVerb(snapshot, cursor, context);
+}
+
+function behindVerb(snapshot: Snapshot, cursor: Cursor, context: LineContext): Offer[] {
+  const { before } = cursor;
+  const word = /^\S+/.exec(before)?.[0] ?? '';
+  if (HEADS_IN.get(context)?.has(word) && !VERB_BY_WORD.has(word)) return [];
+  const verb = VERB_BY_WORD.get(word);
+  return verb ? statementOffers(snapshot, cursor, verb, before.slice(word.length)) : [];
+}
+
+/** Below a statement stand its further clauses, and lines of text. */
+function belowStatement(snapshot: Snapshot, cursor: Cursor): Offer[] {
+  const verb = cursor.parent?.kind === 'statement' ? VERB_BY_WORD.get(cursor.parent.verb.text) : undefined;
+  const there = new Set(cursor.parent?.kind === 'statement' ? cursor.parent.clauses.map((c) => c.word) : []);
+  const clauses = Object.entries(verb?.clauses ?? {})
+    .filter(([w]) => !there.has(w))
+    .map(([w, slot]) => word(w, slot.docs, { insert: `${w} ` }));
+  return [...clauses, ...firstWordOffers('statement', snapshot.client.snippets)];
+}
+
+function prerequisites(snapshot: Snapshot): Offer[] {
+  return [
+    ...kindOffers(snapshot.analysis().job, ['tool', 'condition']),
+    ...firstWordOffers('prerequisites', false),
+  ];
+}
+
+/** Docs come when an item is looked at: of verbs from their table, of things from their declaration. */
+export const resolveCompletion = libraryFeature<CompletionItem>(
+  'completionItem/resolve',
+  {},
+  (view, item): CompletionItem => {
+    const data = item.data as { uri?: string; name?: string } | undefined;
+    const snapshot = data?.uri === undefined ? undefined : view.snapshot(data.uri);
+    const verb = VERBS.find((v) => v.word === item.label);
+    const thing = data?.name === undefined ? undefined : snapshot?.analysis().job.scope.resolve(data.name);
+    const card =
+      thing && snapshot
+        ? thingCard(snapshot, thing)
+        : verb
+          ? `${verb.docs}\n\n\`\`\`baywright\n${verb.example}\n\`\`\``
+          : undefined;
+    return card === undefined ? item : { ...item, documentation: { kind: MarkupKind.Markdown, value: card } };
+  },
+);
+
+function itemOf(
+  snapshot: Snapshot,
+  offer: Offer,
+  range: ReturnType<Snapshot['range']>,
+  i: number,
+): CompletionItem {
+  return {
+    label: offer.label,
+    kind: offer.kind,
+    sortText: String(i).padStart(4, '0'),
+    filterText: offer.insert?.startsWith('"') ? offer.insert : offer.label,
+    textEdit: { range, newText: offer.insert ?? offer.label },
+    insertTextFormat: offer.snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
+    ...(offer.detail === undefined ? {} : { detail: offer.detail }),
+    ...(offer.docs === undefined ? {} : { documentation: { kind: MarkupKind.Markdown, value: offer.docs } }),
+    ...(offer.later ? { tags: [CompletionItemTag.Deprecated] } : {}),
+    ...(offer.goesOn && snapshot.client.asksAgain
+      ? { command: { title: '', command: 'editor.action.triggerSuggest' } }
+      : {}),
+    data: { uri: snapshot.uri, name: offer.label },
+  };
+}

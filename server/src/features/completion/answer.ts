@@ -1,0 +1,52 @@
+// One completion, before it becomes an item of the protocol.
+import type { Thing } from '@baywright/language';
+import { CompletionItemKind } from 'vscode-languageserver';
+
+export interface Offer {
+  readonly label: string;
+  readonly kind: CompletionItemKind;
+  /** Text to insert; the label when absent. `$1` and `$0` are stops when `snippet`. */
+  readonly insert?: string;
+  readonly snippet?: boolean;
+  readonly detail?: string;
+  readonly docs?: string;
+  /** Shown struck out or last: cannot be done now. */
+  readonly later?: boolean;
+  /** Ask again at once: what follows is a choice too. */
+  readonly goesOn?: boolean;
+}
+
+export const word = (label: string, docs: string, more: Partial<Offer> = {}): Offer => ({
+  label,
+  kind: CompletionItemKind.Keyword,
+  docs,
+  ...more,
+});
+export const value = (label: string, detail?: string): Offer => ({
+  label,
+  kind: CompletionItemKind.Value,
+  ...(detail === undefined ? {} : { detail }),
+});
+
+export function thingOffer(thing: Thing, more: Partial<Offer> = {}): Offer {
+  return {
+    label: thing.name,
+    kind: KINDS[thing.kind] ?? CompletionItemKind.Variable,
+    detail: thing.title,
+    ...more,
+  };
+}
+
+const KINDS: Readonly<Partial<Record<Thing['kind'], CompletionItemKind>>> = {
+  part: CompletionItemKind.Class,
+  fastener: CompletionItemKind.Field,
+  connection: CompletionItemKind.Interface,
+  fluid: CompletionItemKind.Property,
+  condition: CompletionItemKind.Enum,
+  place: CompletionItemKind.Reference,
+  tool: CompletionItemKind.Struct,
+  operation: CompletionItemKind.Function,
+  source: CompletionItemKind.File,
+  vehicle: CompletionItemKind.Module,
+  limit: CompletionItemKind.Constant,
+};

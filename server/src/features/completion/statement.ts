@@ -1,0 +1,81 @@
+// Completion behind a verb: its objects, the clauses it still lacks, what stands in them.
+import { STEP_CLAUSE_BY_WORD, type VerbDef } from '@baywright/language';
+import type { Snapshot } from '../../snapshot.js';
+import { type Offer, value, word } from './answer.js';
+import type { Cursor } from './cursor.js';
+import { guardOffers } from './guards.js';
+import { kindOffers, objectOffers } from './things.js';
+import { endsInNumber, rawOffers, unitOffers } from './values.js';
+
+/** `rest` is the code between the verb and the word being typed. */
+export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDef, rest: string): Offer[] {
+  const guard = /(?:^|[\s,])when\s(.*)$/.exec(rest);
+  if (guard) return guardOffers(snapshot, guard[1] ?? '');
+  const words = Object.keys(verb.clauses).sort((a, b) => b.length - a.length);
+  const at = lastClause(rest, words);
+  const job = snapshot.analysisAbove(cursor.replaces.start).job;
+  const named = new Set(rest.split(/[\s,]+/));
+  const text = at ? rest.slice(at.end) : rest;
+  if (endsInNumber(text)) {
+    const kinds = (at ? verb.clauses[at.word]?.quantity : verb.bare?.quantity) ?? [];
+    if (kinds.length > 0) return unitOffers(kinds);
+    if (verb.takesCount && !at) return [value('of', 'of a set')];
+  }
+  if (at) {
+    const slot = verb.clauses[at.word];
+    const fresh = text.trim() === '' || /(?:,|\bor)\s*$/.test(text);
+    const answers = slot?.names ? kindOffers(job, slot.names, named) : rawOffers(at.word);
+    const moves = at.word === 'to' && !fresh ? [] : positions(snapshot, cursor, rest, at.word);
+    return fresh ? [...moves, ...answers] : furtherClauses(verb, rest, slot?.names !== undefined);
+  }
+  if (verb.takesValue) {
+    const condition = job.scope.resolve(/^\s*(\S+)\s+$/.exec(rest)?.[1] ?? '');
+    if (condition?.kind === 'condition') return condition.values.map((v) => value(v.text, condition.title));
+  }
+  const wantsObject = verb.object !== 'none' && (rest.trim() === '' || /(?:,|\bof)\s*$/.test(rest));
+  const objects = wantsObject ? objectOffers(snapshot, cursor, verb, named) : [];
+  return rest.trim() === '' ? objects : [...objects, ...furtherClauses(verb, rest, false)];
+}
+
+/** Clauses that the verb knows and the line does not have yet; those it may not do without come first. */
+function furtherClauses(verb: VerbDef, rest: string, afterNames: boolean): Offer[] {
+  const open = Object.entries(verb.clauses).filter(([w]) => !hasWord(rest, w));
+  const needed = (slot: VerbDef['clauses'][string]): number => (slot.required ? 0 : 1);
+  const clauses = open
+    .sort((a, b) => needed(a[1]) - needed(b[1]))
+    .map(([w, slot]) =>
+      word(w, slot.docs, { insert: `${w} `, goesOn: STEP_CLAUSE_BY_WORD.get(w)?.shape !== 'flag' }),
+    );
+  const or = afterNames ? [word('or', 'Names an alternative.', { insert: 'or ', goesOn: true })] : [];
+  return [...clauses, ...or, word('when', 'Only for these variants.', { insert: 'when ', goesOn: true })];
+}
+
+/** Positions of the part that `move` acts on. */
+function positions(snapshot: Snapshot, cursor: Cursor, rest: string, clause: string): Offer[] {
+  if (clause !== 'to') return [];
+  const thing = snapshot
+    .analysisAbove(cursor.replaces.start)
+    .job.scope.resolve(/^\s*([^\s,]+)/.exec(rest)?.[1] ?? '');
+  return thing && thing.clauses.has('positions') ? thing.values.map((v) => value(v.text, thing.title)) : [];
+}
+
+/** The clause word that stands last, with where it ends. */
+export function lastClause(
+  text: string,
+  words: readonly string[],
+): { word: string; end: number } | undefined {
+  let last: { word: string; end: number } | undefined;
+  for (const w of words) {
+    const pattern = new RegExp(`(?:^|[\\s,])${w.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?=\\s)`, 'g');
+    for (const match of text.matchAll(pattern)) {
+      const end = match.index + match[0].length;
+      // `until level at` ends where `at` does: the longer word stands.
+      if (!last || end > last.end) last = { word: w, end };
+    }
+  }
+  return last;
+}
+
+export function hasWord(text: string, w: string): boolean {
+  return new RegExp(`(?:^|[\\s,])${w}(?=[\\s,]|$)`).test(text);
+}

@@ -1,0 +1,117 @@
+// Values from the tables: units of the right dimension, threads, classes, grades, head sizes, orders.
+import { type QuantityKind, rational, trade, units, unitText } from '@baywright/language';
+import { CompletionItemKind } from 'vscode-languageserver';
+import { type Offer, value } from './answer.js';
+
+/** The kinds of quantity that fit a clause of an entry. */
+export const CLAUSE_QUANTITY: Readonly<Record<string, readonly QuantityKind[]>> = {
+  torque: ['torque', 'angle'],
+  fill: ['volume', 'mass'],
+  mass: ['mass'],
+  settle: ['time'],
+  'fit within': ['time'],
+  'torque after': ['time'],
+  'fill after': ['time'],
+  'run after': ['time'],
+  rated: ['mass', 'force'],
+  length: ['length'],
+  grip: ['length'],
+  hex: ['length'],
+  square: ['length'],
+  'twelve-point': ['length'],
+  'at least': ['length', 'pressure', 'voltage', 'angle', 'temperature'],
+  'at most': ['length', 'pressure', 'voltage', 'angle', 'temperature'],
+  new: ['length'],
+  amount: ['volume', 'mass', 'length'],
+  labour: ['time'],
+};
+
+/** A number that stands before the cursor asks for its unit. */
+export function endsInNumber(before: string): boolean {
+  return /(?:^|[\s,±/+-])[0-9½¼¾][0-9 .,/½¼¾]*\s?$/.test(before);
+}
+
+export function unitOffers(kinds: readonly QuantityKind[]): Offer[] {
+  return units
+    .filter((u) => kinds.includes(u.kind))
+    .map((u) => ({ label: unitText(u, rational(2)).trim(), kind: CompletionItemKind.Unit, detail: u.kind }))
+    .filter((o, i, all) => all.findIndex((x) => x.label === o.label) === i);
+}
+
+/** Threads a shop meets: coarse and common fine series of ISO 261, UNC, UNF and pipe threads. */
+export function threadOffers(): Offer[] {
+  return THREADS.filter((t) => trade.isThread(trade.readThread(t))).map((t) => value(t, 'thread'));
+}
+
+const THREADS = [
+  'M4x0.7',
+  'M5x0.8',
+  'M6x1.0',
+  'M8x1.25',
+  'M8x1.0',
+  'M10x1.5',
+  'M10x1.25',
+  'M12x1.75',
+  'M12x1.5',
+  'M12x1.25',
+  'M14x2.0',
+  'M14x1.5',
+  'M16x2.0',
+  'M16x1.5',
+  'M18x1.5',
+  'M20x1.5',
+  'M22x1.5',
+  'M24x1.5',
+  '1/4-20 UNC',
+  '5/16-18 UNC',
+  '3/8-16 UNC',
+  '7/16-14 UNC',
+  '1/2-13 UNC',
+  '1/4-28 UNF',
+  '5/16-24 UNF',
+  '3/8-24 UNF',
+  '7/16-20 UNF',
+  '1/2-20 UNF',
+  '1/8-27 NPT',
+  '1/4-18 NPT',
+  '3/8-18 NPT',
+  'G1/8',
+  'G1/4',
+  'G3/8',
+];
+
+export function rawOffers(clause: string): Offer[] {
+  return (RAW[clause] ?? []).map((text) => value(text));
+}
+
+const RAW: Readonly<Record<string, readonly string[]>> = {
+  class: ['8.8', '10.9', '12.9', 'A2-70', 'A4-80'],
+  grade: ['2', '5', '8'],
+  SAE: ['0W-20', '5W-30', '10W-40', '75W-80', '75W-90', '80W-90'],
+  API: ['GL-4', 'GL-5', 'SP', 'CK-4'],
+  DOT: ['3', '4', '5.1'],
+  ACEA: ['A3/B4', 'C2', 'C3', 'E8'],
+  NLGI: ['1', '2'],
+  refrigerant: ['R-134a', 'R-1234yf'],
+  order: ['star', 'cross', 'inside-out', 'outside-in'],
+  layout: ['circle', '2 rows'],
+  threadlocker: ['low', 'medium', 'high'],
+  hexalobular: ['T20', 'T25', 'T27', 'T30', 'T40', 'T45', 'T50', 'T55', 'E10', 'E12', 'E14', 'E18'],
+};
+
+/** Head sizes that the tables list for a thread, smallest first. */
+export function headOffers(thread: string | undefined): Offer[] {
+  const read = thread === undefined ? undefined : trade.readThread(thread);
+  if (!read || !trade.isThread(read)) return [];
+  const seen = new Set<string>();
+  return trade.headSizes(read).flatMap((size) => {
+    const label = headLabel(size.acrossFlatsMm, read.system === 'metric');
+    if (seen.has(label)) return [];
+    seen.add(label);
+    return [value(label, thread)];
+  });
+}
+
+function headLabel(mm: number, metric: boolean): string {
+  return metric ? `${mm} mm` : `${trade.inchFraction(mm / 25.4)} in`;
+}

@@ -1,0 +1,146 @@
+// Hover: the thing under the pointer and how it stands at that line, a quantity in both systems, help for verbs,
+// clauses and heads, and the explanation of a finding there.
+import {
+  DIAGNOSTICS,
+  ENTRY_CLAUSE_BY_WORD,
+  formatMeasure,
+  HEADS,
+  type Line,
+  limitsOf,
+  type MeasureNode,
+  NEEDS,
+  pathAt,
+  SECTION_BY_WORD,
+  type Span,
+  STATE_GROUPS,
+  STEP_CLAUSE_BY_WORD,
+  stateAt,
+  touches,
+  VERB_BY_WORD,
+} from '@baywright/language';
+import { type Hover, type HoverParams, MarkupKind } from 'vscode-languageserver';
+import { meantAt } from '../locate.js';
+import type { Snapshot } from '../snapshot.js';
+import { documentFeature } from './feature.js';
+import { thingCard } from './hover/thing.js';
+import { inOtherSystem, measuresOf } from './quantities.js';
+
+export const hover = documentFeature<HoverParams>(
+  'textDocument/hover',
+  { hoverProvider: true },
+  (snapshot, { position }): Hover | null => {
+    const offset = snapshot.positions.offset(position);
+    const line = pathAt(snapshot.tree, offset).pop();
+    const found = line
+      ? (aboutQuantity(snapshot, line, offset) ??
+        aboutThing(snapshot, line, offset) ??
+        aboutWord(line, offset))
+      : undefined;
+    const reasons = aboutFindings(snapshot, offset);
+    const text = [found?.text, ...reasons].filter((t) => t !== undefined).join('\n\n---\n\n');
+    if (text === '') return null;
+    return {
+      contents: { kind: MarkupKind.Markdown, value: text },
+      ...(found ? { range: snapshot.range(found.span) } : {}),
+    };
+  },
+);
+
+interface Found {
+  readonly text: string;
+  readonly span: Span;
+}
+
+function aboutThing(snapshot: Snapshot, line: Line, offset: number): Found | undefined {
+  const meant = meantAt(snapshot, offset);
+  if (!meant) return undefined;
+  const { run } = snapshot.analysis();
+  const facts =
+    run && line.kind === 'statement'
+      ? stateAt(run, line.start).filter((f) => f.thing.id === meant.thing.id)
+      : [];
+  const state = facts
+    .map(
+      (f) =>
+        `Before this line: ${STATE_GROUPS[f.group].toLowerCase()}${f.detail === '' ? '' : `, ${f.detail}`}${f.variants === undefined ? '' : ` (when ${f.variants})`}`,
+    )
+    .join('  \n');
+  return {
+    text: [thingCard(snapshot, meant.thing), state].filter((t) => t !== '').join('\n\n'),
+    span: meant.span,
+  };
+}
+
+function aboutQuantity(snapshot: Snapshot, line: Line, offset: number): Found | undefined {
+  const node = measuresOf(line).find((m) => touches(m, offset));
+  if (!node) return undefined;
+  if (!node.measure) {
+    const unit = node.amounts.find((a) => a.unit && a.unit.readings.length > 1)?.unit;
+    return (
+      unit && {
+        text: `“${unit.spelling}” may mean ${unit.readings.map((r) => `**${r.unit.symbol}**`).join(' or ')}.`,
+        span: node,
+      }
+    );
+  }
+  const other = inOtherSystem(node);
+  const unit = node.amounts.find((a) => a.unit && touches(a.unit, offset))?.unit?.unit;
+  const lines = [
+    `**${formatMeasure(node.measure)}**${other === undefined ? '' : ` ≈ ${other}`}`,
+    asRange(node),
+    unit ? `${unit.names.en.other} (${unit.kind})` : undefined,
+  ];
+  return {
+    text: lines.filter((l) => l !== undefined).join('  \n'),
+    span: snapshot.text.length >= node.end ? node : line.code,
+  };
+}
+
+/** A tolerance as the range it allows. */
+function asRange({ measure }: MeasureNode): string | undefined {
+  if (measure?.form !== 'amount' || (measure.plus === undefined && measure.minus === undefined))
+    return undefined;
+  const { low, high } = limitsOf(measure);
+  if (!low || !high) return undefined;
+  const range = { form: 'range', low, high, unit: measure.unit, digits: measure.digits } as const;
+  return formatMeasure(range);
+}
+
+function aboutWord(line: Line, offset: number): Found | undefined {
+  if ('clauses' in line && line.kind !== 'rule') {
+    const clause = line.clauses.find((c) => touches(c.wordSpan, offset) && c.wordSpan.end > c.wordSpan.start);
+    const docs =
+      clause &&
+      (line.kind === 'statement'
+        ? (VERB_BY_WORD.get(line.verb.text)?.clauses[clause.word]?.docs ??
+          STEP_CLAUSE_BY_WORD.get(clause.word)?.docs)
+        : ENTRY_CLAUSE_BY_WORD.get(clause.word)?.docs);
+    if (clause && docs !== undefined) return { text: `**${clause.word}**: ${docs}`, span: clause.wordSpan };
+  }
+  if (!touches(line.head, offset)) return undefined;
+  const verb = line.kind === 'statement' ? VERB_BY_WORD.get(line.verb.text) : undefined;
+  if (verb) {
+    const needs = [...new Set(Object.values(verb.on).flatMap((effect) => effect.needs))].map(
+      (need) => `- ${NEEDS[need]}`,
+    );
+    const asks = needs.length === 0 ? '' : `\n\nAsks that\n${needs.join('\n')}`;
+    return {
+      text: `**${verb.word}**: ${verb.docs}${asks}\n\n\`\`\`baywright\n${verb.example}\n\`\`\``,
+      span: line.head,
+    };
+  }
+  const section = line.kind === 'section' ? SECTION_BY_WORD.get(line.word) : undefined;
+  const head = section ?? HEADS.find((h) => h.word === line.head.text);
+  return head && { text: `**${head.word}**: ${head.docs}`, span: line.head };
+}
+
+/** Why findings at this place matter, from the catalogue. */
+function aboutFindings(snapshot: Snapshot, offset: number): string[] {
+  const here = snapshot
+    .analysis()
+    .findings.filter((f) => f.file === snapshot.path && touches(f.span, offset));
+  return [...new Set(here.map((f) => f.code))].map((code) => {
+    const def = DIAGNOSTICS.find((d) => d.code === code);
+    return def ? `**${code} ${def.name}**: ${def.why}` : `**${code}**`;
+  });
+}

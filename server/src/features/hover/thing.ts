@@ -1,0 +1,70 @@
+// A thing as a card: what it is, its declaration, where its figures come from, what its torque does to the joint.
+import { clausesOf, type Thing } from '@baywright/language';
+import type { Snapshot } from '../../snapshot.js';
+import { inOtherSystem } from '../quantities.js';
+import { inWords, jointFigures, kilonewtons } from './joint.js';
+
+export function thingCard(snapshot: Snapshot, thing: Thing): string {
+  const file = thing.line && snapshot.file(thing.file);
+  const head = `**${thing.title}** · ${thing.kind}${thing.file && thing.file !== snapshot.path ? ` · ${thing.file}` : ''}`;
+  const declared =
+    thing.line && file
+      ? `\`\`\`baywright\n${dedented(file.text.slice(thing.line.start, thing.line.end), thing.line.indent)}\n\`\`\``
+      : undefined;
+  return [head, declared, figures(thing), joint(snapshot, thing), sources(snapshot, thing)]
+    .filter((part) => part !== undefined && part !== '')
+    .join('\n\n');
+}
+
+/** The figures of the thing in the other unit system. */
+function figures(thing: Thing): string {
+  const lines: string[] = [];
+  for (const [word, list] of thing.clauses) {
+    for (const { clause } of list) {
+      for (const { measure } of clause.spec?.stages ?? []) {
+        const other = inOtherSystem(measure);
+        if (other !== undefined) lines.push(`${word} ≈ ${other}`);
+      }
+    }
+  }
+  return lines.join('  \n');
+}
+
+function joint(snapshot: Snapshot, thing: Thing): string {
+  if (thing.kind !== 'fastener') return '';
+  return jointFigures(thing, snapshot.analysis().job.scope)
+    .map((figures) => {
+      const { check, wrench } = figures;
+      const range = check
+        ? ` (${kilonewtons(check.preloadRangeN[0])} to ${kilonewtons(check.preloadRangeN[1])} with the friction)`
+        : '';
+      const tool = wrench.tool ? `wrench: ${wrench.tool.name}` : '';
+      return [inWords(figures) === undefined ? '' : `${inWords(figures)}${range}`, tool]
+        .filter((x) => x !== '')
+        .join('  \n');
+    })
+    .filter((x) => x !== '')
+    .join('\n\n');
+}
+
+/** The sheets its figures come from, by their titles. */
+function sources(snapshot: Snapshot, thing: Thing): string {
+  const scope = snapshot.analysis().job.scope;
+  const sheets = new Set(
+    clausesOf(thing, 'per').flatMap(({ clause }) =>
+      clause.raw && !clause.raw.hole ? [clause.raw.text] : [],
+    ),
+  );
+  return [...sheets]
+    .map((sheet) => `per **${sheet}**${scope.resolve(sheet) ? `: ${scope.resolve(sheet)?.title}` : ''}`)
+    .join('  \n');
+}
+
+/** A block without the indent of its first line. */
+export function dedented(text: string, indent: number): string {
+  return text
+    .split(/\r?\n/)
+    .map((line, i) => (i === 0 ? line : line.replace(new RegExp(`^[ \\t]{0,${indent}}`), '')))
+    .join('\n')
+    .trimEnd();
+}

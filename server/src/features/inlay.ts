@@ -1,0 +1,96 @@
+// Inlay hints: the other unit system, figures of a joint, count and head of fasteners, new parts. One master switch.
+import {
+  clausesOf,
+  countKnown,
+  hasClause,
+  type Line,
+  mentionsOf,
+  pathAt,
+  type Scope,
+  type Span,
+  scopeOf,
+  threadText,
+  tighteningCount,
+  walkLines,
+} from '@baywright/language';
+import { type InlayHint, InlayHintKind, type InlayHintParams } from 'vscode-languageserver';
+import type { Snapshot } from '../snapshot.js';
+import { documentFeature } from './feature.js';
+import { inWords, jointFigures } from './hover/joint.js';
+import { inOtherSystem, measuresOf } from './quantities.js';
+
+export const inlay = documentFeature<InlayHintParams>(
+  'textDocument/inlayHint',
+  { inlayHintProvider: true },
+  (snapshot, { range }): InlayHint[] => {
+    const { inlay: wanted } = snapshot.options;
+    if (!wanted.enabled) return [];
+    const within = snapshot.positions.span(range);
+    const model = snapshot.library.model(snapshot.path);
+    if (!model) return [];
+    const scope = scopeOf(model, snapshot.library);
+    const hints: InlayHint[] = [];
+    const add = (at: number, label: string): void => {
+      hints.push({
+        position: snapshot.positions.position(at),
+        label,
+        kind: InlayHintKind.Parameter,
+        paddingLeft: true,
+      });
+    };
+    walkLines(snapshot.tree, (line) => {
+      if (line.end < within.start || line.start > within.end) return false;
+      if (wanted.secondUnits) for (const node of measuresOf(line)) addUnit(node, add);
+      if (wanted.jointFigures) addJoint(snapshot, scope, line, add);
+      if (line.kind === 'statement') addThings(snapshot, scope, line, add);
+      return undefined;
+    });
+    return hints.filter((h) => inside(within, snapshot.positions.offset(h.position)));
+  },
+);
+
+type Add = (at: number, label: string) => void;
+
+function addUnit(node: Parameters<typeof inOtherSystem>[0], add: Add): void {
+  const other = inOtherSystem(node);
+  if (other !== undefined) add(node.end, `≈ ${other}`);
+}
+
+function addJoint(snapshot: Snapshot, scope: Scope, line: Line, add: Add): void {
+  if (line.kind !== 'clauses') return;
+  const torque = line.clauses.find((c) => c.word === 'torque');
+  const entry = torque && pathAt(snapshot.tree, torque.start).find((l) => l.kind === 'entry');
+  const thing = entry && scope.resolve(entry.head.text);
+  if (!torque || !thing || thing.file !== snapshot.path) return;
+  const i = clausesOf(thing, 'torque').findIndex((c) => c.clause.start === torque.start);
+  const figures = jointFigures(thing, scope)[i];
+  const words = figures && inWords(figures);
+  if (words !== undefined) add(torque.end, words);
+}
+
+function addThings(snapshot: Snapshot, scope: Scope, line: Line, add: Add): void {
+  const { fasteners, renewed } = snapshot.options.inlay;
+  if (!fasteners && !renewed) return;
+  for (const m of mentionsOf(line)) {
+    const thing = m.way === 'acts on' ? scope.resolve(m.name.text) : undefined;
+    if (!thing) continue;
+    const head = clausesOf(thing, 'hex')[0]?.clause;
+    const set =
+      fasteners && thing.kind === 'fastener' && countKnown(thing)
+        ? [
+            `${tighteningCount(thing)}×${head ? ` ${textOf(snapshot, thing.file, head)}` : ` ${threadText(thing)?.text ?? ''}`}`.trim(),
+          ]
+        : [];
+    const fresh = renewed && m.verb === 'install' && hasClause(thing, 'renew') ? ['new'] : [];
+    const label = [...set, ...fresh].join(', ');
+    if (label !== '') add(m.name.end, label);
+  }
+}
+
+function textOf(snapshot: Snapshot, path: string, span: Span): string {
+  return snapshot.file(path)?.text.slice(span.start, span.end) ?? '';
+}
+
+function inside(span: Span, offset: number): boolean {
+  return offset >= span.start && offset <= span.end;
+}

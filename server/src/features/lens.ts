@@ -1,0 +1,72 @@
+// Code lenses: what each phase leaves off, puts back and still owes; how many procedures use a catalogue or operation.
+import { stateAt } from '@baywright/language';
+import type { CodeLens, CodeLensParams } from 'vscode-languageserver';
+import { mentionsOfThing } from '../locate.js';
+import type { Snapshot } from '../snapshot.js';
+import { documentFeature } from './feature.js';
+
+export const lens = documentFeature<CodeLensParams>(
+  'textDocument/codeLens',
+  { codeLensProvider: {} },
+  (snapshot): CodeLens[] => {
+    if (!snapshot.options.lens) return [];
+    return [...phases(snapshot), ...uses(snapshot)];
+  },
+);
+
+function phases(snapshot: Snapshot): CodeLens[] {
+  const { run, model } = snapshot.analysis();
+  if (!run) return [];
+  const offAt = (offset: number): Set<string> =>
+    new Set(
+      stateAt(run, offset)
+        .filter((f) => f.group === 'off' || f.group === 'hung' || f.group === 'disconnected')
+        .map((f) => f.thing.id),
+    );
+  return model.work.map((section) => {
+    const before = offAt(section.start);
+    const facts = stateAt(run, section.end);
+    const after = offAt(section.end);
+    const taken = [...after].filter((id) => !before.has(id)).length;
+    const back = [...before].filter((id) => !after.has(id)).length;
+    const owed = new Set(facts.map((f) => f.thing.id)).size;
+    const words = [
+      taken > 0 ? `${taken} off` : '',
+      back > 0 ? `${back} back on` : '',
+      owed > 0 ? `${owed} owed` : 'nothing owed',
+    ].filter((w) => w !== '');
+    return { range: snapshot.range(section.code), command: { title: words.join(' · '), command: '' } };
+  });
+}
+
+function uses(snapshot: Snapshot): CodeLens[] {
+  const model = snapshot.library.model(snapshot.path);
+  if (!model?.head) return [];
+  const lenses: CodeLens[] = [];
+  for (const operation of model.operations) {
+    const users = [...mentionsOfThing(snapshot.shelf, operation, (p) => snapshot.file(p)?.text)].filter(
+      (f) => f.path !== snapshot.path,
+    );
+    if (operation.line)
+      lenses.push({
+        range: snapshot.range(operation.line.code),
+        command: { title: counted(users.length), command: '' },
+      });
+  }
+  if (model.kind !== 'catalogue') return lenses;
+  const users = snapshot.shelf.paths().filter((p) => {
+    const other = snapshot.file(p)?.text.includes('use ') ? snapshot.library.model(p) : undefined;
+    return (
+      other?.kind === 'procedure' &&
+      other.uses.some((u) => u.path?.text.endsWith(snapshot.path.split('/').pop() ?? ''))
+    );
+  });
+  return [
+    ...lenses,
+    { range: snapshot.range(model.head.code), command: { title: counted(users.length), command: '' } },
+  ];
+}
+
+function counted(n: number): string {
+  return n === 0 ? 'used by no other procedure' : n === 1 ? 'used by 1 procedure' : `used by ${n} procedures`;
+}

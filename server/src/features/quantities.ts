@@ -1,0 +1,30 @@
+// The quantities written on a line, and how each reads in the other unit system.
+import {
+  convertRounded,
+  formatMeasure,
+  type Line,
+  type MeasureNode,
+  otherSystem,
+  type SpecNode,
+} from '@baywright/language';
+
+/** Every quantity of a line that could be read, in the order written. */
+export function measuresOf(line: Line): MeasureNode[] {
+  const found: MeasureNode[] = [];
+  const spec = (s: SpecNode | undefined): void => {
+    for (const stage of s?.stages ?? []) found.push(stage.measure);
+  };
+  if (line.kind === 'clauses' || line.kind === 'statement' || line.kind === 'prerequisite')
+    for (const clause of line.clauses) spec(clause.spec);
+  if (line.kind === 'labour' && line.time) found.push(line.time);
+  if (line.kind === 'clip' && line.at) found.push(line.at);
+  return found;
+}
+
+/** `85 ft·lbf` for `115 N·m`, rounded by NIST SP 811; undefined where the unit has no partner. */
+export function inOtherSystem(node: MeasureNode): string | undefined {
+  const { measure } = node;
+  if (!measure) return undefined;
+  const unit = otherSystem(measure);
+  return unit ? formatMeasure(convertRounded(measure, unit)) : undefined;
+}

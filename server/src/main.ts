@@ -1,0 +1,4 @@
+// The server as a program of its own: what an editor starts by IPC, and `node dist/node.js --stdio` by hand.
+import { startServer } from './start.js';
+
+startServer();

@@ -1,0 +1,318 @@
+// The requests that the Baywright client and server exchange beside the standard protocol: method names, what is
+// asked, what is answered. Plain types with no import, so that the server and other clients can keep a copy.
+// Lines and characters are zero-based, characters are UTF-16 units, URIs are strings, as in the standard protocol.
+
+export interface Position {
+  readonly line: number;
+  readonly character: number;
+}
+
+export interface Range {
+  readonly start: Position;
+  readonly end: Position;
+}
+
+export interface Location {
+  readonly uri: string;
+  readonly range: Range;
+}
+
+/** Method names. Requests go from client to server unless said otherwise. */
+export const METHODS = {
+  /** {@link ChoicesQuestion} → {@link Choices} */
+  choices: 'baywright/choices',
+  /** {@link StateQuestion} → {@link VehicleState} */
+  state: 'baywright/state',
+  /** {@link PreviewQuestion} → {@link PreviewAnswer} */
+  preview: 'baywright/preview',
+  /** {@link OrderQuestion} → {@link OrderAnswer} */
+  order: 'baywright/order',
+  /** no parameters → {@link Library} */
+  library: 'baywright/library',
+  /** {@link CheckQuestion} → {@link CheckAnswer} */
+  check: 'baywright/check',
+  /** {@link QuestionsQuestion} → {@link OpenQuestion}[]: what a draft leaves open, the most dangerous first. */
+  questions: 'baywright/questions',
+  /** {@link PrintQuestion} → {@link PrintAnswer} */
+  print: 'baywright/print',
+  /** {@link IssueQuestion} → {@link IssueAnswer} */
+  issue: 'baywright/issue',
+  /** Notification from server to client, no parameters: procedures, findings or kept guides changed. */
+  libraryChanged: 'baywright/libraryChanged',
+  /** Notification from server to client, {@link PreviewStale}: ask for the preview and the state again. */
+  previewStale: 'baywright/previewStale',
+  /** Request from server to client, {@link ReadFileQuestion} → {@link ReadFileAnswer}. For folders that are not on disk, and for a server in a worker. */
+  readFile: 'baywright/readFile',
+  /** Request from server to client, {@link ListFilesQuestion} → string[] of URIs. */
+  listFiles: 'baywright/listFiles',
+} as const;
+
+/** What the client passes as `initializationOptions`. */
+export interface StartOptions {
+  /** True when the server must read files by `baywright/readFile` and `baywright/listFiles` instead of from disk. */
+  readonly filesByClient: boolean;
+  /** Display language of the editor, for messages: `en`, `de`, … */
+  readonly locale: string;
+}
+
+// ---- what a guide is made for
+
+export type UnitOrder = 'as written' | 'metric first' | 'US first';
+export type PageSize = 'A4' | 'Letter';
+export type Side = 'left' | 'right' | 'both';
+export type GuideKind = 'guide' | 'torque-card' | 'pull-sheet' | 'record';
+
+/** The choices a guide is made with. What is absent is not chosen: all options are shown, sides as the file says. */
+export interface GuideOptions {
+  readonly side?: Side;
+  /** Chosen value by option name: `{ axle: 'heavy' }`; `year` may be among them. */
+  readonly variant?: Readonly<Record<string, string>>;
+  readonly unitOrder?: UnitOrder;
+  readonly pageSize?: PageSize;
+  readonly language?: 'en' | 'es' | 'fr' | 'de';
+}
+
+/** What there is to choose for the procedure of a document. */
+export interface ChoicesQuestion {
+  readonly uri: string;
+}
+export interface Choices {
+  readonly number: string;
+  readonly title: string;
+  /** Empty when the procedure has no sides. */
+  readonly sides: readonly Side[];
+  /** Options of the vehicle that make a difference in this procedure. */
+  readonly options: readonly { readonly name: string; readonly values: readonly string[] }[];
+  /** What house settings say, used until the user chooses. */
+  readonly unitOrder: UnitOrder;
+  readonly pageSize: PageSize;
+  readonly languages: readonly ('en' | 'es' | 'fr' | 'de')[];
+  /** True when the PDF engine is here. */
+  readonly canMakePdf: boolean;
+}
+
+// ---- the vehicle at a line
+
+/** The state of the vehicle just before the work of the line at `position`. */
+export interface StateQuestion {
+  readonly uri: string;
+  readonly position: Position;
+  readonly side?: Side;
+  readonly variant?: Readonly<Record<string, string>>;
+}
+
+/** What an entry of the state is, for its icon. */
+export type StateKind =
+  | 'off'
+  | 'hung'
+  | 'loose'
+  | 'untorqued'
+  | 'disconnected'
+  | 'capped'
+  | 'drained'
+  | 'unbled'
+  | 'raised'
+  | 'placed'
+  | 'changed'
+  | 'disturbed'
+  | 'owed'
+  | 'clock'
+  | 'ban';
+
+export interface StateEntry {
+  /** The thing, by its title where it has one. */
+  readonly label: string;
+  /** How much, which side, since when: `4 of 5`, `left`, `step 3`. May be empty. */
+  readonly detail: string;
+  readonly kind: StateKind;
+  /** The line that did it; absent when it was so from the start. */
+  readonly location?: Location;
+}
+
+export interface StateSection {
+  /** Plain words: `Off the vehicle`, `Loose`, `Owed before hand-back`. */
+  readonly title: string;
+  readonly entries: readonly StateEntry[];
+}
+
+export interface VehicleState {
+  /** The variant and side shown, in words: `axle heavy, left`. Empty when there is only one. */
+  readonly variant: string;
+  /** Sections with entries, the gravest first. Empty when all is as it came in. */
+  readonly sections: readonly StateSection[];
+}
+
+// ---- preview
+
+export interface PreviewQuestion {
+  readonly uri: string;
+  readonly kind: GuideKind;
+  readonly options: GuideOptions;
+}
+
+export interface PreviewAnswer {
+  /**
+   * A whole HTML document. Each element that comes from a source line carries `data-line`, zero-based, of its first
+   * line in the document asked for (elements from other files carry none). No script is run from it. Pictures are data URIs.
+   */
+  readonly html: string;
+  /** Number of findings that make the guide incomplete, for the heading of the panel. */
+  readonly findings: FindingCounts;
+}
+
+export interface PreviewStale {
+  /** Documents whose guide may look different now. */
+  readonly uris: readonly string[];
+}
+
+/** The tightening order of a fastener as a picture. */
+export interface OrderQuestion {
+  readonly uri: string;
+  readonly position: Position;
+}
+export interface OrderAnswer {
+  /** Absent when there is no ordered fastener at that position. */
+  readonly svg?: string;
+}
+
+// ---- findings and library
+
+/** Findings by what they mean to the reader. Editor severities: error, warning, information, hint. */
+export interface FindingCounts {
+  readonly errors: number;
+  readonly warnings: number;
+  /** What is not known yet. */
+  readonly questions: number;
+}
+
+export interface LibraryProcedure {
+  readonly uri: string;
+  readonly number: string;
+  readonly title: string;
+  readonly vehicles: readonly { readonly name: string; readonly title: string }[];
+  readonly status: 'draft' | 'proved' | 'released' | 'withdrawn';
+  readonly revision?: number;
+  readonly findings: FindingCounts;
+  /** Why its issued guide no longer says what the source says; absent when up to date or never issued. */
+  readonly outOfDate?: string;
+}
+
+/** A figure with a source, and every place that prints or uses it. */
+export interface LibrarySpec {
+  /** `wheel-nut torque` */
+  readonly name: string;
+  readonly title: string;
+  /** The figure as written: `160 N·m`. */
+  readonly figure: string;
+  readonly source?: string;
+  readonly location: Location;
+  readonly uses: readonly { readonly label: string; readonly location: Location }[];
+}
+
+export interface Library {
+  readonly procedures: readonly LibraryProcedure[];
+  readonly specs: readonly LibrarySpec[];
+}
+
+/** Checks one document, or the whole library when `uri` is absent, and publishes the findings. */
+export interface CheckQuestion {
+  readonly uri?: string;
+}
+export interface CheckAnswer {
+  readonly files: number;
+  readonly findings: FindingCounts;
+}
+
+export interface QuestionsQuestion {
+  readonly uri: string;
+}
+export interface OpenQuestion {
+  readonly code: string;
+  readonly message: string;
+  readonly location: Location;
+}
+
+// ---- print and issue
+
+export interface PrintQuestion {
+  readonly uri: string;
+  readonly kind: GuideKind;
+  readonly options: GuideOptions;
+  readonly format: 'pdf' | 'html';
+}
+
+/** A file that was made: written to disk (`uri`), or handed over for the client to save (`base64`). */
+export interface MadeFile {
+  readonly name: string;
+  readonly uri?: string;
+  readonly base64?: string;
+}
+
+export type PrintAnswer =
+  | { readonly made: true; readonly file: MadeFile; readonly pages?: number }
+  | { readonly made: false; readonly reason: string };
+
+export interface IssueQuestion {
+  readonly uri: string;
+  readonly options: GuideOptions;
+  /** Who releases it. */
+  readonly initials: string;
+}
+
+export type IssueAnswer =
+  | { readonly issued: true; readonly files: readonly MadeFile[]; readonly revision: number }
+  | {
+      readonly issued: false;
+      /** What stands in the way, the gravest first. */
+      readonly blockers: readonly { readonly message: string; readonly location?: Location }[];
+    };
+
+// ---- files by the client
+
+export interface ReadFileQuestion {
+  readonly uri: string;
+  readonly encoding: 'utf-8' | 'base64';
+}
+/** `content` is absent when there is no such file. */
+export interface ReadFileAnswer {
+  readonly content?: string;
+}
+
+/** Files of the workspace folders whose names end in one of these: `.bay`, `baywright.json`. */
+export interface ListFilesQuestion {
+  readonly endings: readonly string[];
+}
+
+// ---- semantic tokens
+
+/** Token types of the server's legend, in order. The first row are standard types, the rest are kinds of thing. */
+export const TOKEN_TYPES = [
+  'keyword',
+  'function',
+  'number',
+  'string',
+  'comment',
+  'operator',
+  'part',
+  'fastener',
+  'connection',
+  'circuit',
+  'fluid',
+  'adjustment',
+  'condition',
+  'limit',
+  'supply',
+  'temporary',
+  'place',
+  'tool',
+  'vehicle',
+  'source',
+  'message',
+  'rule',
+  'operation',
+  'signal',
+  'unit',
+  'hole',
+] as const;
+
+export const TOKEN_MODIFIERS = ['declaration', 'critical', 'unknown'] as const;

@@ -1,0 +1,49 @@
+// The seam to guides: the server makes none, since the compiler stands beside it, not below it. Whoever starts the
+// server lends what it can: the command line all of it, a worker nothing; questions then get a plain answer.
+import type { Analysis } from '@baywright/language';
+import type {
+  GuideKind,
+  GuideOptions,
+  IssueAnswer,
+  IssueQuestion,
+  PrintAnswer,
+  PrintQuestion,
+} from './protocol.js';
+
+/** What a guide is made from. */
+export interface GuideSource {
+  readonly analysis: Analysis;
+  readonly uri: string;
+  readonly rootUri: string;
+  /** A file beside the source as base64, undefined when there is none; `path` is a library path. */
+  readBase64(path: string): Promise<string | undefined>;
+}
+
+export interface Renderers {
+  /**
+   * The whole HTML document of a guide. Elements made from a source line of `uri` carry `data-line`, zero-based; no
+   * script runs from it and pictures are data URIs.
+   */
+  readonly preview?: (
+    source: GuideSource,
+    kind: GuideKind,
+    options: GuideOptions,
+  ) => string | Promise<string>;
+  readonly print?: (source: GuideSource, question: PrintQuestion) => Promise<PrintAnswer>;
+  readonly issue?: (source: GuideSource, question: IssueQuestion) => Promise<IssueAnswer>;
+  /** Why the kept guide of a procedure no longer says what the source says; undefined when it does or there is none. */
+  readonly outOfDate?: (source: GuideSource) => string | undefined;
+  /** True when the PDF engine is here. */
+  readonly canMakePdf: boolean;
+}
+
+let lent: Renderers = { canMakePdf: false };
+
+/** Lends the server what makes guides. Call it before the server starts. */
+export function registerRenderers(renderers: Renderers): void {
+  lent = renderers;
+}
+
+export function renderers(): Renderers {
+  return lent;
+}

@@ -1,0 +1,25 @@
+// The server on Node: over standard input and output, a socket or an IPC channel, as the arguments say
+// (`--stdio`, `--socket=PORT`, `--pipe=NAME`, `--node-ipc`).
+import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
+import { clientFiles } from './client-files.js';
+import { serve } from './connection.js';
+import { diskFiles } from './disk-files.js';
+
+export { type GuideSource, type Renderers, registerRenderers } from './renderers.js';
+
+/** Starts the server on the channel that the process arguments name. */
+export function startServer(): void {
+  const connection = createConnection(ProposedFeatures.all);
+  serve(connection, {
+    files: ({ filesByClient }) => (filesByClient ? clientFiles(connection) : diskFiles),
+    now: () => performance.now(),
+    later(milliseconds, work) {
+      if (milliseconds <= 0) {
+        const immediate = setImmediate(work);
+        return () => clearImmediate(immediate);
+      }
+      const timer = setTimeout(work, milliseconds);
+      return () => clearTimeout(timer);
+    },
+  });
+}

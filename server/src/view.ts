@@ -1,0 +1,24 @@
+// What features see beyond one document: other documents, all libraries, findings, the renderers that the command
+// line lends, and whether the answer is still wanted.
+import type { Finding } from '@baywright/language';
+import type { Renderers } from './renderers.js';
+import type { Shelf } from './shelf.js';
+import type { ClientFacts, Snapshot } from './snapshot.js';
+
+export interface View {
+  readonly client: ClientFacts;
+  snapshot(uri: string): Snapshot | undefined;
+  /** A file of a library, open or not. */
+  file(shelf: Shelf, path: string): Snapshot | undefined;
+  shelves(): Iterable<Shelf>;
+  /** Findings of a file, checked now if need be. */
+  findings(shelf: Shelf, path: string): readonly Finding[];
+  readBase64(uri: string): Promise<string | undefined>;
+  readonly renderers: Renderers;
+  /** True once the client has taken the request back. */
+  isCancelled(): boolean;
+  /** Tells how far long work has come. */
+  progress(done: number, all: number, what: string): void;
+  /** Lets other messages through during long work. */
+  pause(): Promise<void>;
+}

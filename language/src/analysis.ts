@@ -2,7 +2,7 @@
 import { acceptFindings } from './checks/accept.js';
 import { CHECKS } from './checks/index.js';
 import { releaseFindings } from './checks/release.js';
-import { onePerQuantity } from './checks/one-per-quantity.js';
+import { withoutEchoes } from './checks/echoes.js';
 import type { Finding } from './diagnostics/define.js';
 import { bindFile } from './names/bind.js';
 import type { Analysis, Library, LibraryHost } from './library.js';
@@ -81,7 +81,7 @@ function analyse(file: Read, library: Library): Analysis {
   const run = model.kind === 'procedure' && model.work.length > 0 ? runProcedure(job, rules.listen) : undefined;
   const input = { job, run, library, syntax: file.findings };
   const raw = [...file.findings, ...(run ? [...reportState(run), ...rules.findings(thingsTold(run))] : []), ...CHECKS.flatMap((check) => check(input))];
-  const findings = acceptFindings(model, onePerQuantity(raw).map((f) => severityOf(f, library.settings)).filter((f) => f !== undefined));
+  const findings = acceptFindings(model, withoutEchoes(raw).map((f) => severityOf(f, library.settings)).filter((f) => f !== undefined));
   const dependencies = job.scopes.flatMap((s) => s.files.map((f) => f.path)).concat(job.scope.missing.map((m) => m.path?.text ?? ''));
   return { path: model.path, text, tree, model, job, run, findings: sorted([...findings, ...releaseFindings(model, findings)]), dependencies: [...new Set(dependencies)].filter((p) => p !== model.path) };
 }

@@ -10,6 +10,7 @@ import { ruleWords } from './rule-words.js';
 import { statementWords } from './statement-words.js';
 import { undeclared } from './undeclared.js';
 import { values } from './values.js';
+import { variants } from './variants.js';
 import { numbersInText } from './numbers-in-text.js';
 import { quantities } from './quantities.js';
 import { twoPlacesAgree } from './two-places.js';
@@ -42,6 +43,7 @@ export const CHECKS: readonly Check[] = [
   performed,
   referred,
   ruleWords,
+  variants,
   threadsAndHeads,
   jointStrength,
   torqueEntries,

@@ -35,6 +35,11 @@ const BUILT_INS: readonly Thing[] = BUILT_IN_NAMES.map((name) => ({
   id: `#${name}`, kind: 'machine', name, title: name, file: '', line: undefined, clauses: new Map(), values: [], marks: [], exists: [],
 }));
 
+/** What is there in every job under this name: the vehicle, its engine, its suspension. */
+export function builtIn(name: string): Thing | undefined {
+  return BUILT_INS.find((thing) => thing.name === name);
+}
+
 export function scopeOf(file: FileModel, imports: Imports): Scope {
   const files: FileModel[] = [file];
   const missing: UseLine[] = [];

@@ -4,7 +4,7 @@ import type { VerbDef } from '../vocabulary/verb.js';
 import { numberOf } from '../quantity/index.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import type { Thing } from './model.js';
-import type { Scope } from './scope.js';
+import { builtIn, type Scope } from './scope.js';
 
 export interface BoundItem {
   readonly item: Item;
@@ -46,7 +46,7 @@ export function bindStatement(line: StatementLine, file: string, scope: Scope): 
     line,
     file,
     verb,
-    objects: line.items.map((item) => bindItem(item, scope)),
+    objects: line.items.map((item) => bindObject(item, scope, verb)),
     clauses,
     guard: line.guard,
     clause: (word) => clauses.find((c) => c.word === word),
@@ -59,6 +59,19 @@ export function bindStatement(line: StatementLine, file: string, scope: Scope): 
       return list;
     },
   };
+}
+
+/**
+ * `run engine` runs the engine, also where a catalogue has a place of that name. One of the machines that the verb does
+ * not move is a finding; the work goes on as if the one that it does were named.
+ */
+function bindObject(item: Item, scope: Scope, verb: VerbDef): BoundItem {
+  const bound = bindItem(item, scope);
+  const [only, ...others] = verb.machines ?? [];
+  if (bound.thing && verb.on[bound.thing.kind] && bound.thing.kind !== 'machine') return bound;
+  if (verb.machines?.includes(item.name.text)) return { ...bound, thing: builtIn(item.name.text) };
+  if (bound.thing?.kind === 'machine' && only !== undefined && others.length === 0) return { ...bound, thing: builtIn(only) };
+  return bound;
 }
 
 /** All names a statement mentions. */

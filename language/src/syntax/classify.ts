@@ -1,6 +1,7 @@
 // Tells from the first words of a line what the line is where it stands.
 import type { IToken } from 'chevrotain';
 import { VERB_BY_WORD } from '../verbs/index.js';
+import { suggestVerbs } from '../verbs/said-for.js';
 import { CONTEXT_WORDS, HEADS, HEADS_IN, type HeadDef, type LineContext } from '../vocabulary/heads.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
@@ -166,7 +167,9 @@ function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   const word = tokens[0]?.image ?? '';
   const elsewhere = placeOf(tokens);
   if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
-  return unknown(word, nearest(word, wordsOpening(place)));
+  const near = nearest(word, wordsOpening(place));
+  // A shop word for a verb comes before words that only look like it.
+  return unknown(word, isWork(place.context) ? [...new Set([...suggestVerbs(word), ...near])].slice(0, 3) : near);
 }
 
 function isKnownElsewhere(word: string): boolean {

@@ -89,7 +89,7 @@ export const ENTRY_CLAUSES: readonly ClauseDef[] = [
     'Rides along with this; for a connection, the circuit it belongs to; for a fluid, where it is.',
     ['part', 'circuit', 'place', 'fluid'],
   ),
-  clause('on', 'names', ['connection', 'part', 'temporary'], 'Sits on this part.', ['part']),
+  clause('on', 'names', ['connection', 'part', 'temporary'], 'Sits on this part; for a sealant, the faces it goes on.', ['part', 'place']),
   clause('sealed with', 'names', ['part'], 'Goes on with this sealant, `on` these faces.', ['supply']),
   clause('uses', 'names', ['circuit'], 'The fluid that fills the circuit.', ['fluid']),
   clause('disturbed by', 'names', ['adjustment'], 'Removing or moving any of these upsets the setting.', [

@@ -1,0 +1,111 @@
+// The fix that declares a name: its kind is read from its uses, its entry goes into the section of that kind, and the
+// section is made when the file has none.
+import type { Fix } from '../diagnostics/define.js';
+import type { FileModel } from '../names/model.js';
+import type { TextEdit } from '../text/span.js';
+import type { ThingKind } from '../vocabulary/kinds.js';
+import { SECTIONS } from '../vocabulary/sections.js';
+import { lineEnd, lineStart } from './own-lines.js';
+
+export interface Undeclared {
+  readonly name: string;
+  readonly kind: ThingKind;
+  /** For a condition: the values it is set to. */
+  readonly values: readonly string[];
+}
+
+/** Kinds in the order of likelihood where the uses leave more than one. */
+const LIKELY: readonly ThingKind[] = [
+  'part',
+  'fastener',
+  'connection',
+  'fluid',
+  'limit',
+  'condition',
+  'tool',
+  'supply',
+  'place',
+  'temporary',
+  'circuit',
+  'adjustment',
+  'message',
+  'source',
+];
+
+/** What English shop names tell of a kind; common practice. A name that tells nothing goes by `LIKELY`. */
+const TELLING: readonly (readonly [RegExp, ThingKind])[] = [
+  [/(^|-)(bolts?|nuts?|screws?|studs?|clips?|circlip|pins?|clamps?|unions?|rivets?)$/, 'fastener'],
+  [/(^|-)(hoses?|pipes?|lines?|leads?|plugs?|connectors?|joints?|links?|wiring)$/, 'connection'],
+  [/(^|-)(cleaner|degreaser|sealant|grease|solvent|compound|threadlocker|paste)$/, 'supply'],
+  [/(^|-)(rag|pan|tray|bottle|cover-sheet|sheet|cap)$/, 'temporary'],
+  [/(^|-)(oil|coolant|fluid|fuel|refrigerant)$/, 'fluid'],
+];
+
+/** The kind that fits all the uses of a name: each use gives the kinds that fit it, none when any does. */
+export function kindFromUses(name: string, uses: readonly (readonly ThingKind[])[]): ThingKind {
+  const fits = (kind: ThingKind): boolean =>
+    uses.every((kinds) => kinds.length === 0 || kinds.includes(kind));
+  const told = TELLING.find(([pattern, kind]) => pattern.test(name) && fits(kind))?.[1];
+  if (told) return told;
+  const wanted = uses.flat();
+  const fitting = LIKELY.filter((kind) => wanted.length === 0 || wanted.includes(kind));
+  return fitting.find(fits) ?? fitting[0] ?? 'part';
+}
+
+/** One fix that declares all of the names. */
+export function declareFix(
+  file: FileModel,
+  names: readonly Undeclared[],
+  title: string,
+  preferred: boolean,
+): Fix {
+  const bySection = new Map<string, Undeclared[]>();
+  for (const name of names) {
+    const word = sectionOf(name.kind);
+    bySection.set(word, [...(bySection.get(word) ?? []), name]);
+  }
+  const edits = [...bySection].map(([word, list]) => insertEntries(file, word, list));
+  // Sections that are new go to the same place: one edit for them all.
+  const merged: TextEdit[] = [];
+  for (const edit of edits) {
+    const same = merged.findIndex((other) => other.span.start === edit.span.start);
+    const other = merged[same];
+    if (other) merged[same] = { ...other, text: other.text + edit.text };
+    else merged.push(edit);
+  }
+  return preferred ? { title, edits: merged, preferred: true } : { title, edits: merged };
+}
+
+export function sectionOf(kind: ThingKind): string {
+  return SECTIONS.find((section) => section.declares === kind)?.word ?? 'parts';
+}
+
+function insertEntries(file: FileModel, word: string, names: readonly Undeclared[]): TextEdit {
+  const { text } = file.tree;
+  const entries = names
+    .map(
+      ({ name, values }) =>
+        `  ${name}: ${titleFrom(name)}\n${values.length > 0 ? `    ${values.join(', ')}\n` : ''}`,
+    )
+    .join('');
+  const section = [...file.lines].reverse().find((line) => line.kind === 'section' && line.word === word);
+  if (section) {
+    const end = lineEnd(text, (section.children.at(-1) ?? section).end);
+    const gap = text.slice(0, end).endsWith('\n') ? '' : '\n';
+    return { file: file.path, span: { start: end, end }, text: gap + entries };
+  }
+  const work = file.work[0];
+  const at = work ? lineStart(text, work.start) : text.length;
+  const before = work || text.endsWith('\n\n') || text === '' ? '' : text.endsWith('\n') ? '\n' : '\n\n';
+  return {
+    file: file.path,
+    span: { start: at, end: at },
+    text: `${before}${word}\n${entries}${work ? '\n' : ''}`,
+  };
+}
+
+/** `Hub bolt` for `hub-bolt`. */
+function titleFrom(name: string): string {
+  const words = name.replaceAll('-', ' ');
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}

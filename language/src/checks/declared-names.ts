@@ -1,0 +1,97 @@
+// N102, N103, N104: what is declared twice, what hides an import, what nothing uses.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { declaredTwice, hidesImport, neverUsed } from '../diagnostics/names.js';
+import type { Job } from '../names/job.js';
+import { mentionsIn } from '../names/mentions.js';
+import { clausesOf, hasClause, nameSpan, type Thing } from '../names/model.js';
+import { type Clash, resolvePath } from '../names/scope.js';
+import type { Span } from '../text/span.js';
+import { nearest } from '../vocabulary/near.js';
+import type { Check } from './check.js';
+import { undeclaredUses } from './undeclared.js';
+
+export const declaredNames: Check = ({ job }) => [...clashes(job), ...unused(job)];
+
+function clashes(job: Job): Finding[] {
+  const { file, scope } = job;
+  return scope.clashes.flatMap((clash) => {
+    const { name, first, again } = clash;
+    if (first.file === file.path && again.file === file.path) {
+      const at = spanOf(again);
+      const related = otherPlace(first, 'declared here first');
+      return at ? [finding(declaredTwice, { file: file.path, span: at, related }, { name })] : [];
+    }
+    const at = hidingPlace(clash, job);
+    const other = first.file === file.path ? again : first;
+    return at
+      ? [
+          finding(
+            hidesImport,
+            { file: file.path, span: at, related: otherPlace(other, 'declared here too') },
+            { name, first: first.file, again: again.file },
+          ),
+        ]
+      : [];
+  });
+}
+
+/** The own entry that hides the other, or the line that brings the second of two imports in. */
+function hidingPlace({ first, again }: Clash, { file }: Job): Span | undefined {
+  if (first.file === file.path) return spanOf(first);
+  if (again.file === file.path) return spanOf(again);
+  const use =
+    file.uses.find((line) => line.path && resolvePath(file.path, line.path.text) === again.file) ??
+    file.uses.at(-1);
+  return use?.path ? { start: use.path.start, end: use.path.end } : undefined;
+}
+
+function unused(job: Job): Finding[] {
+  const { file } = job;
+  if (file.kind !== 'procedure' || file.work.length === 0) return [];
+  const used = new Set(
+    mentionsIn(file.tree)
+      .filter((mention) => mention.way !== 'declares')
+      .map((mention) => mention.name.text),
+  );
+  const misspelt = [...undeclaredUses(job).keys()];
+  const near = new Set(
+    misspelt.flatMap((name) =>
+      nearest(
+        name,
+        file.things.map((thing) => thing.name),
+      ),
+    ),
+  );
+  return file.things.flatMap((thing) => {
+    const at = spanOf(thing);
+    if (!at || thing.line?.broken || used.has(thing.name) || near.has(thing.name) || isHeardOf(thing))
+      return [];
+    return [finding(neverUsed, { file: file.path, span: at }, { name: thing.name })];
+  });
+}
+
+/**
+ * Things that count in a job without being named again: rules, what rides in another thing or sits on it, circuits
+ * and adjustments that the work disturbs, fluids that come out where their drain is opened.
+ */
+function isHeardOf(thing: Thing): boolean {
+  if (
+    thing.kind === 'rule' ||
+    thing.kind === 'vehicle' ||
+    thing.kind === 'circuit' ||
+    thing.kind === 'adjustment'
+  )
+    return true;
+  if (thing.kind === 'fluid') return hasClause(thing, 'drain at');
+  return clausesOf(thing, 'in').length > 0 || clausesOf(thing, 'on').length > 0;
+}
+
+function spanOf(thing: Thing): Span | undefined {
+  const name = nameSpan(thing);
+  return name && { start: name.start, end: name.end };
+}
+
+function otherPlace(thing: Thing, message: string): { file: string; span: Span; message: string }[] {
+  const span = spanOf(thing);
+  return span ? [{ file: thing.file, span, message }] : [];
+}

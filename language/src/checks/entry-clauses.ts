@@ -1,0 +1,58 @@
+// N205: clauses in entries of a kind that has none such.
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { clauseNotForKind } from '../diagnostics/names.js';
+import type { Thing } from '../names/model.js';
+import type { Clause } from '../syntax/tree.js';
+import { ENTRY_CLAUSE_BY_WORD, ENTRY_CLAUSES } from '../vocabulary/clauses.js';
+import type { ThingKind } from '../vocabulary/kinds.js';
+import type { Check } from './check.js';
+import { manyOf, oneOf } from './kind-words.js';
+
+export const entryClauses: Check = ({ job: { file } }) =>
+  file.things.flatMap((thing) =>
+    [...thing.clauses.values()].flat().flatMap(({ clause, line }) => {
+      const kinds = kindsWith(clause.word);
+      if (line.broken || kinds.includes(thing.kind)) return [];
+      const bare = clause.word === 'bare';
+      const span = bare
+        ? { start: clause.start, end: clause.end }
+        : { start: clause.wordSpan.start, end: clause.wordSpan.end };
+      return [report(file.path, thing, clause, kinds, span, bare ? wordFixes(file.path, thing, clause) : [])];
+    }),
+  );
+
+function report(
+  file: string,
+  thing: Thing,
+  { word }: Clause,
+  kinds: readonly ThingKind[],
+  span: { start: number; end: number },
+  fixes: readonly Fix[],
+): Finding {
+  const clause = word === 'bare' ? 'figure of its own' : word === 'of' ? 'number and thread' : `\`${word}\``;
+  return finding(
+    clauseNotForKind,
+    { file, span, fixes },
+    { clause, name: thing.name, kind: oneOf(thing.kind), takes: word === 'bare' ? '' : manyOf(kinds) },
+  );
+}
+
+/** A figure that stands alone belongs to a limit, a number with a thread to fasteners. */
+function kindsWith(word: string): readonly ThingKind[] {
+  if (word === 'bare') return ['limit'];
+  if (word === 'of') return ['fastener'];
+  return ENTRY_CLAUSE_BY_WORD.get(word)?.on ?? [];
+}
+
+/** The clause words of this kind that take such a quantity: `torque 115 N·m` for `115 N·m`. */
+function wordFixes(file: string, thing: Thing, clause: Clause): Fix[] {
+  const kind = clause.spec?.stages[0]?.measure.measure?.unit.kind;
+  if (kind === undefined) return [];
+  const words = ENTRY_CLAUSES.filter(
+    (def) => def.on.includes(thing.kind) && def.quantity?.includes(kind),
+  ).slice(0, 4);
+  return words.map((def) => ({
+    title: `Write \`${def.word}\` before it`,
+    edits: [{ file, span: { start: clause.start, end: clause.start }, text: `${def.word} ` }],
+  }));
+}

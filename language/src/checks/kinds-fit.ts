@@ -1,0 +1,115 @@
+// N201, N202, N211, N212: whether what is named is of a kind that its place takes, and not more than there are.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { builtInMisused, countTooGreat, wrongKind, wrongKindInClause } from '../diagnostics/names.js';
+import { countKnown } from '../names/figures.js';
+import type { Job } from '../names/job.js';
+import type { Thing } from '../names/model.js';
+import { numberOf } from '../quantity/index.js';
+import { VERBS } from '../verbs/index.js';
+import type { VerbDef } from '../vocabulary/verb.js';
+import type { Check } from './check.js';
+import { manyOf, oneOf } from './kind-words.js';
+import { kindsOn, type NameUse, nameUses } from './name-uses.js';
+
+export const kindsFit: Check = ({ job }) =>
+  nameUses(job).flatMap((use) => {
+    const thing = namedBy(use, job);
+    return thing ? (kindFault(use, thing, job) ?? countFault(use, thing, job) ?? []) : [];
+  });
+
+/** What is meant: of an object, what the statement acts on, unless it is one of the machines that the verb cannot move. */
+function namedBy({ name, item, at }: NameUse, job: Job): Thing | undefined {
+  const thing = job.scope.resolve(name.text);
+  if (at.form !== 'object' || thing?.kind === 'machine') return thing;
+  return at.statement.objects.find((object) => object.item === item)?.thing ?? thing;
+}
+
+function kindFault(use: NameUse, thing: Thing, { file }: Job): Finding | undefined {
+  const span = { start: use.name.start, end: use.name.end };
+  if (use.at.form === 'object') {
+    const { verb } = use.at.statement;
+    if (verb.object === 'none') return undefined;
+    if (thing.kind === 'machine' && verb.machines && verb.on.machine)
+      return builtInFault(verb, thing, file.path, span);
+    if (verb.on[thing.kind]) return undefined;
+    return finding(
+      wrongKind,
+      { file: file.path, span, related: declaredAt(thing) },
+      {
+        name: thing.name,
+        kind: oneOf(thing.kind),
+        verb: verb.word,
+        takes: manyOf(kindsOn(verb)),
+        verbs: verbsFor(thing),
+      },
+    );
+  }
+  // A clause that takes no names at all is a fault of the clause, not of its names.
+  if (use.kinds.length === 0 || use.kinds.includes(thing.kind)) return undefined;
+  const clause =
+    use.at.form === 'clause' || use.at.form === 'relation'
+      ? use.at.clause.word
+      : use.at.form === 'message'
+        ? 'a signal word'
+        : 'prerequisites';
+  return finding(
+    wrongKindInClause,
+    { file: file.path, span, related: declaredAt(thing) },
+    { name: thing.name, kind: oneOf(thing.kind), clause, takes: manyOf(use.kinds) },
+  );
+}
+
+function builtInFault(
+  verb: VerbDef,
+  thing: Thing,
+  file: string,
+  span: { start: number; end: number },
+): Finding | undefined {
+  const { machines = [] } = verb;
+  if (machines.includes(thing.name)) return undefined;
+  const fixes = machines.map((name) => ({
+    title: `Write \`${verb.word} ${name}\``,
+    edits: [{ file, span, text: name }],
+    ...(machines.length === 1 ? { preferred: true as const } : {}),
+  }));
+  return finding(
+    builtInMisused,
+    { file, span, fixes },
+    { verb: verb.word, name: thing.name, takes: machines.map((name) => `\`${name}\``).join(' or ') },
+  );
+}
+
+function countFault({ item, name, at }: NameUse, thing: Thing, { file, count }: Job): Finding | undefined {
+  if (
+    at.form !== 'relation' ||
+    item?.count?.value === undefined ||
+    item.name !== name ||
+    thing.kind !== 'fastener' ||
+    !countKnown(thing)
+  )
+    return undefined;
+  const written = numberOf(item.count.value);
+  if (written <= count(thing)) return undefined;
+  const span = { start: item.count.start, end: item.count.end };
+  return finding(
+    countTooGreat,
+    { file: file.path, span, related: declaredAt(thing) },
+    { written, name: thing.name, count: count(thing) },
+  );
+}
+
+function declaredAt(thing: Thing): { file: string; span: { start: number; end: number }; message: string }[] {
+  const name = thing.line?.kind === 'entry' ? thing.line.name : undefined;
+  return name
+    ? [{ file: thing.file, span: { start: name.start, end: name.end }, message: 'declared here' }]
+    : [];
+}
+
+/** Verbs that act on a kind, those that act on fewest kinds first: they are made for it. */
+function verbsFor(thing: Thing): string[] {
+  return VERBS.filter((verb) => verb.on[thing.kind])
+    .map((verb) => ({ word: verb.word, kinds: kindsOn(verb).length }))
+    .sort((a, b) => a.kinds - b.kinds)
+    .slice(0, 6)
+    .map(({ word }) => `\`${word}\``);
+}

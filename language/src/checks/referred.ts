@@ -1,0 +1,103 @@
+// N307, N308, N309: sheets that figures are taken from, and references in the text.
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { unknownAttribute, unknownReference, unknownSource } from '../diagnostics/names.js';
+import { everyLine, type Job } from '../names/job.js';
+import type { Thing } from '../names/model.js';
+import type { ProseReference, Raw } from '../syntax/tree.js';
+import { nearest } from '../vocabulary/near.js';
+import type { Check } from './check.js';
+import { declareFix } from './declare.js';
+
+export const referred: Check = ({ job }) => [...sources(job), ...references(job)];
+
+function sources(job: Job): Finding[] {
+  const known = [...job.scope.names.values()]
+    .filter((thing) => thing.kind === 'source')
+    .map((thing) => thing.name);
+  // A shop that keeps no list of sheets writes them as they come.
+  if (known.length === 0) return [];
+  const asked = new Map<string, Raw[]>();
+  for (const line of everyLine(job.file.lines)) {
+    if (line.broken || (line.kind !== 'clauses' && line.kind !== 'statement')) continue;
+    for (const { word, raw } of line.clauses) {
+      if (word === 'per' && raw && !raw.hole && !known.includes(raw.text))
+        asked.set(raw.text, [...(asked.get(raw.text) ?? []), raw]);
+    }
+  }
+  return [...asked].map(([source, places]) => unknown(job, source, places, known));
+}
+
+function unknown({ file }: Job, source: string, places: readonly Raw[], known: readonly string[]): Finding {
+  const [first, ...rest] = places.map(({ start, end }) => ({ start, end }));
+  const fixes: Fix[] = nearest(source, known).map((text) => ({
+    title: `Write "${text}"`,
+    edits: places.map(({ start, end }) => ({ file: file.path, span: { start, end }, text: `"${text}"` })),
+  }));
+  if (/^[\p{L}][\p{L}\p{N}.-]*$/u.test(source))
+    fixes.push(
+      declareFix(
+        file,
+        [{ name: source, kind: 'source', values: [] }],
+        `Declare ${source} as a source`,
+        false,
+      ),
+    );
+  const related = rest.map((span) => ({ file: file.path, span, message: 'named here too' }));
+  return finding(
+    unknownSource,
+    { file: file.path, span: first ?? { start: 0, end: 0 }, related, fixes },
+    { source },
+  );
+}
+
+function references(job: Job): Finding[] {
+  const { file, scope } = job;
+  const found: Finding[] = [];
+  for (const line of everyLine(file.lines)) {
+    for (const reference of line.prose?.references ?? []) {
+      const thing = scope.resolve(reference.name.text);
+      const fault = thing
+        ? attributeFault(file.path, reference, thing)
+        : scope.missing.length > 0
+          ? undefined
+          : nameFault(job, reference);
+      if (fault) found.push(fault);
+    }
+  }
+  return found;
+}
+
+function nameFault({ file, scope }: Job, { name }: ProseReference): Finding {
+  const near = nearest(name.text, scope.names.keys());
+  const span = { start: name.start, end: name.end };
+  return finding(
+    unknownReference,
+    { file: file.path, span, fixes: writeOne(file.path, span, near) },
+    { name: name.text, near },
+  );
+}
+
+function attributeFault(file: string, { attribute }: ProseReference, thing: Thing): Finding | undefined {
+  if (!attribute) return undefined;
+  const known = [...new Set([...thing.clauses.keys()].filter((word) => word !== 'bare').map(attributeOf))];
+  if (known.includes(attribute.text)) return undefined;
+  const span = { start: attribute.start, end: attribute.end };
+  return finding(
+    unknownAttribute,
+    { file, span, fixes: writeOne(file, span, nearest(attribute.text, known)) },
+    { name: thing.name, attribute: attribute.text, known },
+  );
+}
+
+/** The word of a clause as a reference says it: `number and thread` of fasteners is `count` and `thread`. */
+export function attributeOf(word: string): string {
+  return word === 'of' ? 'count' : word.replaceAll(' ', '-');
+}
+
+function writeOne(file: string, span: { start: number; end: number }, near: readonly string[]): Fix[] {
+  return near.map((text) => ({
+    title: `Write \`${text}\``,
+    edits: [{ file, span, text }],
+    ...(near.length === 1 ? { preferred: true as const } : {}),
+  }));
+}

@@ -1,0 +1,52 @@
+// N310: words of house rules that no step can say.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { ruleWord } from '../diagnostics/names.js';
+import { everyLine } from '../names/job.js';
+import type { EventPattern, Name } from '../syntax/tree.js';
+import { VERB_BY_WORD } from '../verbs/index.js';
+import { suggestVerbs } from '../verbs/said-for.js';
+import { THING_KINDS } from '../vocabulary/kinds.js';
+import { nearest } from '../vocabulary/near.js';
+import { SIGNALS } from '../vocabulary/signals.js';
+import type { Check } from './check.js';
+
+export const ruleWords: Check = ({ job: { file } }) => {
+  const found: Finding[] = [];
+  for (const line of everyLine(file.lines)) {
+    if (line.kind !== 'rule' || line.broken) continue;
+    for (const clause of line.clauses) {
+      if ('pattern' in clause && clause.pattern) found.push(...patternFaults(file.path, clause.pattern));
+      if (clause.word === 'while' && clause.state?.target.form === 'any')
+        found.push(...kindFault(file.path, clause.state.target.kind));
+    }
+  }
+  return found;
+};
+
+function patternFaults(file: string, { verbs, target }: EventPattern): Finding[] {
+  const words = new Set<string>([...VERB_BY_WORD.keys(), ...SIGNALS, 'hold', 'wait', 'note']);
+  const faults = verbs
+    .filter(({ text }) => !words.has(text))
+    .map((verb) => fault(file, verb, 'verb', suggestVerbs(verb.text)));
+  return target?.form === 'any' ? [...faults, ...kindFault(file, target.kind)] : faults;
+}
+
+function kindFault(file: string, kind: Name): Finding[] {
+  return THING_KINDS.some((known) => known === kind.text)
+    ? []
+    : [fault(file, kind, 'kind', nearest(kind.text, THING_KINDS))];
+}
+
+function fault(
+  file: string,
+  { text: word, start, end }: Name,
+  what: 'verb' | 'kind',
+  near: readonly string[],
+): Finding {
+  const fixes = near.map((text) => ({
+    title: `Write \`${text}\``,
+    edits: [{ file, span: { start, end }, text }],
+    ...(near.length === 1 ? { preferred: true as const } : {}),
+  }));
+  return finding(ruleWord, { file, span: { start, end }, fixes }, { word, what, near });
+}

@@ -1,0 +1,138 @@
+// N203, N204, N208, N209, N210, N213: whether a statement has what its verb takes, and no more.
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import {
+  clauseForm,
+  clauseMissing,
+  clauseNotForVerb,
+  countNotTaken,
+  objectMissing,
+  objectNotTaken,
+} from '../diagnostics/names.js';
+import type { BoundStatement } from '../names/statement.js';
+import type { Clause } from '../syntax/tree.js';
+import type { Span } from '../text/span.js';
+import type { ClauseSlot } from '../vocabulary/verb.js';
+import type { Check } from './check.js';
+import { manyOf } from './kind-words.js';
+import { kindsOn } from './name-uses.js';
+import { workStatements } from './own-lines.js';
+
+export const statementWords: Check = ({ job }) =>
+  workStatements(job).flatMap(({ statement }) => faultsOf(statement));
+
+function faultsOf(statement: BoundStatement): Finding[] {
+  const { verb, line, clauses, file } = statement;
+  const at = (span: Span, fixes: readonly Fix[] = []) => ({
+    file,
+    span: { start: span.start, end: span.end },
+    fixes,
+  });
+  const [object] = line.items;
+  if (verb.object === 'none' && object) {
+    const last = line.items.at(-1) ?? object;
+    return [
+      finding(objectNotTaken, at({ start: object.start, end: last.end }), {
+        verb: verb.word,
+        name: object.name.text,
+      }),
+    ];
+  }
+  if (verb.object === 'one or more' && !object) {
+    return [finding(objectMissing, at(line.verb), { verb: verb.word, takes: manyOf(kindsOn(verb)) })];
+  }
+  const found: Finding[] = [];
+  for (const item of line.items) {
+    if (item.count && verb.takesCount !== true) {
+      const span = { start: item.count.start, end: item.name.start };
+      const fix: Fix = { title: `Take the count out`, edits: [{ file, span, text: '' }], preferred: true };
+      found.push(
+        finding(countNotTaken, at({ start: span.start, end: item.name.start - 1 }, [fix]), {
+          verb: verb.word,
+        }),
+      );
+    }
+  }
+  for (const clause of clauses) {
+    const slot = slotOf(statement, clause);
+    // The side meant may be said with any verb.
+    if (clause.word === 'side') continue;
+    if (!slot)
+      found.push(
+        finding(clauseNotForVerb, at(isBare(clause) ? clause : clause.wordSpan), {
+          verb: verb.word,
+          clause: saidAs(clause),
+          takes: takenBy(statement),
+        }),
+      );
+    else found.push(...formFaults(statement, clause, slot));
+  }
+  for (const [word, slot] of [['bare', verb.bare] as const, ...Object.entries(verb.clauses)]) {
+    if (
+      !slot?.required ||
+      clauses.some((clause) => (word === 'bare' ? isBare(clause) : clause.word === word))
+    )
+      continue;
+    const said = word === 'bare' ? (slot.quantity?.[0] ?? 'amount') : word;
+    found.push(
+      finding(clauseMissing, at(line.verb, [askFix(statement, word)]), {
+        verb: verb.word,
+        clause: `\`${said}\``,
+      }),
+    );
+  }
+  return found;
+}
+
+function formFaults({ verb, file }: BoundStatement, clause: Clause, slot: ClauseSlot): Finding[] {
+  const [item] = clause.items;
+  const clauseWord = isBare(clause) ? 'the figure' : clause.word;
+  if (item && slot.quantity && !slot.names) {
+    return [
+      finding(
+        clauseForm,
+        { file, span: { start: item.start, end: item.end } },
+        { clause: clauseWord, verb: verb.word, expected: `a ${slot.quantity.join(' or a ')}` },
+      ),
+    ];
+  }
+  const measured = clause.spec?.stages.some(({ measure }) => !measure.hole);
+  if (measured && clause.spec && slot.names && !slot.quantity) {
+    return [
+      finding(
+        clauseForm,
+        { file, span: { start: clause.spec.start, end: clause.spec.end } },
+        { clause: clauseWord, verb: verb.word, expected: manyOf(slot.names) },
+      ),
+    ];
+  }
+  return [];
+}
+
+/** `at least 2 bar` behind a verb is a figure that stands alone. */
+function isBare(clause: Clause): boolean {
+  return clause.word === 'bare' || clause.word === 'at least' || clause.word === 'at most';
+}
+
+function slotOf({ verb }: BoundStatement, clause: Clause): ClauseSlot | undefined {
+  return isBare(clause) ? verb.bare : verb.clauses[clause.word];
+}
+
+function saidAs(clause: Clause): string {
+  if (isBare(clause)) return 'figure';
+  return `\`${clause.word}\``;
+}
+
+/** What the verb does take, in words. */
+function takenBy({ verb }: BoundStatement): string[] {
+  return [...(verb.bare ? ['a figure'] : []), ...Object.keys(verb.clauses).map((word) => `\`${word}\``)];
+}
+
+/** Puts a hole where the clause goes. */
+function askFix({ line, file }: BoundStatement, word: string): Fix {
+  const last = line.items.at(-1)?.end ?? line.verb.end;
+  const text = word === 'bare' ? `${line.items.length > 0 ? ',' : ''} ?` : ` ${word} ?`;
+  return {
+    title: `Leave it open: \`${text.trim()}\``,
+    edits: [{ file, span: { start: last, end: last }, text }],
+  };
+}

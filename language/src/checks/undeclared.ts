@@ -1,0 +1,87 @@
+// N101: names that nothing declares. One finding for a name, its other uses beside it.
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { undeclared as undeclaredName } from '../diagnostics/names.js';
+import { everyLine, type Job } from '../names/job.js';
+import type { ThingKind } from '../vocabulary/kinds.js';
+import { nearest } from '../vocabulary/near.js';
+import type { Check } from './check.js';
+import { declareFix, kindFromUses, type Undeclared } from './declare.js';
+import { oneOf } from './kind-words.js';
+import { type NameUse, nameUses } from './name-uses.js';
+import { movedPart } from './values.js';
+
+export const undeclared: Check = ({ job }) => {
+  const groups = undeclaredUses(job);
+  const all = [...groups].map(([name, uses]) => described(name, uses));
+  // While an import is missing, most of these are only its echo; and the entries of a catalogue may name things that
+  // each procedure declares. What is near to a known name is a slip in either.
+  const isOpen = job.scope.missing.length > 0 || job.file.kind !== 'procedure';
+  const wanted = isOpen
+    ? all.filter(({ name }) => nearest(name, fittingNames(job, groups.get(name) ?? [])).length > 0)
+    : all;
+  return wanted.map((each) => report(job, each, groups.get(each.name) ?? [], wanted));
+};
+
+/** Uses of names that nothing declares, by name. */
+export function undeclaredUses(job: Job): ReadonlyMap<string, readonly NameUse[]> {
+  const groups = new Map<string, NameUse[]>();
+  const unreadable = namesOnBrokenLines(job);
+  for (const use of nameUses(job)) {
+    if (job.scope.resolve(use.name.text) || unreadable.has(use.name.text)) continue;
+    if (use.at.form === 'clause' && movedPart(use.at.statement, use.at.clause.word)) continue;
+    const list = groups.get(use.name.text) ?? [];
+    list.push(use);
+    groups.set(use.name.text, list);
+  }
+  return groups;
+}
+
+/** Words of lines that could not be read: one of them may be the missing entry. */
+function namesOnBrokenLines({ file }: Job): ReadonlySet<string> {
+  const words = new Set<string>();
+  for (const line of everyLine(file.lines))
+    if (line.broken || line.kind === 'unread') for (const token of line.tokens) words.add(token.image);
+  return words;
+}
+
+function described(name: string, uses: readonly NameUse[]): Undeclared {
+  const kind = kindFromUses(
+    name,
+    uses.map((use) => use.kinds),
+  );
+  const values = [...new Set(uses.flatMap((use) => (use.item?.value ? [use.item.value.text] : [])))];
+  return { name, kind, values: kind === 'condition' ? values : [] };
+}
+
+function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: readonly Undeclared[]): Finding {
+  const { file } = job;
+  const [first, ...rest] = uses;
+  const span = { start: first?.name.start ?? 0, end: first?.name.end ?? 0 };
+  const near = nearest(wanted.name, fittingNames(job, uses));
+  const fixes: Fix[] = near.map((word) => ({
+    title: `Write \`${word}\``,
+    edits: uses.map(({ name }) => ({
+      file: file.path,
+      span: { start: name.start, end: name.end },
+      text: word,
+    })),
+    ...(near.length === 1 ? { preferred: true as const } : {}),
+  }));
+  fixes.push(
+    declareFix(file, [wanted], `Declare \`${wanted.name}\` as ${oneOf(wanted.kind)}`, near.length === 0),
+  );
+  if (all.length > 1) fixes.push(declareFix(file, all, `Declare all ${all.length} undeclared names`, false));
+  const related = rest.map(({ name }) => ({
+    file: file.path,
+    span: { start: name.start, end: name.end },
+    message: 'used here too',
+  }));
+  return finding(undeclaredName, { file: file.path, span, related, fixes }, { name: wanted.name, near });
+}
+
+/** Declared names of the kinds that fit every use. */
+function fittingNames(job: Job, uses: readonly NameUse[]): string[] {
+  const fits = (kind: ThingKind): boolean =>
+    uses.some((use) => use.kinds.length === 0 || use.kinds.includes(kind));
+  return [...job.scope.names.values()].filter((thing) => fits(thing.kind)).map((thing) => thing.name);
+}

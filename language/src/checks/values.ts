@@ -1,0 +1,81 @@
+// N206, N207: values of conditions and positions of parts.
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { valueMissing, valueNotDeclared } from '../diagnostics/names.js';
+import type { Job } from '../names/job.js';
+import type { Thing } from '../names/model.js';
+import type { BoundStatement } from '../names/statement.js';
+import type { Name } from '../syntax/tree.js';
+import { nearest } from '../vocabulary/near.js';
+import type { Check } from './check.js';
+import { nameUses } from './name-uses.js';
+import { workStatements } from './own-lines.js';
+
+export const values: Check = ({ job }) => [...inStatements(job), ...inUses(job), ...inPrerequisites(job)];
+
+function inStatements(job: Job): Finding[] {
+  return workStatements(job).flatMap(({ statement }) => {
+    const { verb, objects, line, file } = statement;
+    if (verb.takesValue !== true) return [];
+    return objects.flatMap(({ thing, item }) => {
+      if (thing?.kind !== 'condition' || item.value || line.broken) return [];
+      const known = thing.values.map((value) => value.text);
+      const fixes: Fix[] = known.map((value) => ({
+        title: `Write \`${item.name.text} ${value}\``,
+        edits: [{ file, span: { start: item.name.end, end: item.name.end }, text: ` ${value}` }],
+      }));
+      return [
+        finding(
+          valueMissing,
+          { file, span: { start: item.name.start, end: item.name.end }, fixes },
+          { name: thing.name, known },
+        ),
+      ];
+    });
+  });
+}
+
+/** The part with positions that a statement moves `to` somewhere: what is named there is one of its positions. */
+export function movedPart(statement: BoundStatement, word: string): Thing | undefined {
+  if (word !== 'to' || !statement.verb.on.part?.makes.includes('moved')) return undefined;
+  return statement.objects
+    .map((object) => object.thing)
+    .find((thing) => thing?.kind === 'part' && thing.values.length > 0);
+}
+
+/** Values behind names: of objects, in relations, and the positions that parts are moved to. */
+function inUses(job: Job): Finding[] {
+  return nameUses(job).flatMap(({ item, name, at }) => {
+    if (!item || item.name !== name) return [];
+    const thing = job.scope.resolve(name.text);
+    if (thing) return item.value ? valueFault(job, thing, item.value) : [];
+    const moved = at.form === 'clause' ? movedPart(at.statement, at.clause.word) : undefined;
+    return moved ? valueFault(job, moved, name) : [];
+  });
+}
+
+function inPrerequisites(job: Job): Finding[] {
+  return job.file.prerequisites.flatMap((line) => {
+    if (line.kind !== 'prerequisite' || line.broken || !line.value) return [];
+    const thing = job.scope.resolve(line.name.text);
+    return thing ? valueFault(job, thing, line.value) : [];
+  });
+}
+
+function valueFault(job: Job, thing: Thing, value: Name): Finding[] {
+  const known = thing.values.map((each) => each.text);
+  if (known.includes(value.text) || (thing.kind === 'condition' && known.length === 0)) return [];
+  const near = nearest(value.text, known);
+  const span = { start: value.start, end: value.end };
+  const fixes: Fix[] = known.map((text) => ({
+    title: `Write \`${text}\``,
+    edits: [{ file: job.file.path, span, text }],
+    ...(near.length === 1 && near[0] === text ? { preferred: true as const } : {}),
+  }));
+  return [
+    finding(
+      valueNotDeclared,
+      { file: job.file.path, span, fixes: fixes.slice(0, 4) },
+      { name: thing.name, value: value.text, known },
+    ),
+  ];
+}

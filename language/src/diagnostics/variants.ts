@@ -1,0 +1,16 @@
+// The diagnostics of variants; V101 comes from the state analysis.
+import { valueGap } from './v102-value-gap.js';
+import { twoValues } from './v103-value-twice.js';
+import { guardNeverHolds } from './v104-guard-never-holds.js';
+import { unknownOption } from './v105-unknown-option.js';
+import { unknownOptionValue } from './v106-unknown-option-value.js';
+
+export const VARIANT_DIAGNOSTICS = [
+  valueGap,
+  twoValues,
+  guardNeverHolds,
+  unknownOption,
+  unknownOptionValue,
+] as const;
+
+export { guardNeverHolds, twoValues, unknownOption, unknownOptionValue, valueGap };

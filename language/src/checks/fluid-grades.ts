@@ -87,6 +87,8 @@ function disagreeing(job: Job, thing: Thing): Finding[] {
 }
 
 function together(job: Job, a: ThingClause, b: ThingClause): boolean {
+  // A catalogue does not know which vehicles it is read for: lines with guards of their own are taken as apart.
+  if (job.file.kind !== 'procedure') return !a.guard && !b.guard;
   return job.universe.diagrams.and(job.where(a.guard), job.where(b.guard)) !== NEVER;
 }
 

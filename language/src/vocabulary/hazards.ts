@@ -175,7 +175,7 @@ export const HAZARDS: readonly Hazard[] = [
       'gasolina',
       'carburant',
       'essence',
-      'kraftstoff',
+      'kraftstoff*',
       'zündquelle*',
     ],
     signal: 'warning',

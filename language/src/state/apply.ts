@@ -87,28 +87,31 @@ function note(m: Machine, asked: AskedOf, lacks: readonly Lack[], own: Own, gath
   const { need, about } = asked;
   const told = [...own.told].filter(([n]) => n !== need).reduce((c, [, when]) => m.d.or(c, when), NEVER as Condition);
   const fresh: Lack[] = [];
+  const assumed: { lack: Lack; deficit: Deficit }[] = [];
   const silent = deficitOf(asked, true);
+  // All lacks are sorted out before any is assumed: what one assumes must not hide another of the same act.
   for (const lack of lacks) {
     const quiet = m.d.or(told, followsFrom(m, lack));
     const [inside, outside] = [m.d.and(lack.when, quiet), m.d.minus(lack.when, quiet)];
-    if (inside !== NEVER) assumeLack(m, { ...lack, when: inside }, silent);
-    if (outside !== NEVER) own.told.set(need, m.d.or(own.told.get(need) ?? NEVER, outside));
+    if (inside !== NEVER) assumed.push({ lack: { ...lack, when: inside }, deficit: silent });
     if (outside === NEVER) continue;
+    own.told.set(need, m.d.or(own.told.get(need) ?? NEVER, outside));
     const rest = { ...lack, when: outside };
     const earlier = earlierWith(lack, gathered);
-    if (!earlier) fresh.push(rest);
-    else {
+    if (earlier) {
       earlier.lacks.push(rest);
-      assumeLack(m, rest, earlier);
-    }
+      assumed.push({ lack: rest, deficit: earlier });
+    } else fresh.push(rest);
   }
-  if (fresh.length === 0) return;
-  const same = own.deficits.find((d) => d.need === need);
-  const deficit = same ?? deficitOf(asked, false);
-  if (same && !same.about.includes(about)) same.about.push(about);
-  deficit.lacks.push(...fresh);
-  if (!same) own.deficits.push(deficit);
-  for (const lack of fresh) assumeLack(m, lack, deficit);
+  if (fresh.length > 0) {
+    const same = own.deficits.find((d) => d.need === need);
+    const deficit = same ?? deficitOf(asked, false);
+    if (same && !same.about.includes(about)) same.about.push(about);
+    deficit.lacks.push(...fresh);
+    if (!same) own.deficits.push(deficit);
+    assumed.push(...fresh.map((lack) => ({ lack, deficit })));
+  }
+  for (const { lack, deficit } of assumed) assumeLack(m, lack, deficit);
 }
 
 /** Which need an act asked of which thing. */

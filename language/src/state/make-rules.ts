@@ -1,5 +1,6 @@
 // How each make of the vocabulary changes the state.
 import { isFormless, minutes, minutesOf, stageCount } from '../names/figures.js';
+import { allThings } from '../names/job.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { Make } from '../vocabulary/needs.js';
 import type { Condition } from '../variants/diagrams.js';
@@ -165,9 +166,9 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   loaded: change('suspension', 'jacked'),
   unloaded: change('suspension', 'free'),
   moved_fluids(m, { act, when }) {
-    for (const [{ thing, aspect }] of m.cells()) {
-      const settles = aspect === 'level' ? minutesOf(thing, 'settle') : undefined;
-      if (settles !== undefined) m.clocks.start(`settle ${thing.id}`, 'least', settles, when, act.index);
+    for (const fluid of allThings(m.job.scopes)) {
+      const settles = fluid.kind === 'fluid' ? minutesOf(fluid, 'settle') : undefined;
+      if (settles !== undefined) m.clocks.start(`settle ${fluid.id}`, 'least', settles, when, act.index);
     }
   },
   waited(m, { act, when }) {

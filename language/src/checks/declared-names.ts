@@ -1,14 +1,15 @@
 // N102, N103, N104: what is declared twice, what hides an import, what nothing uses.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { declaredTwice, hidesImport, neverUsed } from '../diagnostics/names.js';
-import type { Job } from '../names/job.js';
+import { everyLine, type Job } from '../names/job.js';
 import { mentionsIn } from '../names/mentions.js';
 import { clausesOf, hasClause, nameSpan, type Thing } from '../names/model.js';
 import { type Clash, resolvePath } from '../names/scope.js';
 import type { Span } from '../text/span.js';
+import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
-import { undeclaredUses } from './undeclared.js';
+import { undeclaredUses, wordsOnBrokenLines } from './undeclared.js';
 
 export const declaredNames: Check = ({ job }) => [...clashes(job), ...unused(job)];
 
@@ -48,42 +49,37 @@ function hidingPlace({ first, again }: Clash, { file }: Job): Span | undefined {
 function unused(job: Job): Finding[] {
   const { file } = job;
   if (file.kind !== 'procedure' || file.work.length === 0) return [];
-  const used = new Set(
-    mentionsIn(file.tree)
-      .filter((mention) => mention.way !== 'declares')
-      .map((mention) => mention.name.text),
-  );
-  const misspelt = [...undeclaredUses(job).keys()];
-  const near = new Set(
-    misspelt.flatMap((name) =>
-      nearest(
-        name,
-        file.things.map((thing) => thing.name),
-      ),
-    ),
-  );
+  const used = wordsOnBrokenLines(job);
+  for (const { way, name } of mentionsIn(file.tree)) if (way !== 'declares') used.add(name.text);
+  const known = file.things.map((thing) => thing.name);
+  for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) used.add(near);
+  const texts = [...everyLine(file.work)].map((line) => line.prose?.text.toLowerCase() ?? '').join('\n');
   return file.things.flatMap((thing) => {
     const at = spanOf(thing);
-    if (!at || thing.line?.broken || used.has(thing.name) || near.has(thing.name) || isHeardOf(thing))
+    if (!at || thing.line?.broken || used.has(thing.name) || isHeardOf(thing, used) || isTold(thing, texts))
       return [];
     return [finding(neverUsed, { file: file.path, span: at }, { name: thing.name })];
   });
 }
 
+const UNNAMED: ReadonlySet<ThingKind> = new Set(['rule', 'vehicle', 'source', 'circuit', 'adjustment']);
+
 /**
- * Things that count in a job without being named again: rules, what rides in another thing or sits on it, circuits
- * and adjustments that the work disturbs, fluids that come out where their drain is opened.
+ * Things that count in a job without being named again: rules, sheets, what rides in another thing or sits on it,
+ * what used bolts hold, circuits and adjustments that the work disturbs, fluids that come out at their drain.
  */
-function isHeardOf(thing: Thing): boolean {
-  if (
-    thing.kind === 'rule' ||
-    thing.kind === 'vehicle' ||
-    thing.kind === 'circuit' ||
-    thing.kind === 'adjustment'
-  )
-    return true;
+function isHeardOf(thing: Thing, used: ReadonlySet<string>): boolean {
+  if (UNNAMED.has(thing.kind)) return true;
   if (thing.kind === 'fluid') return hasClause(thing, 'drain at');
-  return clausesOf(thing, 'in').length > 0 || clausesOf(thing, 'on').length > 0;
+  if (hasClause(thing, 'in') || hasClause(thing, 'on')) return true;
+  const holders = [...clausesOf(thing, 'held by'), ...clausesOf(thing, 'clamped by')];
+  return holders.some(({ clause }) => clause.items.some((item) => used.has(item.name.text)));
+}
+
+/** What is taken up by hand and stands in the text by its title: the text is then what to mend. */
+function isTold(thing: Thing, texts: string): boolean {
+  const isAid = thing.kind === 'tool' || thing.kind === 'supply' || thing.kind === 'temporary';
+  return isAid && texts.includes(thing.title.toLowerCase());
 }
 
 function spanOf(thing: Thing): Span | undefined {

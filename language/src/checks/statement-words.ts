@@ -8,6 +8,7 @@ import {
   objectMissing,
   objectNotTaken,
 } from '../diagnostics/names.js';
+import { tighteningCount } from '../names/figures.js';
 import type { BoundStatement } from '../names/statement.js';
 import type { Clause } from '../syntax/tree.js';
 import type { Span } from '../text/span.js';
@@ -21,7 +22,7 @@ export const statementWords: Check = ({ job }) =>
   workStatements(job).flatMap(({ statement }) => faultsOf(statement));
 
 function faultsOf(statement: BoundStatement): Finding[] {
-  const { verb, line, clauses, file } = statement;
+  const { verb, line, clauses, file, objects } = statement;
   const at = (span: Span, fixes: readonly Fix[] = []) => ({
     file,
     span: { start: span.start, end: span.end },
@@ -42,9 +43,13 @@ function faultsOf(statement: BoundStatement): Finding[] {
   }
   const found: Finding[] = [];
   for (const item of line.items) {
-    if (item.count && verb.takesCount !== true) {
+    // More than there are is a fault of its own.
+    const isTooMany = objects.some(
+      (each) => each.item === item && each.thing && (each.count ?? 0) > tighteningCount(each.thing),
+    );
+    if (item.count && verb.takesCount !== true && !isTooMany) {
       const span = { start: item.count.start, end: item.name.start };
-      const fix: Fix = { title: `Take the count out`, edits: [{ file, span, text: '' }], preferred: true };
+      const fix: Fix = { title: 'Take the count out', edits: [{ file, span, text: '' }], preferred: true };
       found.push(
         finding(countNotTaken, at({ start: span.start, end: item.name.start - 1 }, [fix]), {
           verb: verb.word,

@@ -25,7 +25,7 @@ export const undeclared: Check = ({ job }) => {
 /** Uses of names that nothing declares, by name. */
 export function undeclaredUses(job: Job): ReadonlyMap<string, readonly NameUse[]> {
   const groups = new Map<string, NameUse[]>();
-  const unreadable = namesOnBrokenLines(job);
+  const unreadable = wordsOnBrokenLines(job);
   for (const use of nameUses(job)) {
     if (job.scope.resolve(use.name.text) || unreadable.has(use.name.text)) continue;
     if (use.at.form === 'clause' && movedPart(use.at.statement, use.at.clause.word)) continue;
@@ -37,7 +37,7 @@ export function undeclaredUses(job: Job): ReadonlyMap<string, readonly NameUse[]
 }
 
 /** Words of lines that could not be read: one of them may be the missing entry. */
-function namesOnBrokenLines({ file }: Job): ReadonlySet<string> {
+export function wordsOnBrokenLines({ file }: Job): Set<string> {
   const words = new Set<string>();
   for (const line of everyLine(file.lines))
     if (line.broken || line.kind === 'unread') for (const token of line.tokens) words.add(token.image);

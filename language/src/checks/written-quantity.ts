@@ -1,5 +1,5 @@
 // What is wrong with one written quantity: the first fault only, for the rest are often its echoes. In this order:
-// number, unit, missing unit, parts, range, dimension, tolerance, spelling that misleads, value out of all bounds.
+// number, unit, missing unit, parts, range, dimension, tolerance, spelling that misleads.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import {
   ambiguousUnit,
@@ -9,40 +9,31 @@ import {
   misleadingUnit,
   missingUnit,
   partsOfAmount,
-  rangeReversed,
-  rangeTwoKinds,
-  rangeTwoUnits,
   temperatureForDifference,
-  toleranceReversed,
-  toleranceTooWide,
-  toleranceUnit,
   unknownUnit,
   wrongDimension,
 } from '../diagnostics/quantities.js';
 import type { WrittenQuantity } from '../names/quantities.js';
 import {
-  convertRounded,
-  formatMeasure,
-  formatNumber,
   nearestUnit,
-  type QuantityKind,
   quantityKinds,
   rational,
   readingsFor,
-  type Unit,
   unitById,
   unitText,
   usualUnits,
 } from '../quantity/index.js';
 import type { AmountNode, MeasureNode, UnitNode } from '../syntax/tree.js';
-import type { Span } from '../text/span.js';
+import { kindFixes, phrases, unitsIn, type Writer, wanted, writerOf } from './quantity-writer.js';
+import { rangeBackwards, rangeFault } from './range-fault.js';
+import { toleranceFault } from './tolerance-fault.js';
 
 /** Units whose short forms stand for something else in other capitals or places. */
 const MISLEADING = new Set(['nm', 'NM', 'M', 'mil', 'T']);
 
 export function faultOf(quantity: WrittenQuantity, file: string, text: string): Finding | undefined {
   const { node } = quantity;
-  const at = new Writer(file, text);
+  const at = writerOf(file, text);
   const { amounts } = node;
   for (const amount of amounts) {
     const fault = numberFault(amount, at);
@@ -58,32 +49,9 @@ export function faultOf(quantity: WrittenQuantity, file: string, text: string): 
     rangeFault(node, at) ??
     dimensionFault(quantity, at) ??
     toleranceFault(quantity, at) ??
-    reversed(node, at) ??
+    rangeBackwards(node, at) ??
     misleading(quantity, at)
   );
-}
-
-/** The file a fault is in, with short ways to quote it and to change it. */
-class Writer {
-  constructor(
-    readonly file: string,
-    readonly text: string,
-  ) {}
-
-  quote(span: Span): string {
-    return this.text.slice(span.start, span.end).replace(/\s+/g, ' ');
-  }
-
-  place(span: Span, fixes: readonly Fix[] = []): { file: string; span: Span; fixes: readonly Fix[] } {
-    return { file: this.file, span: { start: span.start, end: span.end }, fixes };
-  }
-
-  /** A fix that writes `text` at `span`; its title shows the whole quantity as it will stand. */
-  write(span: Span, text: string, preferred = false, whole: Span = span): Fix {
-    const title = `Write \`${(this.text.slice(whole.start, span.start) + text + this.text.slice(span.end, whole.end)).trim()}\``;
-    const edits = [{ file: this.file, span: { start: span.start, end: span.end }, text }];
-    return preferred ? { title, edits, preferred: true } : { title, edits };
-  }
 }
 
 function numberFault({ number }: AmountNode, at: Writer): Finding | undefined {
@@ -175,42 +143,6 @@ function partsFault(node: MeasureNode, at: Writer): Finding | undefined {
   return finding(partsOfAmount, at.place(node, fixes), { written: at.quote(node), problem: node.problem });
 }
 
-function rangeFault(node: MeasureNode, at: Writer): Finding | undefined {
-  const [low, high] = node.amounts;
-  const first = low?.unit?.unit;
-  const second = high?.unit?.unit;
-  if (node.form !== 'range' || !low || !high || !first || !second || first === second) return undefined;
-  if (first.kind !== second.kind) {
-    const gap = { start: low.number.end, end: low.unit?.end ?? low.number.end };
-    return finding(
-      rangeTwoKinds,
-      at.place(node, [
-        at.write(gap, '', false, node),
-        at.write(high.unit ?? high, first.symbol, false, node),
-      ]),
-      { first: quantityKinds[first.kind].phrase, second: quantityKinds[second.kind].phrase },
-    );
-  }
-  const fix =
-    low.number.value && low.number.digits
-      ? at.write(
-          low,
-          formatMeasure(
-            convertRounded(
-              { form: 'amount', value: low.number.value, unit: first, digits: low.number.digits },
-              second,
-            ),
-          ),
-          false,
-          node,
-        )
-      : undefined;
-  return finding(rangeTwoUnits, at.place(node, fix ? [fix] : []), {
-    first: first.symbol,
-    second: second.symbol,
-  });
-}
-
 function dimensionFault({ node, expected: { kinds } }: WrittenQuantity, at: Writer): Finding | undefined {
   const unit = node.measure?.unit;
   if (!unit || !kinds || kinds.includes(unit.kind)) return undefined;
@@ -238,86 +170,6 @@ function dimensionFault({ node, expected: { kinds } }: WrittenQuantity, at: Writ
   });
 }
 
-function toleranceFault({ node, thing }: WrittenQuantity, at: Writer): Finding | undefined {
-  for (const { tolerance, unit, number } of node.amounts) {
-    if (!tolerance) continue;
-    const own = tolerance.unit?.unit;
-    if (own && unit?.unit && own !== unit.unit && !tolerance.percent) {
-      return finding(toleranceUnit, at.place(node, toleranceFixes(node, at)), {
-        tolerance: own.symbol,
-        unit: unit.unit.symbol,
-      });
-    }
-    if (tolerance.reversed) {
-      const side = { start: tolerance.start, end: tolerance.numberEnd };
-      const mended = `+${formatNumber(tolerance.plus, PLAIN)}/-${formatNumber(tolerance.minus, PLAIN)}`;
-      return finding(toleranceReversed, at.place(side, [at.write(side, mended, true)]), {
-        written: at.quote(side),
-        mended,
-      });
-    }
-    const widest = tolerance.percent ? rational(100) : number.value?.abs();
-    // A toe of 0.05 ±0.10° is right: what is measured about nothing may lie on both sides of it.
-    const mayCross = thing?.kind === 'limit' || unit?.unit?.kind === 'temperature';
-    if (!mayCross && widest && widest.n !== 0n && tolerance.minus.compare(widest) > 0) {
-      const extent = tolerance.percent
-        ? `${formatNumber(tolerance.minus, PLAIN)} %`
-        : `${formatNumber(tolerance.minus, PLAIN)}${unit?.unit ? unitText(unit.unit, tolerance.minus) : ''}`;
-      return finding(toleranceTooWide, at.place(node), {
-        tolerance: extent,
-        value: valueText(number.value, unit?.unit),
-      });
-    }
-  }
-  return undefined;
-}
-
-/** Writes the tolerance in the unit of its value, where one factor leads from the one to the other. */
-function toleranceFixes({ amounts: [amount] }: MeasureNode, at: Writer): Fix[] {
-  const to = amount?.unit?.unit;
-  const from = amount?.tolerance?.unit?.unit;
-  const tolerance = amount?.tolerance;
-  if (
-    !to ||
-    !from ||
-    !tolerance ||
-    to.offset !== undefined ||
-    from.offset !== undefined ||
-    to.kind !== from.kind
-  )
-    return [];
-  const turned = (value: typeof tolerance.plus) =>
-    convertRounded({ form: 'amount', value, unit: from, digits: tolerance.digits ?? PLAIN }, to);
-  const [plus, minus] = [turned(tolerance.plus), turned(tolerance.minus)];
-  if (plus.form !== 'amount' || minus.form !== 'amount') return [];
-  const upper = formatNumber(plus.value, plus.digits);
-  const text =
-    plus.value.compare(minus.value) === 0
-      ? `±${upper}`
-      : `+${upper}/-${formatNumber(minus.value, minus.digits)}`;
-  return [at.write(tolerance, `${text}${unitText(to, plus.value)}`, true)];
-}
-
-const PLAIN = { significant: 1, decimals: 0 };
-
-function reversed(node: MeasureNode, at: Writer): Finding | undefined {
-  const measure = node.measure;
-  const [low, high] = node.amounts;
-  if (measure?.form !== 'range' || measure.low.compare(measure.high) <= 0 || !low || !high) return undefined;
-  const swap: Fix = {
-    title: `Write \`${at.quote(high.number)} to ${at.quote(low.number)}${unitText(measure.unit, measure.low)}\``,
-    edits: [
-      { file: at.file, span: { start: low.number.start, end: low.number.end }, text: at.quote(high.number) },
-      { file: at.file, span: { start: high.number.start, end: high.number.end }, text: at.quote(low.number) },
-    ],
-    preferred: true,
-  };
-  return finding(rangeReversed, at.place(node, [swap]), {
-    low: at.quote(low.number),
-    high: at.quote(high.number),
-  });
-}
-
 function misleading({ node }: WrittenQuantity, at: Writer): Finding | undefined {
   for (const unit of unitsIn(node)) {
     if (!unit.unit || !MISLEADING.has(unit.spelling)) continue;
@@ -332,40 +184,4 @@ function misleading({ node }: WrittenQuantity, at: Writer): Finding | undefined 
     });
   }
   return undefined;
-}
-
-function unitsIn(node: MeasureNode): UnitNode[] {
-  return node.amounts.map((each) => each.unit).filter((unit) => unit !== undefined);
-}
-
-/** One fix for each unit that fits the place, in the place of the one written. */
-function kindFixes(node: MeasureNode, kinds: readonly QuantityKind[], at: Writer): Fix[] {
-  const [amount] = node.amounts.filter((each) => each.unit);
-  if (!amount?.unit || unitsIn(node).length > 1) return [];
-  const before = {
-    start:
-      amount.unit.start > (amount.tolerance?.end ?? 0)
-        ? (amount.tolerance?.numberEnd ?? amount.number.end)
-        : amount.number.end,
-    end: amount.unit.end,
-  };
-  return usualUnits(kinds).map((unit) =>
-    at.write(before, unitText(unit, amount.number.value ?? rational(0)), false, node),
-  );
-}
-
-function wanted(kinds: readonly QuantityKind[]): { wanted: string; example: string } {
-  return { wanted: phrases(kinds), example: quantityKinds[kinds[0] ?? 'length'].example };
-}
-
-/** `a torque or an angle`. */
-function phrases(kinds: readonly QuantityKind[]): string {
-  const words = kinds.map((kind) => quantityKinds[kind].phrase);
-  return words.length < 2 ? (words[0] ?? '') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
-}
-
-function valueText(value: AmountNode['number']['value'], unit: Unit | undefined): string {
-  return value === undefined
-    ? 'its value'
-    : `${formatNumber(value, PLAIN)}${unit ? unitText(unit, value) : ''}`;
 }

@@ -35,14 +35,18 @@ function shown(node: unknown): string {
     return 'quoted' in node && node.quoted === true ? JSON.stringify(node.text) : String(node.text);
   if ('value' in node && 'hole' in node) return node.hole === true ? '?' : String(node.value);
   const parts = Object.entries(node)
-    .filter(([key]) => key !== 'start' && key !== 'end' && key !== 'wordSpan')
+    .filter(([key]) => !PASSED_OVER.has(key))
     .map(([key, value]) => [key, shown(value)] as const)
     .filter(([, text]) => text !== '');
   const [only] = parts;
   if (only !== undefined && parts.length === 1 && (only[0] === 'name' || only[0] === 'stages'))
     return only[1];
-  return `(${parts.map(([key, text]) => `${key}=${text}`).join(' ')})`;
+  const word = 'wordSpan' in node && 'word' in node ? [String(node.word)] : [];
+  return `(${[...word, ...parts.map(([key, text]) => `${key}=${text}`)].join(' ')})`;
 }
+
+/** Places, and the word of a clause, which stands first. */
+const PASSED_OVER = new Set(['start', 'end', 'wordSpan', 'word']);
 
 function measure(node: MeasureNode): string {
   if (node.measure !== undefined) return `<${formatMeasure(node.measure)}>`;

@@ -14,6 +14,7 @@ import {
   FlagWord,
   NamesWord,
   NoClause,
+  RawToken,
   RawWord,
   SpecWord,
   Word,
@@ -57,6 +58,8 @@ export abstract class ClauseRules extends ListRules {
           ALT: () => {
             const token = this.CONSUME(NoClause);
             this.ACTION(() => this.leftover(token));
+            // What follows it up to the next comma or clause word went with it.
+            this.MANY2(() => this.CONSUME(RawToken));
           },
         },
       ]),

@@ -171,7 +171,7 @@ function siblings(analysis: Analysis, line: Line): { word: string }[] {
 /** One object of a statement with a letter doubled. */
 function misspellings(analysis: Analysis): Fault[] {
   const { text } = analysis;
-  return statementsOf(analysis).filter((_, i) => i % 3 === 0).flatMap(({ line, bound }) => {
+  return statementsOf(analysis).filter((_, i) => i % 2 === 0).flatMap(({ line, bound }) => {
     const object = bound.objects[0];
     if (!object?.thing || object.thing.kind === 'machine') return [];
     const { name } = object.item;

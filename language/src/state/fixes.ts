@@ -147,10 +147,14 @@ function sealingLines(m: Machine, part: Thing): string[] {
   return [...statement('clean', dirty), `apply ${sealant.name} to ${faces.map((f) => f.name).join(', ')}`];
 }
 
+function loosenedBefore(m: Machine, deficit: Deficit, bolt: Thing): boolean {
+  return m.acts.slice(0, deficit.act?.index).some((a) => a.statement?.objects.some((o) => o.thing === bolt && (a.statement?.verb.on.fastener?.makes ?? []).some((x) => x === 'loose' || x === 'out')));
+}
+
 /** The bolts in the act's own line that hold the part the fluid drains at: slack, they let it out. */
 function drainBolts(m: Machine, deficit: Deficit, fluid: Thing): Thing[] {
   const objects = deficit.act?.statement?.objects.map((o) => o.thing) ?? [];
-  return m.job.relations(fluid, 'drain at').flatMap((r) => m.job.relations(r.target, 'held by').map((h) => h.target)).filter((t) => t.kind === 'fastener' && objects.includes(t));
+  return m.job.relations(fluid, 'drain at').flatMap((r) => m.job.relations(r.target, 'held by').map((h) => h.target)).filter((t) => t.kind === 'fastener' && objects.includes(t) && !loosenedBefore(m, deficit, t));
 }
 
 /** Parts in an order in which what sits behind another goes on first. */

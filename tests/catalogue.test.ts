@@ -2,7 +2,7 @@
 // span, the right one none, and the fix that may be applied unasked turns a wrong file into one without findings.
 import { describe, expect, test } from 'vitest';
 import { DIAGNOSTICS } from '../language/src/diagnostics/index.js';
-import { afterFix, checkMarked, findingsOf, readMarked } from './suite-helper.js';
+import { afterFix, checkMarked, findingsOf, libraryWideFindingsOf, readMarked } from './suite-helper.js';
 
 test('no code and no name stands twice', () => {
   const codes = DIAGNOSTICS.map((each) => each.code);
@@ -10,6 +10,9 @@ test('no code and no name stands twice', () => {
   expect(codes.filter((code, i) => codes.indexOf(code) !== i)).toEqual([]);
   expect(names.filter((name, i) => names.indexOf(name) !== i)).toEqual([]);
 });
+
+/** Findings that only the whole library can tell are not among those of a file. */
+const analyseFor = (code: string) => (code.startsWith('R2') ? libraryWideFindingsOf : findingsOf);
 
 describe.each(DIAGNOSTICS.map((def) => [`${def.code} ${def.name}`, def] as const))('%s', (_title, def) => {
   test('has a page', () => {
@@ -19,14 +22,14 @@ describe.each(DIAGNOSTICS.map((def) => [`${def.code} ${def.name}`, def] as const
   });
 
   test('wrong example gives this finding alone', () => {
-    const found = checkMarked(def.wrong);
+    const found = checkMarked(def.wrong, analyseFor(def.code));
     for (const fix of found.flatMap((each) => each.fixes.filter(({ preferred }) => preferred))) {
       const mended = afterFix(readMarked(def.wrong).files, fix.edits);
-      expect(findingsOf(mended).map((each) => `${each.code} ${each.message}`)).toEqual([]);
+      expect(analyseFor(def.code)(mended).map((each) => `${each.code} ${each.message}`)).toEqual([]);
     }
   });
 
   test('right example gives none', () => {
-    checkMarked(def.right);
+    checkMarked(def.right, analyseFor(def.code));
   });
 });

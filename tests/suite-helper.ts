@@ -9,9 +9,16 @@
 // `--- file: path` starts another file. Findings and marks must match one to one.
 import { expect } from 'vitest';
 import { createLibrary } from '../language/src/analysis.js';
+import { libraryFindings } from '../language/src/checks/library-wide.js';
 import type { Finding } from '../language/src/diagnostics/define.js';
 import { DIAGNOSTICS } from '../language/src/diagnostics/index.js';
-import { DEFAULT_SETTINGS, readSettings, type Settings } from '../language/src/settings/index.js';
+import type { Library } from '../language/src/library.js';
+import {
+  DEFAULT_SETTINGS,
+  readSettings,
+  type Settings,
+  type SettingsReading,
+} from '../language/src/settings/index.js';
 import { indexLines, positionAt } from '../language/src/text/line-index.js';
 import type { TextEdit } from '../language/src/text/span.js';
 
@@ -48,17 +55,33 @@ export function checkMarked(
 
 /** All findings of all files, by the usual settings unless given or among the files. */
 export function findingsOf(files: ReadonlyMap<string, string>, settings?: Settings): Finding[] {
+  const { library, read } = libraryOf(files, settings);
+  const found = library.host.list().flatMap((path) => library.analyse(path)?.findings ?? []);
+  return [...(read?.findings ?? []), ...found];
+}
+
+/** These, and the findings that only the whole library can tell. */
+export function libraryWideFindingsOf(files: ReadonlyMap<string, string>, settings?: Settings): Finding[] {
+  const { library } = libraryOf(files, settings);
+  return [...findingsOf(files, settings), ...libraryFindings(library, library.host.list())];
+}
+
+function libraryOf(
+  files: ReadonlyMap<string, string>,
+  settings?: Settings,
+): { readonly library: Library; readonly read: SettingsReading | undefined } {
   const json = files.get('baywright.json');
   const read = json === undefined ? undefined : readSettings('baywright.json', json, DIAGNOSTICS);
   const library = createLibrary(
     {
       read: (path) => files.get(path),
       list: () => [...files.keys()].filter((path) => path.endsWith('.bay')),
+      exists: (path) => files.has(path),
+      today: () => '2026-11-25',
     },
     settings ?? read?.settings ?? DEFAULT_SETTINGS,
   );
-  const found = library.host.list().flatMap((path) => library.analyse(path)?.findings ?? []);
-  return [...(read?.findings ?? []), ...found];
+  return { library, read };
 }
 
 /** The files of a text and the marks in them. Marks stay in `.bay` files, where they are comments. */

@@ -18,8 +18,16 @@ describe('ordinary book values are silent', () => {
     ['M12 with the old head', '4 of M12x1.75, class 8.8, hex 19 mm', 'torque 88 N·m'],
     ['oiled at the dry chart value', '4 of M10x1.5, class 8.8, hex 16 mm', 'torque 50 N·m, oiled'],
     ['1/2-13 grade 8', '4 of 1/2-13 UNC, grade 8, hex 3/4 in', 'torque 106 ft·lbf'],
-    ['7/16-14 grade 5 in two stages', '10 of 7/16-14 UNC, grade 5, hex 5/8 in', 'torque 15 ft·lbf then 40 ft·lbf, order cross'],
-    ['a first stage far below', '11 of M6x1.0, class 8.8, hex 10 mm', 'torque 1 N·m then 9 N·m, order inside-out'],
+    [
+      '7/16-14 grade 5 in two stages',
+      '10 of 7/16-14 UNC, grade 5, hex 5/8 in',
+      'torque 15 ft·lbf then 40 ft·lbf, order cross',
+    ],
+    [
+      'a first stage far below',
+      '11 of M6x1.0, class 8.8, hex 10 mm',
+      'torque 1 N·m then 9 N·m, order inside-out',
+    ],
     ['VDI 2230 fine thread at µ 0.12', '4 of M12x1.25, class 10.9, hex 18 mm', 'torque 133 N·m'],
     ['stainless', '2 of M8x1.25, class A2-70, hex 13 mm', 'torque 16 N·m'],
     ['a nut by its class', '2 of M8x1.25, class 8, hex 13 mm', 'torque 22 N·m'],
@@ -29,8 +37,16 @@ describe('ordinary book values are silent', () => {
     ['an order written out', '5 of M8x1.25, class 8.8, hex 13 mm', 'torque 25 N·m, order 1-3-5-2-4'],
     ['a clamp', '1 of clamp, hex 7 mm', 'torque 3 N·m'],
     ['a thread not known yet', '? of M8x1.25, class 8.8, hex 13 mm', 'torque ?'],
-    ['an angle behind a low torque, new each time', '10 of M10x1.5, class 10.9, hex 16 mm', 'torque 10 N·m then 90°, renew'],
-    ['an angle over a long grip', '10 of M12x1.75, class 10.9, hex 18 mm', 'torque 30 N·m then 60°, grip 200 mm'],
+    [
+      'an angle behind a low torque, new each time',
+      '10 of M10x1.5, class 10.9, hex 16 mm',
+      'torque 10 N·m then 90°, renew',
+    ],
+    [
+      'an angle over a long grip',
+      '10 of M12x1.75, class 10.9, hex 18 mm',
+      'torque 30 N·m then 60°, grip 200 mm',
+    ],
     ['a small angle for a plug', '1 of M14x1.25, hex 16 mm', 'torque 10 N·m then 30°'],
     ['six-lobe', '3 of M8x1.25, class 8.8, hexalobular T40', 'torque 25 N·m'],
   ])('%s', (_name, identity, torque) => {
@@ -40,22 +56,95 @@ describe('ordinary book values are silent', () => {
 
 describe('slips of the pen are found', () => {
   test.each([
-    ['twelve times too much', set('    4 of M12x1.75, class 10.9, hex 18 mm\n    torque 1512 N·m, per "S-1"\n#          ^^^^^^^^ F201')],
-    ['a twelfth', set('    4 of M12x1.75, class 10.9, hex 18 mm\n    torque 10.5 N·m, per "S-1"\n#          ^^^^^^^^ F203')],
-    ['foot for inch', set('    2 of 1/4-20 UNC, grade 5, hex 7/16 in\n    torque 85 ft·lbf, per "S-1"\n#          ^^^^^^^^^ F202 `85 in·lbf` is ordinary')],
-    ['inch for foot', set('    2 of 1/2-13 UNC, grade 8, hex 3/4 in\n    torque 75 in·lbf, per "S-1"\n#          ^^^^^^^^^ F203')],
-    ['past any bolt without a class', set('    1 of M6x1.0, hex 10 mm\n    torque 72 N·m, per "S-1"\n#          ^^^^^^ F201 even class 12.9')],
-    ['the upper end of a range', set('    2 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 to 60 N·m, per "S-1"\n#          ^^^^^^^^^^^^ F201')],
-    ['the last stage', set('    2 of M8x1.25, class 8.8, hex 13 mm\n    torque 10 N·m then 80 N·m, per "S-1"\n#                      ^^^^^^ F201')],
-    ['a pitch nobody cuts', set('    2 of M10x1.4, class 8.8, hex 16 mm\n#        ^^^^^^^ F102 not listed in ISO 261\n    torque 40 N·m, per "S-1"')],
+    [
+      'twelve times too much',
+      set(
+        '    4 of M12x1.75, class 10.9, hex 18 mm\n    torque 1512 N·m, per "S-1"\n#          ^^^^^^^^ F201',
+      ),
+    ],
+    [
+      'a twelfth',
+      set(
+        '    4 of M12x1.75, class 10.9, hex 18 mm\n    torque 10.5 N·m, per "S-1"\n#          ^^^^^^^^ F203',
+      ),
+    ],
+    [
+      'foot for inch',
+      set(
+        '    2 of 1/4-20 UNC, grade 5, hex 7/16 in\n    torque 85 ft·lbf, per "S-1"\n#          ^^^^^^^^^ F202 `85 in·lbf` is ordinary',
+      ),
+    ],
+    [
+      'inch for foot',
+      set(
+        '    2 of 1/2-13 UNC, grade 8, hex 3/4 in\n    torque 75 in·lbf, per "S-1"\n#          ^^^^^^^^^ F203',
+      ),
+    ],
+    [
+      'past any bolt without a class',
+      set('    1 of M6x1.0, hex 10 mm\n    torque 72 N·m, per "S-1"\n#          ^^^^^^ F201 even class 12.9'),
+    ],
+    [
+      'the upper end of a range',
+      set(
+        '    2 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 to 60 N·m, per "S-1"\n#          ^^^^^^^^^^^^ F201',
+      ),
+    ],
+    [
+      'the last stage',
+      set(
+        '    2 of M8x1.25, class 8.8, hex 13 mm\n    torque 10 N·m then 80 N·m, per "S-1"\n#                      ^^^^^^ F201',
+      ),
+    ],
+    [
+      'a pitch nobody cuts',
+      set(
+        '    2 of M10x1.4, class 8.8, hex 16 mm\n#        ^^^^^^^ F102 not listed in ISO 261\n    torque 40 N·m, per "S-1"',
+      ),
+    ],
     ['no thread at all', set('    2 of M, class 8.8, hex 16 mm\n#        ^ F101 is not a thread')],
-    ['a class with a slip', set('    2 of M8x1.25, class 8.9, hex 13 mm\n#                       ^^^ F103\n    torque 25 N·m, per "S-1"')],
-    ['a grade for a class', set('    2 of M8x1.25, grade 8.8, hex 13 mm\n#                       ^^^ F103 8.8 is a class\n    torque 25 N·m, per "S-1"')],
-    ['a cross of five', set('    5 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, order cross, per "S-1"\n#                        ^^^^^ F207 even number')],
-    ['an order that leaves one out', set('    5 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, order 1-3-5-2, per "S-1"\n#                        ^^^^^^^ F207')],
-    ['an order of no known kind', set('    5 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, order zigzag, per "S-1"\n#                        ^^^^^^ F207 is not an order')],
-    ['a six-lobe size too large', set('    3 of M6x1.0, class 8.8, hexalobular T55\n#                                       ^^^ F104\n    torque 10 N·m, per "S-1"')],
-    ['a stretch past yield', set('    10 of M10x1.5, class 10.9, hex 16 mm\n    torque 40 N·m then 120°, grip 30 mm, per "S-1"\n#          ^^^^^^^^^^^^^^^^ F213 past yield')],
+    [
+      'a class with a slip',
+      set(
+        '    2 of M8x1.25, class 8.9, hex 13 mm\n#                       ^^^ F103\n    torque 25 N·m, per "S-1"',
+      ),
+    ],
+    [
+      'a grade for a class',
+      set(
+        '    2 of M8x1.25, grade 8.8, hex 13 mm\n#                       ^^^ F103 8.8 is a class\n    torque 25 N·m, per "S-1"',
+      ),
+    ],
+    [
+      'a cross of five',
+      set(
+        '    5 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, order cross, per "S-1"\n#                        ^^^^^ F207 even number',
+      ),
+    ],
+    [
+      'an order that leaves one out',
+      set(
+        '    5 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, order 1-3-5-2, per "S-1"\n#                        ^^^^^^^ F207',
+      ),
+    ],
+    [
+      'an order of no known kind',
+      set(
+        '    5 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, order zigzag, per "S-1"\n#                        ^^^^^^ F207 is not an order',
+      ),
+    ],
+    [
+      'a six-lobe size too large',
+      set(
+        '    3 of M6x1.0, class 8.8, hexalobular T55\n#                                       ^^^ F104\n    torque 10 N·m, per "S-1"',
+      ),
+    ],
+    [
+      'a stretch past yield',
+      set(
+        '    10 of M10x1.5, class 10.9, hex 16 mm\n    torque 40 N·m then 120°, grip 30 mm, per "S-1"\n#          ^^^^^^^^^^^^^^^^ F213 past yield',
+      ),
+    ],
   ])('%s', (_name, text) => {
     checkOnly(text, 'F');
   });
@@ -83,8 +172,17 @@ fasteners
 
 test('the wrench list speaks only where a torque is right for its bolt', () => {
   const wrench = '\ntools\n  small-wrench: Small torque wrench\n    torque 2 to 25 N·m\n';
-  checkOnly(set('    4 of M12x1.75, class 8.8, hex 18 mm\n    torque 80 N·m, per "S-1"\n#          ^^^^^^ F208 cover-bolt') + wrench, 'F');
-  checkOnly(set('    4 of M12x1.75, class 8.8, hex 18 mm\n    torque 960 N·m, per "S-1"\n#          ^^^^^^^ F201') + wrench, 'F');
+  checkOnly(
+    set(
+      '    4 of M12x1.75, class 8.8, hex 18 mm\n    torque 80 N·m, per "S-1"\n#          ^^^^^^ F208 cover-bolt',
+    ) + wrench,
+    'F',
+  );
+  checkOnly(
+    set('    4 of M12x1.75, class 8.8, hex 18 mm\n    torque 960 N·m, per "S-1"\n#          ^^^^^^^ F201') +
+      wrench,
+    'F',
+  );
   checkOnly(set('    4 of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, per "S-1"') + wrench, 'F');
 });
 
@@ -118,15 +216,24 @@ describe('lines that tighten', () => {
     ['a stage beyond', '    torque cover-bolt, stage 3\n#                            ^ F211 has 2 stages\n'],
     ['more than the set', '    snug 5 of cover-bolt\n#        ^ F212 set of 4\n    torque cover-bolt\n'],
     ['by hand in spite of a figure', '    tighten cover-bolt\n#   ^^^^^^^ F206 10 N·m then 25 N·m\n'],
-    ['paste on dry threads', '    torque cover-bolt with thread-paste\n#                          ^^^^^^^^^^^^ F209 dry threads\n'],
+    [
+      'paste on dry threads',
+      '    torque cover-bolt with thread-paste\n#                          ^^^^^^^^^^^^ F209 dry threads\n',
+    ],
   ])('%s', (_name, lines) => {
     checkOnly(JOB + lines, 'F2');
   });
 
   test('a figure on the line alone is judged and needs its sheet', () => {
     const bare = JOB.replace('    torque 10 N·m then 25 N·m, dry, per "S-1"\n', '');
-    checkOnly(`${bare}    torque cover-bolt, 100 N·m, per "S-1"\n#                      ^^^^^^^ F201\n`, 'F2');
-    checkOnly(`${bare}    torque cover-bolt, 25 N·m\n#                      ^^^^^^ F204 where does 25 N·m\n`, 'F2');
+    checkOnly(
+      `${bare}    torque cover-bolt, 100 N·m, per "S-1"\n#                      ^^^^^^^ F201\n`,
+      'F2',
+    );
+    checkOnly(
+      `${bare}    torque cover-bolt, 25 N·m\n#                      ^^^^^^ F204 where does 25 N·m\n`,
+      'F2',
+    );
   });
 
   test('a set without figure is asked about once, and the fix leaves a blank', () => {

@@ -21,7 +21,10 @@ describe('grades', () => {
     ['turned round', fluid('SAE 90-75W\n#       ^^^^^^ L101 wrong way round')],
     ['no DOT 6', fluid('DOT 6\n#       ^ L101 no DOT 6')],
     ['brake fluid that is gear oil', fluid('DOT 4, API GL-5\n#          ^^^^^^^^ L102')],
-    ['two grades on two variants', 'catalogue: Van\n\nvehicles\n  van: Van\n    option axle light, heavy\n\nfluids\n  axle-oil: Axle oil\n    SAE 75W-90, when axle light\n    DOT 4, when axle heavy\n'],
+    [
+      'two grades on two variants',
+      'catalogue: Van\n\nvehicles\n  van: Van\n    option axle light, heavy\n\nfluids\n  axle-oil: Axle oil\n    SAE 75W-90, when axle light\n    DOT 4, when axle heavy\n',
+    ],
   ])('%s', (_name, text) => {
     checkOnly(text, 'L');
   });
@@ -46,9 +49,30 @@ describe('what is poured in', () => {
   test.each([
     ['the same grade', job('DOT 4, fill 0.5 L', 'DOT 4', 'fill brake-fluid from fluid-can')],
     ['a better glycol fluid', job('DOT 4, fill 0.5 L', 'DOT 5.1', 'fill brake-fluid from fluid-can')],
-    ['silicone into glycol', job('DOT 4, fill 0.5 L', 'DOT 5', 'fill brake-fluid from fluid-can\n#                         ^^^^^^^^^ L201 silicone')],
-    ['a lower boiling point', job('DOT 4, fill 0.5 L', 'DOT 3', 'top-up brake-fluid from fluid-can\n#                           ^^^^^^^^^ L201 boils at 140 °C wet')],
-    ['GL-5 where GL-4 is asked for', job('API GL-4, fill 2 L', 'API GL-5', 'fill brake-fluid from fluid-can\n#                         ^^^^^^^^^ L202 copper')],
+    [
+      'silicone into glycol',
+      job(
+        'DOT 4, fill 0.5 L',
+        'DOT 5',
+        'fill brake-fluid from fluid-can\n#                         ^^^^^^^^^ L201 silicone',
+      ),
+    ],
+    [
+      'a lower boiling point',
+      job(
+        'DOT 4, fill 0.5 L',
+        'DOT 3',
+        'top-up brake-fluid from fluid-can\n#                           ^^^^^^^^^ L201 boils at 140 °C wet',
+      ),
+    ],
+    [
+      'GL-5 where GL-4 is asked for',
+      job(
+        'API GL-4, fill 2 L',
+        'API GL-5',
+        'fill brake-fluid from fluid-can\n#                         ^^^^^^^^^ L202 copper',
+      ),
+    ],
     ['no grade on the can', job('DOT 4, fill 0.5 L', 'number "X"', 'fill brake-fluid from fluid-can')],
   ])('%s', (_name, text) => {
     checkOnly(text, 'L');
@@ -86,13 +110,37 @@ removal
 
 describe('drains and fills', () => {
   test.each([
-    ['flushed: out, in, out, in', work('fill 2 L', 'drain axle-oil\n    fill axle-oil\n    drain axle-oil\n    fill axle-oil')],
-    ['made up when it is low', work('fill 2 L, until level at mark', 'fill axle-oil\n    check-level axle-oil\n      if below limit\n        fill axle-oil until level at mark')],
+    [
+      'flushed: out, in, out, in',
+      work('fill 2 L', 'drain axle-oil\n    fill axle-oil\n    drain axle-oil\n    fill axle-oil'),
+    ],
+    [
+      'made up when it is low',
+      work(
+        'fill 2 L, until level at mark',
+        'fill axle-oil\n    check-level axle-oil\n      if below limit\n        fill axle-oil until level at mark',
+      ),
+    ],
     ['a part let out, then all', work('fill 2 L', 'drain axle-oil, 0.5 L\n    drain axle-oil')],
     ['opened in between', work('fill 2 L', 'fill axle-oil\n    remove cover-clip, cover\n    fill axle-oil')],
-    ['on two variants', work('fill 2 L', 'when axle light\n      fill axle-oil\n    when axle heavy\n      fill axle-oil')],
-    ['the variant that takes more', work('fill 2 L\n    fill 3 L, when axle heavy', 'when axle heavy\n      fill axle-oil, 3 L, until level at mark')],
-    ['too much for the light axle', work('fill 2 L\n    fill 3 L, when axle heavy', 'fill axle-oil, 3 L, until level at mark\n#                  ^^^ L302 more than its fill of 2 L')],
+    [
+      'on two variants',
+      work('fill 2 L', 'when axle light\n      fill axle-oil\n    when axle heavy\n      fill axle-oil'),
+    ],
+    [
+      'the variant that takes more',
+      work(
+        'fill 2 L\n    fill 3 L, when axle heavy',
+        'when axle heavy\n      fill axle-oil, 3 L, until level at mark',
+      ),
+    ],
+    [
+      'too much for the light axle',
+      work(
+        'fill 2 L\n    fill 3 L, when axle heavy',
+        'fill axle-oil, 3 L, until level at mark\n#                  ^^^ L302 more than its fill of 2 L',
+      ),
+    ],
     ['in another unit, rounded', work('fill 1.9 L', 'fill axle-oil, 2 US qt, until level at mark')],
     ['twice', work('fill 2 L', 'fill axle-oil\n    fill axle-oil\n#        ^^^^^^^^ L304')],
     ['drained twice', work('fill 2 L', 'drain axle-oil\n    drain axle-oil\n#         ^^^^^^^^ L303')],

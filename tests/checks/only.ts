@@ -3,5 +3,7 @@ import { checkMarked, findingsOf } from '../suite-helper.js';
 
 /** As `checkMarked`, for findings whose code starts with one of the beginnings. */
 export function checkOnly(text: string, ...beginnings: readonly string[]) {
-  return checkMarked(text, (files) => findingsOf(files).filter((f) => beginnings.some((b) => f.code.startsWith(b))));
+  return checkMarked(text, (files) =>
+    findingsOf(files).filter((f) => beginnings.some((b) => f.code.startsWith(b))),
+  );
 }

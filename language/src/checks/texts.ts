@@ -50,8 +50,10 @@ export function countWords(sentence: string): number {
   return plain.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
 }
 
+/** The text with comment lines blanked, so that places still count. */
 function sourceOf(job: Job, prose: Prose): string {
-  return job.file.tree.text.slice(prose.start, prose.end);
+  const source = job.file.tree.text.slice(prose.start, prose.end);
+  return source.replace(/^[ \t]*#(?=[\s#]|$).*$/gm, (comment) => ' '.repeat(comment.length));
 }
 
 function useOf({ line }: WorkLine): TextUse | undefined {

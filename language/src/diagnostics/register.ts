@@ -28,3 +28,6 @@ export const REGISTER_DIAGNOSTICS = [
   declaredAlike,
   acceptUnused,
 ] as const;
+
+/** Found over the whole library, not when one file is checked. */
+export const LIBRARY_WIDE_DIAGNOSTICS = [entryUnused, ruleBindsNothing, declaredAlike] as const;

@@ -124,9 +124,16 @@ export function resolve(scopes: readonly Scope[], name: string): Thing | undefin
   return undefined;
 }
 
+const declared = new WeakMap<readonly Scope[], readonly Thing[]>();
+
 /** Every declared thing once. */
-export function allThings(scopes: readonly Scope[]): Thing[] {
-  return [...new Map(scopes.flatMap((s) => [...s.names.values()]).map((t) => [t.id, t])).values()];
+export function allThings(scopes: readonly Scope[]): readonly Thing[] {
+  let things = declared.get(scopes);
+  if (!things) {
+    things = [...new Map(scopes.flatMap((s) => [...s.names.values()]).map((t) => [t.id, t])).values()];
+    declared.set(scopes, things);
+  }
+  return things;
 }
 
 /** Every line of a block and of the blocks below it. */

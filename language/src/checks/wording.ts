@@ -77,8 +77,9 @@ function sentences(job: Job, text: WorkText): Finding[] {
 function mixed(job: Job, texts: readonly WorkText[]): Finding[] {
   return MIXED_TERMS.flatMap((group) => {
     let first: string | undefined;
+    const pattern = phrases(group);
     for (const { text, start } of texts) {
-      for (const m of text.matchAll(phrases(group))) {
+      for (const m of text.matchAll(pattern)) {
         const words = m[0].toLowerCase().replace(/\s+/g, ' ');
         first ??= words;
         if (words === first) continue;
@@ -98,8 +99,9 @@ function proseOnly(job: Job, texts: readonly WorkText[]): Finding[] {
     // One short word, such as “lift”, means too much else.
     if ((thing.kind !== 'tool' && thing.kind !== 'supply') || used.has(thing.name) || !/\S\s+\S/.test(title))
       return [];
+    const pattern = phrases([title]);
     for (const text of texts) {
-      const [found] = each(job, text, phrases([title]), namedInProseOnly, () => ({
+      const [found] = each(job, text, pattern, namedInProseOnly, () => ({
         name: thing.name,
         kind: thing.kind,
       }));

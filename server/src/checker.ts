@@ -139,7 +139,8 @@ export class Checker {
       before === undefined
         ? []
         : moved(this.#known.get(uri)?.findings ?? [], snapshot.path, before, snapshot.text);
-    this.#send(uri, snapshot.version, diagnosticsOf(snapshot, [...syntax, ...kept]));
+    // Without a version: only a whole check of this text may be told apart as the answer to it.
+    this.#send(uri, null, diagnosticsOf(snapshot, [...syntax, ...kept]));
   }
 
   #check(uri: string): Known | undefined {

@@ -9,6 +9,7 @@ import {
   type InitializeParams,
   type InitializeResult,
   LSPErrorCodes,
+  MessageType,
   PositionEncodingKind,
   ResponseError,
   TextDocumentSyncKind,
@@ -101,7 +102,7 @@ export function serve(connection: Connection, host: ServerHost): void {
     else workspace.options = readOptions(settings);
     checkEverything();
     if (params?.capabilities.workspace?.inlayHint?.refreshSupport)
-      void connection.languages.inlayHint.refresh();
+      quiet(connection.languages.inlayHint.refresh());
     if (params?.capabilities.workspace?.codeLens?.refreshSupport)
       void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
   });
@@ -137,6 +138,11 @@ export function serve(connection: Connection, host: ServerHost): void {
 
   connection.onShutdown(() => undefined);
   connection.listen();
+}
+
+/** Messages that a closing client no longer takes are lost, and nothing else is. */
+function quiet(sending: Promise<unknown>): void {
+  sending.catch(() => undefined);
 }
 
 /** Answers one request. A document that is not known has no answer; a fault in one answer must not end the server. */
@@ -195,7 +201,7 @@ function viewOf(
         ? { kind: 'report', percentage, message }
         : { kind: 'begin', title: what, cancellable: true, percentage, message };
       begun = true;
-      void connection.sendNotification('$/progress', { token: workDone, value });
+      quiet(connection.sendNotification('$/progress', { token: workDone, value }));
     },
     pause: () => new Promise((resolve) => host.later(0, resolve)),
   };
@@ -214,10 +220,10 @@ function checkerHost(
     now: host.now,
     later: host.later,
     publish: (uri, version, diagnostics) =>
-      void connection.sendDiagnostics({ uri, diagnostics, ...(version === null ? {} : { version }) }),
+      quiet(connection.sendDiagnostics({ uri, diagnostics, ...(version === null ? {} : { version }) })),
     checked(uris) {
-      if (uris.length === 0) void connection.sendNotification(METHODS.libraryChanged);
-      else void connection.sendNotification(METHODS.previewStale, { uris });
+      if (uris.length === 0) quiet(connection.sendNotification(METHODS.libraryChanged));
+      else quiet(connection.sendNotification(METHODS.previewStale, { uris }));
     },
     progress(done, all) {
       if (!canProgress || all < MANY) return;
@@ -237,21 +243,26 @@ function checkerHost(
       }
       const percentage = Math.floor((100 * done) / all);
       if (done >= all) {
-        void connection.sendNotification('$/progress', { token: bar.token, value: { kind: 'end' } });
+        quiet(connection.sendNotification('$/progress', { token: bar.token, value: { kind: 'end' } }));
         bar = undefined;
       } else if (percentage >= bar.last + 5) {
         bar.last = percentage;
-        void connection.sendNotification('$/progress', {
-          token: bar.token,
-          value: { kind: 'report', percentage, message: `${done} of ${all}` },
-        });
+        quiet(
+          connection.sendNotification('$/progress', {
+            token: bar.token,
+            value: { kind: 'report', percentage, message: `${done} of ${all}` },
+          }),
+        );
       }
     },
     unused(entries) {
       const words = entries.join(', ');
       if (words !== '' && words !== told)
-        connection.window.showWarningMessage(
-          `These settings of baywright.findings.suppress silence nothing: ${words}`,
+        quiet(
+          connection.sendNotification('window/showMessage', {
+            type: MessageType.Warning,
+            message: `These settings of baywright.findings.suppress silence nothing: ${words}`,
+          }),
         );
       told = words;
     },

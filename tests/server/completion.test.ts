@@ -99,7 +99,7 @@ describe('the rest', () => {
       expect.arrayContaining(['labour', 'parts', 'installation']),
     );
     const step = (await offered(`${HEAD}  $0`)).find((i) => i.label === 'step …');
-    expect(step?.textEdit).toMatchObject({ newText: expect.stringContaining('step: ${1:Title}') });
+    expect(step?.textEdit).toMatchObject({ newText: expect.stringMatching(/^step: \$\{1:Title\}/) });
   });
   test('undeclared names where they could be declared', async () => {
     expect(await labels(`${HEAD.replace('parts\n', 'parts\n  $0\n')}    remove dust-shield\n`)).toContain(

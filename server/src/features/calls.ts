@@ -16,7 +16,6 @@ import {
 } from 'vscode-languageserver';
 import { lineAround, meantAt } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
-import type { View } from '../view.js';
 import { documentFeature, libraryFeature } from './feature.js';
 
 /** What an item stands for, handed back by the client. */

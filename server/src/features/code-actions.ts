@@ -1,7 +1,6 @@
 // Code actions: fixes of findings at the place, refactors that fit it, and what is done to a whole file on request.
 import { type CodeAction, CodeActionKind, type CodeActionParams } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
-import { declareAll } from './actions/declare.js';
 import { writeFittingHalf } from './actions/fitting.js';
 import { fixAll, quickFixes } from './actions/fixes.js';
 import { organiseImports } from './actions/imports.js';
@@ -45,10 +44,9 @@ export const codeActions = documentFeature<CodeActionParams>(
   },
 );
 
-function atPlace(snapshot: Snapshot, span: { start: number; end: number }): (CodeAction | undefined)[] {
+function atPlace(snapshot: Snapshot, span: { start: number; end: number }): CodeAction[] {
   const here = snapshot
     .analysis()
     .findings.filter((f) => f.file === snapshot.path && f.span.start <= span.end && f.span.end >= span.start);
-  const undeclared = here.some((f) => f.code.startsWith('N')) || here.length === 0;
-  return [...quickFixes(snapshot, here), ...(undeclared ? [declareAll(snapshot)] : [])];
+  return quickFixes(snapshot, here);
 }

@@ -3,21 +3,24 @@ import type { LineContext } from '@baywright/language';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Offer } from './answer.js';
 
+/** A stop of a snippet with the text it starts with, as the protocol writes it. */
+const stop = (n: number, text: string): string => `\${${n}:${text}}`;
+
 export const SNIPPETS: readonly { readonly contexts: readonly LineContext[]; readonly offer: Offer }[] = [
-  snippet(['work', 'operation'], 'step …', 'A step with its first line.', 'step: ${1:Title}\n  $0'),
+  snippet(['work', 'operation'], 'step …', 'A step with its first line.', `step: ${stop(1, 'Title')}\n  $0`),
   snippet(
     ['declarations'],
     'part …',
     'A part with what holds it.',
-    '${1:name}: ${2:Title}\n  held by ${3:fastener}$0',
+    `${stop(1, 'name')}: ${stop(2, 'Title')}\n  held by ${stop(3, 'fastener')}$0`,
   ),
   snippet(
     ['declarations'],
     'fastener …',
     'A set of fasteners with thread, head and torque.',
-    '${1:name}: ${2:Title}\n  ${3:4} of ${4:M8x1.25}, hex ${5:13 mm}\n  torque ${6:?}$0',
+    `${stop(1, 'name')}: ${stop(2, 'Title')}\n  ${stop(3, '4')} of ${stop(4, 'M8x1.25')}, hex ${stop(5, '13 mm')}\n  torque ${stop(6, '?')}$0`,
   ),
-  snippet(['file'], 'procedure …', 'A procedure from its opening line to its hand-back.', procedureText()),
+  snippet(['file'], 'procedure …', 'A procedure from its opening line to its first step.', procedureText()),
 ];
 
 function snippet(
@@ -30,5 +33,22 @@ function snippet(
 }
 
 function procedureText(): string {
-  return 'procedure ${1:?}: ${2:Title}\n\napplies to ${3:vehicle}\nlabour ${4:1 h}\nstatus draft\n\nparts\n  ${5:part}: ${6:Title}\n\nfasteners\n  ${7:bolt}: ${8:Title}\n    ${9:4} of ${10:M8x1.25}\n    torque ${11:?}\n\nremoval\n  step: ${12:Take it off}\n    $0\n';
+  return `procedure ${stop(1, '?')}: ${stop(2, 'Title')}
+
+applies to ${stop(3, 'vehicle')}
+labour ${stop(4, '1 h')}
+status draft
+
+parts
+  ${stop(5, 'part')}: ${stop(6, 'Title')}
+
+fasteners
+  ${stop(7, 'bolt')}: ${stop(8, 'Title')}
+    ${stop(9, '4')} of ${stop(10, 'M8x1.25')}
+    torque ${stop(11, '?')}
+
+removal
+  step: ${stop(12, 'Take it off')}
+    $0
+`;
 }

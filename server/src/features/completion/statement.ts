@@ -56,7 +56,7 @@ function positions(snapshot: Snapshot, cursor: Cursor, rest: string, clause: str
   const thing = snapshot
     .analysisAbove(cursor.replaces.start)
     .job.scope.resolve(/^\s*([^\s,]+)/.exec(rest)?.[1] ?? '');
-  return thing && thing.clauses.has('positions') ? thing.values.map((v) => value(v.text, thing.title)) : [];
+  return thing?.clauses.has('positions') ? thing.values.map((v) => value(v.text, thing.title)) : [];
 }
 
 /** The clause word that stands last, with where it ends. */

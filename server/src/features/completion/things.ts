@@ -1,5 +1,14 @@
 // Things that may stand in a slot: what can be done now first, after that by nearness; only kinds that fit.
-import { canDo, type Job, type Thing, type ThingKind, VERB_BY_WORD, type VerbDef } from '@baywright/language';
+import {
+  canDo,
+  type Job,
+  kindFromUses,
+  type Thing,
+  type ThingKind,
+  VERB_BY_WORD,
+  type VerbDef,
+  walkLines,
+} from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import { type Offer, thingOffer, value } from './answer.js';
 import type { Cursor } from './cursor.js';
@@ -48,43 +57,19 @@ export function kindOffers(
 
 /** Names that steps use and nothing declares, of the kind the section declares, read from how they are used. */
 export function undeclaredOffers(snapshot: Snapshot, kind: ThingKind): Offer[] {
-  return undeclaredIn(snapshot)
-    .filter((u) => u.kind === kind)
-    .map((u) => value(u.name, 'used and not declared'));
-}
-
-export function undeclaredIn(snapshot: Snapshot): { name: string; kind: ThingKind }[] {
   const { job } = snapshot.analysis();
-  const found = new Map<string, ThingKind>();
-  for (const line of snapshot.tree.lines) collect(line);
-  return [...found].map(([name, kind]) => ({ name, kind }));
-
-  function collect(top: (typeof snapshot.tree.lines)[number]): void {
-    const waiting = [top];
-    for (let line = waiting.pop(); line; line = waiting.pop()) {
-      waiting.push(...line.children);
-      if (line.kind !== 'statement') continue;
-      const verb = VERB_BY_WORD.get(line.verb.text);
-      if (!verb) continue;
-      for (const item of line.items) see(item.name.text, item.count ? ['fastener'] : kindsOf(verb));
-      for (const clause of line.clauses)
-        for (const item of clause.items) see(item.name.text, verb.clauses[clause.word]?.names ?? []);
-    }
-  }
-  function see(name: string, kinds: readonly ThingKind[]): void {
-    if (name === '' || job.scope.resolve(name) || found.has(name)) return;
-    found.set(name, likeliest(name, kinds));
-  }
-}
-
-function kindsOf(verb: VerbDef): ThingKind[] {
-  return Object.keys(verb.on) as ThingKind[];
-}
-
-/** Common practice of shops in naming: a thing that ends so is a fastener. */
-const FASTENER_NAME = /(?:^|-)(?:bolt|nut|screw|stud|clip|clamp|pin|plug)s?$/;
-
-function likeliest(name: string, kinds: readonly ThingKind[]): ThingKind {
-  if (kinds.includes('fastener') && (FASTENER_NAME.test(name) || kinds.length === 1)) return 'fastener';
-  return kinds.find((k) => k !== 'fastener' && k !== 'machine') ?? kinds[0] ?? 'part';
+  const uses = new Map<string, ThingKind[][]>();
+  const see = (name: string, kinds: readonly ThingKind[]): void => {
+    if (name !== '' && !job.scope.resolve(name)) uses.set(name, [...(uses.get(name) ?? []), [...kinds]]);
+  };
+  walkLines(snapshot.tree, (line) => {
+    const verb = line.kind === 'statement' ? VERB_BY_WORD.get(line.verb.text) : undefined;
+    if (line.kind !== 'statement' || !verb) return;
+    for (const item of line.items)
+      see(item.name.text, item.count ? ['fastener'] : (Object.keys(verb.on) as ThingKind[]));
+    for (const clause of line.clauses)
+      for (const item of clause.items) see(item.name.text, verb.clauses[clause.word]?.names ?? []);
+  });
+  const fitting = [...uses].filter(([name, kinds]) => kindFromUses(name, kinds) === kind);
+  return fitting.map(([name]) => value(name, 'used and not declared'));
 }

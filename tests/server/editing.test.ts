@@ -1,0 +1,138 @@
+// Edits the server proposes: formatting, fixes, refactors. What counts is the text after the edit is applied.
+
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { CodeAction, TextEdit } from 'vscode-languageserver-protocol';
+import { applied, editsOf, type Session, startSession } from './session.js';
+import { CATALOGUE, HEAD, PATH, shop } from './shop.js';
+
+let session: Session;
+beforeAll(async () => {
+  session = await startSession({ files: shop(HEAD) });
+  session.open(PATH, HEAD);
+});
+afterAll(() => session.close());
+
+async function actions(text: string, only?: string[]): Promise<CodeAction[]> {
+  const { textDocument, range } = session.rewrite(PATH, text);
+  return (
+    (await session.request<CodeAction[] | null>('textDocument/codeAction', {
+      textDocument,
+      range,
+      context: { diagnostics: [], ...(only ? { only } : {}) },
+    })) ?? []
+  );
+}
+async function textAfter(text: string, title: RegExp, only?: string[], path = PATH): Promise<string> {
+  const found = (await actions(text, only)).find((a) => title.test(a.title));
+  if (!found) throw new Error(`no action ${title}`);
+  return applied(path === PATH ? session.text(PATH) : CATALOGUE, editsOf(found.edit, session.uri(path)));
+}
+
+describe('formatting', () => {
+  const options = { tabSize: 2, insertSpaces: true };
+  test('of a document, and of a range alone', async () => {
+    const messy = HEAD.replace('torque 110 N·m, per', 'torque   110 Nm,per').replace(
+      'loosen wheel-nut, 1/2 turn',
+      'loosen   wheel-nut ,1/2 turn',
+    );
+    const { textDocument } = session.rewrite(PATH, messy);
+    expect(
+      applied(messy, await session.request<TextEdit[]>('textDocument/formatting', { textDocument, options })),
+    ).toBe(HEAD);
+    const line = messy.split('\n').findIndex((l) => l.includes('110 Nm'));
+    const edits = await session.request<TextEdit[]>('textDocument/rangeFormatting', {
+      textDocument,
+      options,
+      range: { start: { line, character: 0 }, end: { line, character: 5 } },
+    });
+    expect(applied(messy, edits)).toBe(
+      HEAD.replace('loosen wheel-nut, 1/2 turn', 'loosen   wheel-nut ,1/2 turn'),
+    );
+  });
+  test('a new line gets the indent of what may follow', async () => {
+    const typed = async (above: string, line: string): Promise<string> => {
+      const { textDocument, position } = session.rewrite(PATH, `${HEAD}${above}\n${line}$0`);
+      const edits = await session.request<TextEdit[]>('textDocument/onTypeFormatting', {
+        textDocument,
+        position,
+        ch: '\n',
+        options,
+      });
+      return (
+        applied(session.text(PATH), edits ?? [])
+          .split('\n')
+          .at(-1) ?? ''
+      );
+    };
+    expect(await typed('  step: More', '')).toBe('    ');
+    expect(await typed('    remove wheel-nut,', '    ')).toBe('      ');
+    expect(await typed('    remove wheel-nut', '')).toBe('    ');
+    expect(await typed('    note:', '')).toBe('      ');
+  });
+});
+
+describe('fixes', () => {
+  test('of the finding at the place, tied to it', async () => {
+    const found = await actions(`${HEAD}    remove$0 wheel-nut, wheel\n`, ['quickfix']);
+    const fix = found.find((a) => a.title.startsWith('Insert `install'));
+    expect(fix?.diagnostics?.[0]?.code).toBe('S301');
+    expect(applied(session.text(PATH), editsOf(fix?.edit, session.uri(PATH)))).toContain(
+      'install wheel, wheel-nut',
+    );
+  });
+  test('declares all names that are used, with kinds read from use', async () => {
+    const text = await textAfter(
+      `${HEAD}    remove shield-bolt, dust-shi$0eld\n    disconnect wear-plug\n`,
+      /^Declare all/,
+    );
+    expect(text).toContain('fasteners\n  caliper-bolt:');
+    expect(text).toContain('  shield-bolt: Shield bolt\n');
+    expect(text).toMatch(/parts\n[\s\S]*dust-shield: Dust shield\n[\s\S]*fasteners/);
+    expect(text).toContain('connections\n  wear-plug: Wear plug\n');
+  });
+});
+
+describe('refactors', () => {
+  test('write the fitting half from the taking-off half', async () => {
+    const text = await textAfter(
+      `${HEAD}    remove wheel-nut, wheel\n    remove caliper-bolt, caliper$0, disc\n`,
+      /fitting half/,
+    );
+    expect(text.slice(text.indexOf('installation'))).toBe(
+      'installation\n  step: Fit Brake disc\n    install disc, caliper, caliper-bolt\n    torque caliper-bolt\n  step: Fit Road wheel\n    install wheel, wheel-nut\n    snug wheel-nut\n\ncompletion\n  step: Lower and hand back\n    lower vehicle\n    torque wheel-nut\n    unchock rear-wheels\n',
+    );
+    session.rewrite(PATH, text);
+    expect((await session.diagnostics(PATH)).filter((d) => d.severity === 1)).toEqual([]);
+  });
+  test('split a step, turn repeated steps into an operation', async () => {
+    expect(await textAfter(HEAD.replace('    raise vehicle', '    rai$0se vehicle'), /^Split/)).toContain(
+      'turn\n  step: Raise the van, go on\n    raise vehicle',
+    );
+    const twice = `${HEAD}$0  step: Clean\n    clean sill-points\n$0  step: Other\n    inspect sill-points\n  step: Clean\n    clean sill-points\n`;
+    const text = await textAfter(twice, /into an operation/);
+    expect(text).toContain('  operation clean: Clean\n    step: Clean\n      clean sill-points\n');
+    expect(text).toMatch(/ {2}perform clean\n$/);
+  });
+  test('move a declaration to the catalogue that is used', async () => {
+    const text = HEAD.replace('  disc: Brake disc', '  di$0sc: Brake disc');
+    expect(await textAfter(text, /^Move disc/)).not.toContain('disc: Brake disc');
+    expect(await textAfter(text, /^Move disc/, undefined, 'catalogue/van.bay')).toContain(
+      '    marked wheel\n  disc: Brake disc\n    behind caliper\n',
+    );
+  });
+  test('convert a quantity, refer to a figure instead of repeating it', async () => {
+    expect(await textAfter(HEAD.replace('110 N·m', '11$00 N·m'), /^Write as/)).toContain(
+      'torque 81.1 ft·lbf, per',
+    );
+    expect(await textAfter(`${HEAD}    note: Torque to 1$010 Nm.\n`, /^Refer to/)).toContain(
+      'note: Torque to {caliper-bolt torque}.',
+    );
+  });
+  test('organise imports', async () => {
+    const text = HEAD.replace(
+      'use "../catalogue/van.bay"',
+      'use "../catalogue/van.bay"\nuse "../catalogue/van.bay"',
+    );
+    expect(await textAfter(text, /^Organise/, ['source.organizeImports'])).toBe(HEAD);
+  });
+});

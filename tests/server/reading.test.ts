@@ -1,0 +1,139 @@
+// What the editor shows beside the text: hovers, inlay hints, signatures, lenses, semantic tokens.
+
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type {
+  CodeLens,
+  Hover,
+  InlayHint,
+  SemanticTokens,
+  SignatureHelp,
+} from 'vscode-languageserver-protocol';
+import { TOKEN_TYPES } from '../../server/src/protocol.js';
+import { type Session, startSession } from './session.js';
+import { HEAD, PATH, shop } from './shop.js';
+
+let session: Session;
+const WORK = `${HEAD}    remove wheel-nut, wheel\n    remove caliper-bolt, caliper\n`;
+beforeAll(async () => {
+  session = await startSession({ files: shop(WORK) });
+  session.open(PATH, WORK);
+});
+afterAll(() => session.close());
+const at = (needle: string, mark: string) => session.rewrite(PATH, WORK.replace(needle, mark));
+const hovered = async (needle: string, mark: string): Promise<string> => {
+  const hover = await session.request<Hover | null>('textDocument/hover', at(needle, mark));
+  return hover && 'value' in (hover.contents as object) ? (hover.contents as { value: string }).value : '';
+};
+
+describe('hover', () => {
+  test('a quantity in both systems, a tolerance as a range', async () => {
+    expect(await hovered('110 N·m', '11$00 N·m')).toContain('81.1 ft·lbf');
+    expect(await hovered('110 N·m', '11$00 ±5 N·m')).toContain('105 to 115 N·m');
+  });
+  test('a fastener with joint figures, sheet and its state at the line', async () => {
+    const card = await hovered('remove caliper-bolt, caliper', 'remove caliper-b$0olt, caliper');
+    expect(card).toContain('Caliper bolts');
+    expect(card).toMatch(/preload \d+ kN, \d+ % of proof/);
+    expect(card).toContain('Wheels and tyres sheet, issue 6');
+    expect(
+      await hovered('remove caliper-bolt, caliper', 'remove caliper-bolt, caliper\n    inspect wh$0eel'),
+    ).toContain('Before this line: off the vehicle');
+  });
+  test('verbs, clauses, sections and the finding at the place', async () => {
+    expect(await hovered('    loosen wheel-nut', '    loo$0sen wheel-nut')).toContain('**loosen**');
+    expect(await hovered('trolley-jack at sill', 'trolley-jack a$0t sill')).toContain('**at**');
+    expect(await hovered('removal', 'rem$0oval')).toContain('Take things off');
+    expect(await hovered('    remove wheel-nut, wheel', '    remo$0ve wheel-nut, wheel')).toContain('S301');
+  });
+  test('nothing beside the text', async () => {
+    expect(
+      await session.request('textDocument/hover', {
+        textDocument: { uri: session.uri(PATH) },
+        position: { line: 9999, character: 5 },
+      }),
+    ).toBeNull();
+  });
+});
+
+describe('inlay hints', () => {
+  const all = () =>
+    session.request<InlayHint[]>('textDocument/inlayHint', {
+      textDocument: { uri: session.uri(PATH) },
+      range: { start: { line: 0, character: 0 }, end: { line: 999, character: 0 } },
+    });
+  test('the other unit alone, until asked for more; one switch for all', async () => {
+    at('xx', 'xx');
+    expect((await all()).map((h) => h.label)).toContain('≈ 81.1 ft·lbf');
+    expect((await all()).map((h) => h.label)).not.toContain('5× 21 mm');
+    session.changeSettings({ inlay: { fasteners: true, renewed: true, jointFigures: true } });
+    await expect.poll(async () => (await all()).map((h) => h.label)).toContain('5× hex 21 mm');
+    expect((await all()).some((h) => /^preload/.test(String(h.label)))).toBe(true);
+    session.changeSettings({ inlay: { enabled: false } });
+    await expect.poll(all).toEqual([]);
+    session.changeSettings({});
+  });
+});
+
+test('signature help marks the clause at the cursor', async () => {
+  const help = await session.request<SignatureHelp>(
+    'textDocument/signatureHelp',
+    at('at sill-points\n    support', 'at $0sill-points\n    support'),
+  );
+  const [signature] = help.signatures;
+  expect(signature?.label).toMatch(/^raise /);
+  expect(signature?.parameters?.[help.activeParameter ?? 0]?.label).toMatch(/^at /);
+});
+
+test('a lens on each phase says what is off and owed', async () => {
+  at('xx', 'xx');
+  const lenses = await session.request<CodeLens[]>('textDocument/codeLens', {
+    textDocument: { uri: session.uri(PATH) },
+  });
+  expect(lenses.map((l) => l.command?.title)).toEqual([expect.stringMatching(/^4 off · \d+ owed$/)]);
+});
+
+describe('semantic tokens', () => {
+  test('full, range and delta agree', async () => {
+    const { textDocument } = at('xx', 'xx');
+    const full = await session.request<SemanticTokens>('textDocument/semanticTokens/full', { textDocument });
+    expect(decoded(full.data, session.text(PATH))).toEqual(
+      expect.arrayContaining([
+        'wheel-nut fastener',
+        'remove function',
+        'N·m unit',
+        'removal keyword',
+        'warning signal',
+        'maristow-300 vehicle',
+      ]),
+    );
+    const range = await session.request<SemanticTokens>('textDocument/semanticTokens/range', {
+      textDocument,
+      range: { start: { line: 0, character: 0 }, end: { line: 3, character: 0 } },
+    });
+    expect(full.data.slice(0, range.data.length)).toEqual(range.data);
+    at('remove caliper-bolt, caliper', 'remove caliper-bolt');
+    const delta = await session.request<{ edits: { start: number; deleteCount: number; data?: number[] }[] }>(
+      'textDocument/semanticTokens/full/delta',
+      { textDocument, previousResultId: full.resultId },
+    );
+    const patched = [...full.data];
+    for (const edit of delta.edits) patched.splice(edit.start, edit.deleteCount, ...(edit.data ?? []));
+    expect(patched).toEqual(
+      (await session.request<SemanticTokens>('textDocument/semanticTokens/full', { textDocument })).data,
+    );
+  });
+});
+
+function decoded(data: readonly number[], text: string): string[] {
+  const lines = text.split('\n');
+  const out: string[] = [];
+  let line = 0;
+  let character = 0;
+  for (let i = 0; i < data.length; i += 5) {
+    const [dl = 0, dc = 0, length = 0, type = 0] = data.slice(i, i + 4);
+    line += dl;
+    character = dl === 0 ? character + dc : dc;
+    out.push(`${lines[line]?.slice(character, character + length)} ${TOKEN_TYPES[type]}`);
+  }
+  return out;
+}

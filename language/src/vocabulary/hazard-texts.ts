@@ -22,10 +22,10 @@ export const HAZARD_TEXTS = {
     de: 'Bremsflüssigkeit schadet Augen und Haut, und eine Bremse mit Luft hält das Fahrzeug nicht. Schutzbrille tragen, frische Flüssigkeit der angegebenen Sorte verwenden und vor dem Bewegen festen Pedaldruck prüfen. Herstellerangaben beachten.',
   },
   'hot-fluid': {
-    en: 'Hot fluid burns. Let it cool until it is only warm to the hand, and open a system under pressure slowly.',
-    es: 'El fluido caliente quema. Déjelo enfriar hasta que esté solo templado y abra despacio un sistema con presión.',
-    fr: "Un fluide chaud brûle. Le laisser refroidir jusqu'à ce qu'il soit tiède et ouvrir lentement un circuit sous pression.",
-    de: 'Heiße Flüssigkeit verbrennt. Bis handwarm abkühlen lassen und ein System unter Druck langsam öffnen.',
+    en: "Hot fluid burns. Let it cool until it is only warm to the hand, and open a system under pressure slowly. Follow the maker's data and local codes.",
+    es: 'El fluido caliente quema. Déjelo enfriar hasta que esté solo templado y abra despacio un sistema con presión. Siga los datos del fabricante y las normas locales.',
+    fr: "Un fluide chaud brûle. Le laisser refroidir jusqu'à ce qu'il soit tiède et ouvrir lentement un circuit sous pression. Suivre les données du constructeur et les règles locales.",
+    de: 'Heiße Flüssigkeit verbrennt. Bis handwarm abkühlen lassen und ein System unter Druck langsam öffnen. Herstellerangaben und örtliche Vorschriften beachten.',
   },
   fuel: {
     en: "Fuel vapour can explode. Let the pressure off, keep flames and sparks away, ventilate, and have an extinguisher at hand. Follow the maker's data and local codes.",
@@ -34,10 +34,10 @@ export const HAZARD_TEXTS = {
     de: 'Kraftstoffdampf kann explodieren. Druck ablassen, Flammen und Funken fernhalten, lüften, Feuerlöscher bereithalten. Herstellerangaben und örtliche Vorschriften beachten.',
   },
   battery: {
-    en: 'A battery can burst and its acid hurts eyes and skin. Take the negative lead off first and put it on last, wear eye protection, and keep sparks away.',
-    es: 'Una batería puede reventar y su ácido daña ojos y piel. Quite primero el cable negativo y póngalo el último, use gafas y evite chispas.',
-    fr: "Une batterie peut éclater et son acide blesse les yeux et la peau. Débrancher d'abord le câble négatif, le rebrancher en dernier, porter des lunettes et éviter les étincelles.",
-    de: 'Eine Batterie kann bersten, ihre Säure schadet Augen und Haut. Minusleitung zuerst ab- und zuletzt anklemmen, Schutzbrille tragen, Funken vermeiden.',
+    en: "A battery can burst and its acid hurts eyes and skin. Take the negative lead off first and put it on last, wear eye protection, and keep sparks away. Follow the maker's data and local codes.",
+    es: 'Una batería puede reventar y su ácido daña ojos y piel. Quite primero el cable negativo y póngalo el último, use gafas y evite chispas. Siga los datos del fabricante y las normas locales.',
+    fr: "Une batterie peut éclater et son acide blesse les yeux et la peau. Débrancher d'abord le câble négatif, le rebrancher en dernier, porter des lunettes et éviter les étincelles. Suivre les données du constructeur et les règles locales.",
+    de: 'Eine Batterie kann bersten, ihre Säure schadet Augen und Haut. Minusleitung zuerst ab- und zuletzt anklemmen, Schutzbrille tragen, Funken vermeiden. Herstellerangaben und örtliche Vorschriften beachten.',
   },
   restraints: {
     en: "An airbag or belt tensioner can fire and kill. Ignition off, battery off, then wait the time of the vehicle's own data. Never probe its circuit with a meter. Trained persons only, by the maker's data and local codes.",
@@ -64,15 +64,15 @@ export const HAZARD_TEXTS = {
     de: 'Belagstaub kann Asbest oder andere lungenschädliche Fasern enthalten. Nicht abblasen oder trocken bürsten. Nass oder mit geschlossenem Sauger arbeiten, örtliche Vorschriften beachten.',
   },
   'moving-belts': {
-    en: 'Belts and fans catch hands, hair and clothing. Keep clear of them while the engine runs.',
-    es: 'Correas y ventiladores atrapan manos, pelo y ropa. Manténgase lejos con el motor en marcha.',
-    fr: 'Courroies et ventilateurs happent mains, cheveux et vêtements. Rester à distance moteur tournant.',
-    de: 'Riemen und Lüfter erfassen Hände, Haare und Kleidung. Bei laufendem Motor Abstand halten.',
+    en: "Belts and fans catch hands, hair and clothing. Keep clear of them while the engine runs. Follow the maker's data and local codes.",
+    es: 'Correas y ventiladores atrapan manos, pelo y ropa. Manténgase lejos con el motor en marcha. Siga los datos del fabricante y las normas locales.',
+    fr: 'Courroies et ventilateurs happent mains, cheveux et vêtements. Rester à distance moteur tournant. Suivre les données du constructeur et les règles locales.',
+    de: 'Riemen und Lüfter erfassen Hände, Haare und Kleidung. Bei laufendem Motor Abstand halten. Herstellerangaben und örtliche Vorschriften beachten.',
   },
   'solvent-and-dust': {
-    en: 'Vapour and dust harm the lungs and can catch fire. Ventilate, keep flames away, wear gloves and the mask that the safety data sheet names.',
-    es: 'El vapor y el polvo dañan los pulmones y pueden arder. Ventile, aleje llamas, use guantes y la máscara de la ficha de seguridad.',
-    fr: 'Vapeurs et poussières nuisent aux poumons et peuvent prendre feu. Ventiler, éloigner les flammes, porter gants et masque de la fiche de sécurité.',
-    de: 'Dämpfe und Staub schaden der Lunge und können brennen. Lüften, Flammen fernhalten, Handschuhe und die Maske des Sicherheitsdatenblatts tragen.',
+    en: "Vapour and dust harm the lungs and can catch fire. Ventilate, keep flames away, wear gloves and the mask that the safety data sheet names. Follow the maker's data and local codes.",
+    es: 'El vapor y el polvo dañan los pulmones y pueden arder. Ventile, aleje llamas, use guantes y la máscara de la ficha de seguridad. Siga los datos del fabricante y las normas locales.',
+    fr: 'Vapeurs et poussières nuisent aux poumons et peuvent prendre feu. Ventiler, éloigner les flammes, porter gants et masque de la fiche de sécurité. Suivre les données du constructeur et les règles locales.',
+    de: 'Dämpfe und Staub schaden der Lunge und können brennen. Lüften, Flammen fernhalten, Handschuhe und die Maske des Sicherheitsdatenblatts tragen. Herstellerangaben und örtliche Vorschriften beachten.',
   },
 } as const satisfies Readonly<Record<string, Words>>;

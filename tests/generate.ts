@@ -24,7 +24,10 @@ export function procedureText(style: Style = { untidy: true }): fc.Arbitrary<str
       fc.array(parts.declarations, { maxLength: 5 }),
       fc.array(parts.work, { minLength: 1, maxLength: 3 }),
     )
-    .map(([heads, declarations, work]) => [...heads, ...declarations.flat(), ...work.flat()]);
+    .map(([heads, declarations, work]) => [
+      ...heads,
+      ...[...declarations, ...work].flatMap((lines) => (style.untidy ? lines : ['', ...lines])),
+    ]);
   return file.chain((lines) => (style.untidy ? untidied(lines) : fc.constant(`${lines.join('\n')}\n`)));
 }
 
@@ -61,7 +64,7 @@ const QUANTITIES: readonly (readonly [string, string])[] = [
   ['85 in·lbf', '85 in-lbf'],
   ['22.0 mm', '22.0mm'],
   ['1 h 40 min', '1 h  40 min'],
-  ['1 1/2 turn', '1 1/2 turns'],
+  ['1 1/2 turns', '1 1/2 turn'],
   ['115 ±10 N·m', '115 +/- 10 Nm'],
   ['100 +10/-5 N·m', '100 +10/-5 N-m'],
   ['105 to 115 N·m', '105-115 N·m'],
@@ -73,7 +76,7 @@ const QUANTITIES: readonly (readonly [string, string])[] = [
   ['14 300 lb', '14 300 lb'],
   ['3/4 in', '3/4"'],
   ['115 N·m ±5 %', '115 N·m ± 5%'],
-  ['.5 L', '.5 l'],
+  ['0.5 L', '.5 l'],
 ];
 
 interface Parts {
@@ -205,10 +208,12 @@ function partsOf({ untidy }: Style): Parts {
       ),
     })
     .map(({ verb, list, count, bare, clauses, tail, text }) => {
+      // After names a preposition goes without a comma.
       const joined = clauses
-        .map((clause, i) =>
-          clause.startsWith(',') ? clause : i === 0 && bare === '' ? ` ${clause}` : `, ${clause}`,
-        )
+        .map((clause, i) => {
+          const isAfterNames = i === 0 ? bare === '' : clauses[i - 1]?.startsWith(',') === false;
+          return clause.startsWith(',') ? clause : `${isAfterNames ? '' : ','} ${clause}`;
+        })
         .join('');
       return `${verb.word} ${count}${list}${verb.takesValue === true ? ' park' : ''}${bare}${joined}${tail}${text}`;
     });
@@ -255,7 +260,9 @@ function partsOf({ untidy }: Style): Parts {
       'revision 4 on 2026-10-05: Torque raised.',
       'accept F203, Q101: Book value.',
     ])
-    .map((lines): Lines => ['procedure A-1: Front hub, replace', '', ...lines]);
+    .map(
+      (lines): Lines => ['procedure A-1: Front hub, replace', ...(lines.length === 0 ? [] : ['', ...lines])],
+    );
   return { heads, declarations, work };
 }
 

@@ -41,6 +41,15 @@ test('formatting twice is formatting once', () => {
   );
 });
 
+test('a tidy file stays as it is', () => {
+  fc.assert(
+    fc.property(procedureText({ untidy: false }), (text) => {
+      expect(format(text, 'a.bay').text).toBe(text);
+    }),
+    { numRuns: 200, seed: 5 },
+  );
+});
+
 test('a range is formatted as the whole file would be', () => {
   fc.assert(
     fc.property(procedureText(), fc.nat(), fc.nat(), (text, from, length) => {

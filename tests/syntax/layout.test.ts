@@ -147,11 +147,15 @@ removal
       - right
 
     wait 1 h`),
-    ).toContain('    statement verb=remove items=[cap] below="Hold it.\\n\\n- left\\n- right"\n    statement verb=wait');
+    ).toContain(
+      '    statement verb=remove items=[cap] below="Hold it.\\n\\n- left\\n- right"\n    statement verb=wait',
+    );
   });
 
   test('under a message it may start on the line and go on below', () => {
-    expect(dumpOf('procedure A-1: T\nremoval\n  step: S\n    note: One.\n      Two.')).toContain('below="One.\\nTwo."');
+    expect(dumpOf('procedure A-1: T\nremoval\n  step: S\n    note: One.\n      Two.')).toContain(
+      'below="One.\\nTwo."',
+    );
   });
 
   test('under a statement it may not', () => {
@@ -224,5 +228,6 @@ describe('the opening line', () => {
 
 test('line ends and a byte order mark make no difference', () => {
   const text = 'procedure A-1: T\nparts\n  cap: Cap\n    note:\n      One.\n\n      Two.\n';
-  for (const lineEnd of ['\r\n', '\r']) expect(dumpOf(`\ufeff${text.replaceAll('\n', lineEnd)}`)).toBe(dumpOf(text));
+  for (const lineEnd of ['\r\n', '\r'])
+    expect(dumpOf(`\ufeff${text.replaceAll('\n', lineEnd)}`)).toBe(dumpOf(text));
 });

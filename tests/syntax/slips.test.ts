@@ -9,21 +9,35 @@ const inFastener = (code: string) => `procedure A-1: T\nfasteners\n  bolt: Bolt\
 
 describe('the first word', () => {
   test('one letter off is read as the word that was meant', () => {
-    check(inStep('    remvoe cap\n#   ^^^^^^ G201 `remvoe` is read as `remove`\n      rejct: dents\n#     ^^^^^ G201 read as `reject`'));
+    check(
+      inStep(
+        '    remvoe cap\n#   ^^^^^^ G201 `remvoe` is read as `remove`\n      rejct: dents\n#     ^^^^^ G201 read as `reject`',
+      ),
+    );
     expect(dumpOf(inStep('    remvoe cap'))).toContain('statement verb=remove items=[cap] broken');
   });
 
   test('of two words', () => {
-    check(inFastener('    hex 10 mm\n    unil level at edge\n#   ^^^^^^^^^^^^^ G201 read as `until level at`'));
+    check(
+      inFastener('    hex 10 mm\n    unil level at edge\n#   ^^^^^^^^^^^^^ G201 read as `until level at`'),
+    );
   });
 
   test('a capital is a slip only of itself', () => {
     check(inStep('    Remove cap\n#   ^^^^^^ G201 read as `remove`'));
-    check(inStep('    wait 1 h\n      Then go on.\n#     ^^^^ G201 `Then` is not a word that opens a line under a statement'));
+    check(
+      inStep(
+        '    wait 1 h\n      Then go on.\n#     ^^^^ G201 `Then` is not a word that opens a line under a statement',
+      ),
+    );
   });
 
   test('further off it is not read, nor is its block', () => {
-    check(inStep('    dismantle cap\n#   ^^^^^^^^^ G201 `dismantle` is not a word that opens a line in a step\n      all: below\n        goes'));
+    check(
+      inStep(
+        '    dismantle cap\n#   ^^^^^^^^^ G201 `dismantle` is not a word that opens a line in a step\n      all: below\n        goes',
+      ),
+    );
   });
 
   test('in the wrong place it is told where it goes', () => {
@@ -46,7 +60,9 @@ describe('the first word', () => {
 describe('within a line', () => {
   test('only the first slip is reported, and what follows is still read', () => {
     check(inFastener('    4 of M8, hx 13 mm; torque 20 N·m\n#            ^^ G203 `hx` does not fit here'));
-    expect(dumpOf(inFastener('    4 of M8, hx 13 mm; torque 20 N·m'))).toContain('(torque spec=[(measure=<20 N·m>)])] broken');
+    expect(dumpOf(inFastener('    4 of M8, hx 13 mm; torque 20 N·m'))).toContain(
+      '(torque spec=[(measure=<20 N·m>)])] broken',
+    );
   });
 
   test('a word too many', () => {
@@ -76,14 +92,20 @@ describe('within a line', () => {
   });
 
   test('heads that lack what they need', () => {
-    check('procedure A-1: T\nlabour\n# <<<<<< G204 a time must follow `labour`\nuse a.bay\n#   ^^^^^ G203\nreview\n# <<<<<< G204');
+    check(
+      'procedure A-1: T\nlabour\n# <<<<<< G204 a time must follow `labour`\nuse a.bay\n#   ^^^^^ G203\nreview\n# <<<<<< G204',
+    );
     check(inStep('    if soon\n#   ^^ G204 must follow `if`'));
   });
 });
 
 describe('references in text', () => {
   test('that are not closed, or hold none', () => {
-    check(inStep('    note: Turn {bolt to {bolt torque}.\n#              ^^^^^^^^^^^^^^^^^^^^^^ G209 hold no reference'));
+    check(
+      inStep(
+        '    note: Turn {bolt to {bolt torque}.\n#              ^^^^^^^^^^^^^^^^^^^^^^ G209 hold no reference',
+      ),
+    );
     check(inStep('    note: Turn {bolt.\n#              ^ G209 never closed'));
     check(inStep('    note: Turn \\{bolt.'));
   });

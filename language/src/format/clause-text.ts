@@ -53,19 +53,20 @@ export function clausePieces(
   after: 'nothing' | 'verb' | 'names' | 'words',
 ): Piece[] {
   const pieces: Piece[] = [];
-  let before = after;
+  let before: typeof after | 'of' = after;
   const ordered = clauses.some(({ word }) => word === 'of') ? inIdentityOrder(clauses) : clauses;
   for (const clause of ordered) {
     const isClose =
       before === 'nothing' ||
       before === 'verb' ||
+      before === 'of' ||
       (before === 'names' && clause.spec === undefined && PREPOSITIONS.has(clause.word));
     const [first, ...more] = clauseParts(text, clause);
     if (first === undefined) continue;
     pieces.push({ text: first.text, start: first.start, join: isClose ? ' ' : ', ' }, ...more);
-    // In an entry only the faces after its sealant go without a comma.
-    before =
-      clause.items.length > 0 && (after !== 'nothing' || clause.word === 'sealed with') ? 'names' : 'words';
+    // In an entry only the faces after its sealant go without a comma; `? of hex 13 mm` has none after its count.
+    const listsNames = clause.items.length > 0 && (after !== 'nothing' || clause.word === 'sealed with');
+    before = clause.word === 'of' && clause.raw === undefined ? 'of' : listsNames ? 'names' : 'words';
   }
   if (guard !== undefined)
     pieces.push({

@@ -1,11 +1,15 @@
 // Writes quantities as the formatter wants them: `115 N·m`, `105 to 115 N·m`. What is not settled yet (`?`, a unit
 // that is missing or could be several, a number that can be misread) stays as written: formatting answers no question.
+// So does a unit that only its place settles (`lb` where a mass is wanted).
 import { formatMeasure } from '../quantity/index.js';
-import type { MeasureNode, NumberNode, SpecNode } from '../syntax/tree.js';
+import type { MeasureNode, NumberNode, SpecNode, UnitNode } from '../syntax/tree.js';
 import type { Span } from '../text/span.js';
 
 export function measureText(text: string, node: MeasureNode): string {
-  const isOpen = node.amounts.some(({ number }) => number.problem !== undefined);
+  const isOpen = node.amounts.some(
+    ({ number, unit, tolerance }) =>
+      number.problem !== undefined || isDoubtful(unit) || isDoubtful(tolerance?.unit),
+  );
   return node.measure === undefined || isOpen ? asWritten(text, node) : formatMeasure(node.measure);
 }
 
@@ -25,4 +29,8 @@ export function asWritten(text: string, { start, end }: Span): string {
     .split(/("[^"]*"?)/)
     .map((part) => (part.startsWith('"') ? part : part.replace(/\s+/g, ' ')))
     .join('');
+}
+
+function isDoubtful(unit: UnitNode | undefined): boolean {
+  return unit !== undefined && unit.readings.length > 0;
 }

@@ -169,7 +169,10 @@ function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
   const near = nearest(word, wordsOpening(place));
   // A shop word for a verb comes before words that only look like it.
-  return unknown(word, isWork(place.context) ? [...new Set([...suggestVerbs(word), ...near])].slice(0, 3) : near);
+  return unknown(
+    word,
+    isWork(place.context) ? [...new Set([...suggestVerbs(word), ...near])].slice(0, 3) : near,
+  );
 }
 
 function isKnownElsewhere(word: string): boolean {

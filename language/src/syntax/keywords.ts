@@ -169,12 +169,17 @@ export function markKeywords(tokens: readonly IToken[], code: string, keywords: 
 /** The longest phrase that stands at a token, if one does. */
 export function phraseAt(tokens: readonly IToken[], at: number, keywords: Keywords): Phrase | undefined {
   const phrases = keywords.get(tokens[at]?.image ?? '');
-  return phrases?.find(({ words }) =>
-    words.every((word, i) => {
+  return phrases?.find(({ words }) => {
+    const fits = words.every((word, i) => {
       const token = tokens[at + i];
       return token?.tokenType === Word && token.image === word;
-    }),
-  );
+    });
+    // `fill at least 3 L` is `fill` with a bound, not `fill at`.
+    const next = tokens[at + words.length]?.image;
+    const cutsBound =
+      words.length > 1 && words[words.length - 1] === 'at' && (next === 'least' || next === 'most');
+    return fits && !cutsBound;
+  });
 }
 
 /** Whether `on` or `in` stands where it can only be a value: `set ignition on`, `off, on`. */

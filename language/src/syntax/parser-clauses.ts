@@ -9,8 +9,8 @@ import { numberNode } from './quantities.js';
 import {
   Comma,
   Count,
-  endOf,
   EventWord,
+  endOf,
   FlagWord,
   NamesWord,
   NoClause,

@@ -77,8 +77,8 @@ function unitFault(
     const fits = near !== undefined && (kinds?.includes(near.kind) ?? true);
     // `at 4 places`: where things are counted, the word says what.
     if (kinds?.includes('count') && near === undefined) return undefined;
-    const offered = near && fits ? [near] : kinds ? usualUnits(kinds) : [];
-    const fixes = offered.map((each) => at.write(unit, each.symbol, fits, node));
+    const fixes =
+      near && fits ? [at.write(unit, near.symbol, true, node)] : kinds ? kindFixes(node, kinds, at) : [];
     return finding(unknownUnit, at.place(unit, fixes), {
       spelling: unit.spelling,
       near: fits ? near?.symbol : undefined,

@@ -7,6 +7,7 @@ import { declaredAlike } from '../diagnostics/r203-declared-alike.js';
 import type { Library } from '../library.js';
 import { everyLine } from '../names/job.js';
 import { clausesOf, type FileModel, hasClause, nameSpan, type Thing } from '../names/model.js';
+import { ANY_KIND } from '../rules/match.js';
 import { severityOf } from '../settings/index.js';
 import type { EventPattern, Line, RuleLine } from '../syntax/tree.js';
 import { BUILT_IN_NAMES } from '../vocabulary/kinds.js';
@@ -100,7 +101,9 @@ function idleTarget(
   }
   if (target.form !== 'any' || !target.mark) return undefined;
   const { kind, mark } = target;
-  const found = things.some((t) => t.kind === kind.text && t.marks.includes(mark.text));
+  const found = things.some(
+    (t) => (kind.text === ANY_KIND || t.kind === kind.text) && t.marks.includes(mark.text),
+  );
   return found ? undefined : { span: mark, what: `no ${kind.text} is marked \`${mark.text}\`` };
 }
 

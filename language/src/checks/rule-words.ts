@@ -2,6 +2,7 @@
 import { type Finding, finding } from '../diagnostics/define.js';
 import { ruleWord } from '../diagnostics/names.js';
 import { everyLine } from '../names/job.js';
+import { ANY_KIND } from '../rules/match.js';
 import type { EventPattern, Name } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import { suggestVerbs } from '../verbs/said-for.js';
@@ -32,7 +33,7 @@ function patternFaults(file: string, { verbs, target }: EventPattern): Finding[]
 }
 
 function kindFault(file: string, kind: Name): Finding[] {
-  return THING_KINDS.some((known) => known === kind.text)
+  return kind.text === ANY_KIND || THING_KINDS.some((known) => known === kind.text)
     ? []
     : [fault(file, kind, 'kind', nearest(kind.text, THING_KINDS))];
 }

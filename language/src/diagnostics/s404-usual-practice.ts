@@ -8,7 +8,9 @@ export const usualPractice = defineDiagnostic<RuleWords>({
   severity: 'warning',
   message: (d) => `usual practice \`${d.rule}\`: ${d.title}`,
   advice: (d) => d.missing || undefined,
-  why: 'Common practice in the trade, on by default. A house that does it another way switches the rule off by name in its settings, with the reason.',
+  why: `Common practice in the trade, on by default; it has no published source and does not stand above local codes, the maker's data or licensed practice. Most of it binds by marks (\`marked restraint\`, \`marked fuel\`), so it asks nothing of things that carry none.
+
+A house that does it another way switches the rule off by name in its settings (\`starterRulesOff\`), with the reason; a house rule that asks the same takes its place.`,
   wrong: `procedure A-7: Underside, clean
 
 places
@@ -19,8 +21,8 @@ preparation
   step: Raise the vehicle
     warning: A vehicle that falls can kill. Nobody goes under it before the stands carry it.
     raise vehicle
-#   ^^^^^^^^^^^^^ S404
     support vehicle
+#   ^^^^^^^^^^^^^^^ S404
     chock rear-wheels
 
 removal

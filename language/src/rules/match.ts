@@ -6,6 +6,9 @@ import type { Act } from '../state/act.js';
 import type { EventPattern, MeasureNode } from '../syntax/tree.js';
 import { SIGNALS, type Signal } from '../vocabulary/signals.js';
 
+/** The word that stands for every kind in `any thing marked fuel`. */
+export const ANY_KIND = 'thing';
+
 /** The things of the act that the pattern is about; undefined when it is not such an act. */
 export function matchAct(pattern: EventPattern, act: Act, it: Thing | undefined): readonly Thing[] | undefined {
   const { statement } = act;
@@ -37,7 +40,7 @@ export function isTarget(target: NonNullable<EventPattern['target']>, thing: Thi
     case 'names':
       return target.names.some((n) => n.text === thing.name);
     case 'any':
-      return thing.kind === target.kind.text && (!target.mark || thing.marks.includes(target.mark.text)) && (!target.over || heavier(thing, target.over));
+      return (thing.kind === target.kind.text || target.kind.text === ANY_KIND) && (!target.mark || thing.marks.includes(target.mark.text)) && (!target.over || heavier(thing, target.over));
   }
 }
 

@@ -21,6 +21,11 @@ export interface Rule {
   readonly starter: boolean;
 }
 
+/** Whether what is asked for is about the very thing that the rule matched. */
+export function isAboutIt(required: Required): boolean {
+  return required.form === 'act' && required.pattern.target?.form === 'it';
+}
+
 /** Undefined when the lines do not make a whole rule; the rule check tells what is missing. */
 export function readRule(thing: Thing, starter: boolean): Rule | undefined {
   const clauses = (thing.line?.children ?? []).flatMap((l) => (l.kind === 'rule' ? l.clauses : []));

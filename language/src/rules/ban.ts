@@ -1,0 +1,58 @@
+// `never A while STATE`: a ban that lasts as long as the state does.
+import { allThings, type Job } from '../names/job.js';
+import type { Thing } from '../names/model.js';
+import { assumeLack } from '../state/assume.js';
+import type { Deficit, Lack } from '../state/deficit.js';
+import type { Machine } from '../state/machine.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
+import type { StatePattern } from '../syntax/tree.js';
+import type { Automaton } from './automaton.js';
+import { isTarget, matchAct } from './match.js';
+import type { RuleForm } from './rule-model.js';
+import { type StateTest, stateTest } from './state-words.js';
+import type { Teller } from './teller.js';
+import { stateWordsOf } from './words.js';
+
+/** The things a ban watches, with how to ask for their state. */
+export function watchedBy(job: Job, { target, state }: StatePattern): { thing: Thing; test: StateTest }[] {
+  return allThings(job.scopes).flatMap((thing) => {
+    const test = isTarget(target, thing, undefined) ? stateTest(thing, state.text) : undefined;
+    return test ? [{ thing, test }] : [];
+  });
+}
+
+export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, teller: Teller): Automaton {
+  const { pattern, state } = form;
+  const watched = watchedBy(m.job, state);
+
+  const lacksAt = (when: Condition): Lack[] => watched.flatMap(({ thing, test }) => {
+    const at = m.d.and(when, m.job.exists(thing));
+    const bad = m.d.and(at, m.fails(thing, test.aspect, (v) => test.test(String(v)) === state.not));
+    if (bad === NEVER) return [];
+    const maker = m.read(thing, test.aspect).find((c) => m.d.and(c.when, bad) !== NEVER)?.by ?? -1;
+    const value = state.not ? state.state.text : thing.values.find((v) => v.text !== state.state.text)?.text;
+    return [{ thing, want: state.not ? test.holds : test.otherwise, when: bad, maker, ...(value === undefined ? {} : { value }) }];
+  });
+
+  return {
+    act(act, failed) {
+      if (failed || !matchAct(pattern, act, undefined)) return;
+      const lacks = lacksAt(act.when);
+      if (lacks.length === 0) return;
+      const makers = [...new Set(lacks.map((l) => m.acts[l.maker]).filter((a) => a !== undefined))];
+      teller.tell({
+        act,
+        when: lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER),
+        missing: `not while \`${stateWordsOf(state)}\``,
+        others: makers.map((a) => [a, `${a.statement?.verb.done ?? 'changed'} here`] as const),
+      });
+      const deficit: Deficit = { act, need: 'end', about: [], lacks, silent: true, also: new Map(), late: [], arrived: new Map() };
+      m.ruled.push(deficit);
+      for (const lack of lacks) assumeLack(m, lack, deficit);
+    },
+    stepEnds() {},
+    waited() {},
+    end() {},
+    forget() {},
+  };
+}

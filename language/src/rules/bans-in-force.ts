@@ -1,0 +1,86 @@
+// Lasting bans as data for the guide: from which line to which line `never A while STATE` holds, and on which
+// combinations. A ban that holds as the vehicle comes in is no news; only those that an act brings about are given.
+import type { Act } from '../state/act.js';
+import { CAME_IN, type Guarded, whereSome } from '../state/guarded.js';
+import type { Machine } from '../state/machine.js';
+import type { StateRun } from '../state/run.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
+import { watchedBy } from './ban.js';
+import type { Rule, RuleForm } from './rule-model.js';
+import { houseRules } from './run-rules.js';
+import { patternWords, stateWordsOf } from './words.js';
+
+export interface BanInForce {
+  readonly rule: Rule;
+  /** `turn driveshaft`. */
+  readonly banned: string;
+  /** `diff-pin out`. */
+  readonly while: string;
+  /** The act that brings it about: the ban holds for the acts behind it. */
+  readonly from: Act;
+  /** The act that ends it; undefined when it holds to the end. */
+  readonly to: Act | undefined;
+  readonly when: Condition;
+  /** The combinations in words; absent when it holds on all. */
+  readonly variants?: string;
+}
+
+/** The bans of the job's house rules that hold somewhere in its work, in the order they begin. Starter rules are not told. */
+export function bansInForce(run: StateRun): BanInForce[] {
+  return houseRules(run.machine.job)
+    .flatMap((rule) => (rule.form.head === 'never' ? spansOf(run.machine, rule, rule.form) : []))
+    .sort((a, b) => a.from.index - b.from.index);
+}
+
+/** The bans that hold when the act begins. */
+export function bansAt(bans: readonly BanInForce[], act: number): BanInForce[] {
+  return bans.filter((b) => b.from.index < act && (b.to === undefined || act <= b.to.index));
+}
+
+function spansOf(m: Machine, rule: Rule, { pattern, state }: Extract<RuleForm, { head: 'never' }>): BanInForce[] {
+  const out: BanInForce[] = [];
+  const words = { rule, banned: patternWords(pattern), while: stateWordsOf(state) };
+  const holding = new Map<string, Condition>();
+  const watched = new Map(watchedBy(m.job, state).map((w) => [`${w.test.aspect} ${w.thing.id}`, w]));
+  let since: { act: Act; when: Condition } | undefined;
+  const close = (to: Act | undefined): void => {
+    if (!since) return;
+    const variants = m.job.universe.words(since.when);
+    out.push({ ...words, from: since.act, to, when: since.when, ...(variants === undefined ? {} : { variants }) });
+    since = undefined;
+  };
+  for (const [i, act] of m.acts.entries()) {
+    let changed = false;
+    for (const change of changesBy(m).get(i) ?? []) {
+      const w = watched.get(change.key);
+      if (!w) continue;
+      holding.set(change.key, m.d.and(m.job.exists(w.thing), brought(m, change.to, (v) => w.test.test(v) !== state.not)));
+      changed = true;
+    }
+    if (!changed) continue;
+    const when = [...holding.values()].reduce<Condition>((c, x) => m.d.or(c, x), NEVER);
+    if (since?.when === when) continue;
+    close(act);
+    if (when !== NEVER) since = { act, when };
+  }
+  close(undefined);
+  return out;
+}
+
+/** Where an act, not the vehicle's coming in, made the state so. */
+function brought(m: Machine, guarded: Guarded, test: (value: string) => boolean): Condition {
+  return whereSome(m.d, guarded.filter((c) => c.by !== CAME_IN), (v) => test(String(v)));
+}
+
+const indexed = new WeakMap<Machine, ReadonlyMap<number, Machine['changes']>>();
+
+function changesBy(m: Machine): ReadonlyMap<number, Machine['changes']> {
+  let byAct = indexed.get(m);
+  if (!byAct) {
+    const map = new Map<number, Machine['changes']>();
+    for (const change of m.changes) map.set(change.act, [...(map.get(change.act) ?? []), change]);
+    byAct = map;
+    indexed.set(m, byAct);
+  }
+  return byAct;
+}

@@ -1,0 +1,51 @@
+// Fixes of broken rules: the line that the rule asks for, put where it asks for it.
+import type { Fix } from '../diagnostics/define.js';
+import { minutes } from '../names/figures.js';
+import type { Thing } from '../names/model.js';
+import type { Act } from '../state/act.js';
+import type { Machine } from '../state/machine.js';
+import type { Line } from '../syntax/tree.js';
+import { isTarget } from './match.js';
+import type { Required } from './rule-model.js';
+import { timeWords } from './words.js';
+
+/** The line that meets the demand. Undefined where more than one thing would do, or where words of a person are asked for. */
+export function lineFor(m: Machine, required: Required, it: Thing | undefined, act: Act, left?: number): string | undefined {
+  if (required.form === 'wait') return `wait ${timeWords(left ?? minutes(required.time) ?? 0)}`;
+  if (required.form === 'message') return required.message === 'hold' ? `hold: A second technician checks ${act.statement?.objects.map((o) => o.thing?.title ?? o.item.name.text).join(', ') ?? 'this'}.` : undefined;
+  const { pattern } = required;
+  const { target } = pattern;
+  const [verb, otherVerb] = pattern.verbs;
+  if (!verb || otherVerb || !target || pattern.clauses.length > 0) return undefined;
+  const fitting = target.form === 'it' ? [it] : target.form === 'vehicle' ? [m.job.scope.resolve('vehicle')] : [...m.job.scope.names.values()].filter((t) => isTarget(target, t, undefined));
+  const [only, second] = fitting;
+  return only && !second ? [verb.text, only.name, pattern.value?.text].filter((w) => w !== undefined).join(' ') : undefined;
+}
+
+export function insertBefore(m: Machine, act: Act, line: string): Fix | undefined {
+  return insert(m, act, line, (text, at) => text.lastIndexOf('\n', at.start - 1) + 1);
+}
+
+/** Behind the act's line and what stands below it. */
+export function insertBehind(m: Machine, act: Act, line: string): Fix | undefined {
+  return insert(m, act, line, (text, at) => {
+    const end = text.indexOf('\n', at.end);
+    return end < 0 ? text.length : end + 1;
+  });
+}
+
+/** Adds a clause to the act's own line. */
+export function addClause(m: Machine, act: Act, clause: string): Fix | undefined {
+  const { line, file } = act;
+  if (act.through || file !== m.job.file.path || line.kind !== 'statement' || line.guard) return undefined;
+  const { end } = line.code;
+  return { title: `Add \`${clause}\``, edits: [{ file, span: { start: end, end }, text: ` ${clause}` }] };
+}
+
+function insert(m: Machine, act: Act, line: string, place: (text: string, at: Line) => number): Fix | undefined {
+  const { path, tree } = m.job.file;
+  if (act.through || act.file !== path) return undefined;
+  const at = place(tree.text, act.line);
+  const opening = at === tree.text.length && !tree.text.endsWith('\n') ? '\n' : '';
+  return { title: `Insert \`${line}\``, edits: [{ file: path, span: { start: at, end: at }, text: `${opening}${' '.repeat(act.line.indent)}${line}\n` }] };
+}

@@ -1,0 +1,40 @@
+// Tells that a rule is broken: once in a step, with what is missing in the rule's own words.
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { houseRule } from '../diagnostics/s403-house-rule.js';
+import { usualPractice } from '../diagnostics/s404-usual-practice.js';
+import type { Act } from '../state/act.js';
+import type { Machine } from '../state/machine.js';
+import type { StepLine } from '../syntax/tree.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
+import type { Rule } from './rule-model.js';
+
+export interface Broken {
+  readonly act: Act;
+  readonly when: Condition;
+  /** What is missing, in the rule's own words. */
+  readonly missing: string;
+  /** Other lines that have to do with it, with what they did. */
+  readonly others?: readonly (readonly [Act, string])[];
+  /** The outcomes that lead there, when the run has forgotten them. */
+  readonly path?: string | undefined;
+  readonly fix?: Fix | undefined;
+}
+
+export interface Teller {
+  tell(broken: Broken): void;
+}
+
+export function tellerOf(m: Machine, rule: Rule, found: Finding[]): Teller {
+  const told = new Set<StepLine | undefined>();
+  return {
+    tell({ act, when, missing, others = [], path, fix }) {
+      if (when === NEVER || told.has(act.step)) return;
+      told.add(act.step);
+      const { thing, starter } = rule;
+      const related = others.filter(([a]) => a !== act && a.blame.span.start !== act.blame.span.start).map(([a, message]) => ({ ...a.blame, message }));
+      if (thing.line && !starter) related.push({ file: thing.file, span: thing.line.code, message: 'the rule' });
+      const at = { ...act.blame, related, fixes: fix ? [fix] : [], variants: path ?? m.job.universe.words(when) };
+      found.push(finding(starter ? usualPractice : houseRule, at, { rule: thing.name, title: thing.title.replace(/[.。]$/u, ''), missing }));
+    },
+  };
+}

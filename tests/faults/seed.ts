@@ -69,7 +69,7 @@ function harmless(statements: readonly Seen[], i: number): boolean {
   if (bound?.verb.word === 'tighten') return bound.objects.every((o) => o.thing?.clauses.has('no torque'));
   if (bound?.verb.word !== 'hang') return false;
   const next = statements.slice(i + 1).find((s) => s.bound.objects.some((o) => things.has(o.thing)));
-  return next?.bound.verb.word === 'remove';
+  return next?.bound.verb.word === 'remove' || next?.bound.verb.word === 'install';
 }
 
 /** Where a plug or hose is the drain, opening it lets the fluid out: a `drain` line then says how, and is no fault when gone. */

@@ -37,7 +37,7 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   free: (m, { thing, when }) => heldBy(m, thing, when),
   reachable: (m, { thing, when }) => coveredBy(m, thing, when),
   'nothing connected': (m, { act, thing, when }) => {
-    const at = m.d.minus(when, hungNext(m, act, thing, when));
+    const at = m.d.minus(when, nextMakes(m, act, thing, 'hung', when));
     return m.job.inverse(thing, 'on').filter((r) => r.of.kind === 'connection')
       .flatMap((r) => notOff(m, { target: r.of, count: undefined, value: undefined, when: r.when }, at));
   },
@@ -53,7 +53,8 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   }, 'mounted', when),
   'some out': (m, { thing, count, when }) => lacksOf(m, thing, 'tight', (v) => decode(v).out < Math.max(1, count ?? 1), 'off', when),
   'none out': (m, { thing, when }) => lacksOf(m, thing, 'tight', (v) => decode(v).out > 0, 'in', when),
-  'held thing in': (m, { thing, when }) => holds(m, thing).flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
+  // A clamp is slipped on before the hose it closes; it holds nothing until it is tightened.
+  'held thing in': (m, { act, thing, when }) => (startsOnly(act) ? m.job.inverse(thing, 'held by') : holds(m, thing)).flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
   'cover order': (m, { thing, when }) => m.job.inverse(thing, 'behind').filter((r) => r.of.kind === 'part' || r.of.kind === 'connection')
     .flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
   'nothing left behind it': (m, { thing, when }) => m.job.inverse(thing, 'behind').filter((r) => r.of.kind === 'temporary')
@@ -98,8 +99,9 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   disconnected: (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v !== 'disconnected', 'disconnected', when),
   'not connected': (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v === 'connected', 'disconnected', when),
   capped: (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v !== 'capped', 'capped', when),
-  'parts joined in': (m, { thing, when }) => [
-    ...m.job.relations(thing, 'on').flatMap((r) => notIn(m, r.target, m.d.and(when, r.when)).filter((l) => !hungOnly(m, l))),
+  // A lamp is plugged in while it is still in the hand, and goes on in the next line.
+  'parts joined in': (m, { act, thing, when }) => [
+    ...m.job.relations(thing, 'on').flatMap((r) => notIn(m, r.target, m.d.minus(m.d.and(when, r.when), nextMakes(m, act, r.target, 'fitted', when))).filter((l) => !hungOnly(m, l))),
     ...m.job.inverse(thing, 'held by').flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
   ],
   'drain open': (m, { thing, when }) => m.job.relations(thing, 'drain at').flatMap((r) => {
@@ -150,16 +152,21 @@ function stageOf(act: Act): number {
   return Number.isInteger(stage) && stage > 0 ? stage : 0;
 }
 
-/** Where the next statement that runs hangs the part. */
-function hungNext(m: Machine, act: Act, part: Thing, when: Condition): Condition {
+/** Where the next statement that runs hangs the part, or fits it. */
+function nextMakes(m: Machine, act: Act, part: Thing, make: 'hung' | 'fitted', when: Condition): Condition {
   let left = when;
-  let hung: Condition = NEVER;
+  let made: Condition = NEVER;
   for (const next of act.following) {
     const here = m.d.and(left, m.job.where(next.guard));
-    if (next.verb.on.part?.makes.includes('hung') && next.objects.some((o) => o.thing === part)) hung = m.d.or(hung, here);
+    if (next.verb.on.part?.makes.includes(make) && next.objects.some((o) => o.thing === part)) made = m.d.or(made, here);
     left = m.d.minus(left, here);
   }
-  return hung;
+  return made;
+}
+
+/** Whether the act only puts fasteners in by hand. */
+function startsOnly(act: Act): boolean {
+  return act.statement?.verb.on.fastener?.makes.includes('started') ?? false;
 }
 
 /** A hung part is at hand on its line: what is on it may be joined. */

@@ -1,0 +1,313 @@
+// N: names, the kinds that verbs and clauses take, imports and references.
+import { describe, expect, test } from 'vitest';
+import type { Finding } from '../../language/src/diagnostics/define.js';
+import { afterFix, checkMarked, findingsOf, readMarked } from '../suite-helper.js';
+
+const onlyN = (files: ReadonlyMap<string, string>): Finding[] =>
+  findingsOf(files).filter((f) => f.code.startsWith('N'));
+
+const HEAD = `procedure A-1: Hub, replace
+
+parts
+  hub: Hub
+    held by hub-bolt
+
+fasteners
+  hub-bolt: Hub bolts
+    4 of M12x1.5, class 10.9, hex 18 mm
+    torque 115 N·m
+
+conditions
+  selector: Gear selector
+    park, neutral
+
+removal
+  step: Take the hub off
+    set selector park
+`;
+
+/** A procedure with these lines in its step. */
+const job = (lines: string): string => HEAD + lines;
+
+describe('undeclared names', () => {
+  test('one finding for a name, its other uses beside it', () => {
+    const [found, ...others] = checkMarked(
+      job(`    remove hub-bolt, hub
+    remove wheel-stud
+#          ^^^^^^^^^^ N101 \`wheel-stud\` is not declared
+    install wheel-stud
+    torque wheel-stud
+`),
+      onlyN,
+    );
+    expect(others).toEqual([]);
+    expect(found?.related).toHaveLength(2);
+    expect(found?.fixes.map((fix) => fix.title)).toEqual(['Declare `wheel-stud` as a set of fasteners']);
+  });
+
+  test('a slip of the fingers is met with the name that was meant, and all uses are mended', () => {
+    const text = job(`    remove hub-blot
+#          ^^^^^^^^ N101
+    remove hub
+    torque hub-blot
+`);
+    const [found] = checkMarked(text, onlyN);
+    expect(found?.advice).toBe('did you mean `hub-bolt`?');
+    expect(onlyN(afterFix(readMarked(text).files, found?.fixes[0]?.edits ?? []))).toEqual([]);
+  });
+
+  test('all of them are declared at once, each with the kind its uses leave', () => {
+    const text = job(`    set ignition off
+    remove hub-bolt, hub
+    disconnect sensor-plug
+    fill gear-oil at filler
+    measure disc-runout
+    apply seal-paste to knuckle-face
+    chock rear-wheels
+`);
+    const found = onlyN(readMarked(text).files);
+    const all = found[0]?.fixes.find((fix) => fix.title.startsWith('Declare all'));
+    expect(all?.title).toBe('Declare all 8 undeclared names');
+    const mended = afterFix(readMarked(text).files, all?.edits ?? []);
+    expect(onlyN(mended)).toEqual([]);
+    const lines = [...mended.values()].join('\n');
+    expect(lines).toContain('connections\n  sensor-plug: Sensor plug\n');
+    expect(lines).toContain('fluids\n  gear-oil: Gear oil\n');
+    expect(lines).toContain('  ignition: Ignition\n    off\n');
+    expect(lines).toContain('supplies\n  seal-paste: Seal paste\n');
+    expect(lines).toContain('places\n  rear-wheels: Rear wheels\n');
+  });
+
+  test('the entries of a catalogue may name what each procedure declares', () => {
+    checkMarked(
+      `catalogue: Axles
+
+fluids
+  drive-oil: Axle oil
+    drain at drive-cover
+`,
+      onlyN,
+    );
+  });
+
+  test('names on lines that cannot be read are left alone', () => {
+    checkMarked(
+      job(`    remove hub-bolt, hub
+    remvoe spacer, shim
+    install spacer
+`),
+      onlyN,
+    );
+  });
+});
+
+describe('declarations', () => {
+  test('twice in one file, and over a catalogue', () => {
+    checkMarked(
+      `--- file: procedures/a.bay
+procedure A-1: Hub, look at
+
+use "../van.bay"
+
+places
+  bore: Bore
+  bore: Bore
+# ^^^^ N102
+
+inspection
+  step: Look
+    clean bore
+--- file: van.bay
+catalogue: Van
+
+places
+  rim: Rim
+`,
+      onlyN,
+    );
+  });
+
+  test('unused, but not what the work hears of without its name', () => {
+    checkMarked(
+      `procedure A-1: Hub, look at
+
+sources
+  HL-1: Sheet
+
+parts
+  hub: Hub
+    held by hub-bolt
+  spacer: Spacer
+    in hub
+  shim: Shim
+# ^^^^ N104 declared and never used
+
+fasteners
+  hub-bolt: Hub bolts
+    4 of M12x1.5
+
+tools
+  hub-puller: Hub puller
+  lamp: Hand lamp
+
+inspection
+  step: Look
+    remove hub-bolt with hub-puller
+    clean hub-bolt: Use the hand lamp.
+`,
+      onlyN,
+    );
+  });
+});
+
+describe('what verbs and clauses take', () => {
+  test.each([
+    [
+      'remove selector',
+      'N201 `selector` is a condition; `remove` takes parts, fasteners and temporary things',
+    ],
+    [
+      'remove vehicle',
+      'N201 `vehicle` is part of the vehicle itself; `remove` takes parts, fasteners and temporary things',
+    ],
+    ['run vehicle', 'N212 `run` takes `engine`, not `vehicle`'],
+    ['raise engine', 'N212 `raise` takes `vehicle`, not `engine`'],
+    [
+      'remove hub with hub-bolt',
+      'N202 `hub-bolt` is a set of fasteners; `with` names tools, supplies and temporary things',
+    ],
+    ['remove hub until level at hub', 'N203 `remove` takes no `until level at`'],
+    ['remove hub, 3 mm', 'N203 `remove` takes no figure'],
+    ['remove', 'N208 `remove` says not what; it takes parts, fasteners and temporary things'],
+    ['wait', 'N204 `wait` says no `time`'],
+    ['wait hub, 10 min', 'N209 `wait` acts on nothing; `hub` is too much'],
+    ['torque 2 of hub-bolt', 'N210 `torque` takes no count'],
+    ['set selector', 'N207 the value of `selector` is missing'],
+    ['set selector drive', 'N206 `selector` has no value `drive`'],
+    ['clean hub with 3 mm', 'N213 `with` of `clean` takes tools, supplies and temporary things'],
+  ])('%s', (line, expected) => {
+    const told = onlyN(
+      readMarked(job(`    ${line}\n    clean hub, hub-bolt\n    set selector park\n`)).files,
+    ).map((f) => `${f.code} ${f.message}`);
+    expect(told).toEqual([expected]);
+  });
+
+  test('a built-in under a name that a catalogue uses too', () => {
+    checkMarked(
+      job(`    clean hub
+    run engine, 5 min
+    set selector park
+
+places
+  engine: Engine
+`),
+      onlyN,
+    );
+  });
+
+  test('clauses of another kind of entry, and a figure without its word', () => {
+    const found = checkMarked(
+      `catalogue: Hub
+
+fasteners
+  hub-bolt: Hub bolts
+    4 of M12x1.5
+    115 N·m
+#   ^^^^^^^ N205
+    behind hub
+
+parts
+  hub: Hub
+    grade 8
+#   ^^^^^ N205
+`,
+      onlyN,
+    );
+    expect(found[0]?.fixes[0]?.title).toBe('Write `torque` before it');
+  });
+
+  test('positions of a part are its own words', () => {
+    checkMarked(
+      `procedure A-1: Axle, move
+
+parts
+  axle: Axle
+    positions seated, pushed-in
+
+removal
+  step: Move
+    move axle to pushed-in
+    move axle to pushed-out
+#                ^^^^^^^^^^ N206 has no value
+    move axle to seated
+`,
+      onlyN,
+    );
+  });
+});
+
+describe('other files', () => {
+  test('not found, out of the library, and nothing that follows from it', () => {
+    const found = checkMarked(
+      `--- file: procedures/a.bay
+procedure A-1: Hub, look at
+
+use "../catalog/van.bay"
+#   ^^^^^^^^^^^^^^^^^^^^ N301 there is no file catalog/van.bay
+use "../../other.bay"
+#   ^^^^^^^^^^^^^^^^^ N303
+
+applies to maristow-300
+
+inspection
+  step: Look
+    clean bore
+--- file: catalogue/van.bay
+catalogue: Van
+
+places
+  bore: Bore
+`,
+      onlyN,
+    );
+    expect(found[0]?.fixes[0]?.title).toBe('Use "../catalogue/van.bay"');
+  });
+
+  test('operations of other procedures', () => {
+    checkMarked(
+      `--- file: a.bay
+procedure A-1: Mirror, look at
+
+inspection
+  perform look from B-1
+  perform lookk from B-1
+#         ^^^^^ N304 B-1 has no operation
+  perform look from B-2
+#                   ^^^ N304 there is no procedure B-2
+--- file: b.bay
+procedure B-1: Mirror, clean
+
+places
+  mirror: Mirror
+
+inspection
+  operation look: Look at it
+    step: Look
+      clean mirror
+`,
+      onlyN,
+    );
+  });
+
+  test('a reference needs its thing and its figure', () => {
+    checkMarked(
+      job(`    torque hub-bolt: To {hub-bolt torque}, not {hub-bolt tork}.
+#                                                        ^^^^ N309
+    clean hub: See {hubb}.
+#                   ^^^^ N308
+    set selector park
+`),
+      onlyN,
+    );
+  });
+});

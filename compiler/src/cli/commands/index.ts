@@ -8,6 +8,7 @@ import explain from './explain.js';
 import format from './format.js';
 import start from './new.js';
 import order from './order.js';
+import server from './server.js';
 import torque from './torque.js';
 
 export const COMMANDS: readonly CommandDef[] = [
@@ -19,4 +20,5 @@ export const COMMANDS: readonly CommandDef[] = [
   torque,
   order,
   completions,
+  server,
 ];

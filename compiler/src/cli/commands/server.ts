@@ -1,0 +1,27 @@
+// `baywright server`: the language server, for any editor that speaks the Language Server Protocol.
+import { defineCommand, flag, text } from '../command.js';
+
+export default defineCommand({
+  name: 'server',
+  summary: 'answer an editor over the Language Server Protocol',
+  docs: 'Starts the language server and answers until the editor closes the channel. Over standard input and output unless another channel is named.',
+  takes: [],
+  options: {
+    stdio: flag('--stdio', 'over standard input and output'),
+    socket: text('--socket <port>', 'over a socket of this machine that the editor listens on'),
+    pipe: text('--pipe <name>', 'over a named pipe or local socket that the editor listens on'),
+    ipc: flag('--node-ipc', 'over the channel to the Node process that started it'),
+    watched: text('--clientProcessId <id>', 'end when this process ends'),
+  },
+  examples: [
+    ['baywright server --stdio', 'what most editors are set to'],
+    ['baywright server --socket 6010', 'over a socket'],
+  ],
+  async run(_context, _args, { socket, pipe, ipc, stdio }) {
+    // The connection reads its channel from the process's own arguments.
+    if (socket === undefined && pipe === undefined && !ipc && !stdio) process.argv.push('--stdio');
+    const { startServer } = await import('@baywright/server');
+    startServer();
+    return new Promise<number>(() => undefined);
+  },
+});

@@ -246,6 +246,27 @@ removal
   });
 });
 
+test('sides that the procedure is not worked on', () => {
+  checkMarked(
+    `procedure A-1: Mirror, look at
+
+sides left, right
+
+places
+  mirror: Mirror
+
+inspection
+  operation look: Look at it
+    step: Look
+      clean mirror
+  perform look, side left
+  perform look, side rear
+#                    ^^^^ N206 no value
+`,
+    onlyN,
+  );
+});
+
 describe('other files', () => {
   test('not found, out of the library, and nothing that follows from it', () => {
     const found = checkMarked(

@@ -1,7 +1,7 @@
 // N206, N207: values of conditions and positions of parts.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { valueMissing, valueNotDeclared } from '../diagnostics/names.js';
-import type { Job } from '../names/job.js';
+import { everyLine, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import type { Name } from '../syntax/tree.js';
@@ -10,7 +10,12 @@ import type { Check } from './check.js';
 import { nameUses } from './name-uses.js';
 import { workStatements } from './own-lines.js';
 
-export const values: Check = ({ job }) => [...inStatements(job), ...inUses(job), ...inPrerequisites(job)];
+export const values: Check = ({ job }) => [
+  ...inStatements(job),
+  ...inUses(job),
+  ...inPrerequisites(job),
+  ...sides(job),
+];
 
 function inStatements(job: Job): Finding[] {
   return workStatements(job).flatMap(({ statement }) => {
@@ -78,4 +83,35 @@ function valueFault(job: Job, thing: Thing, value: Name): Finding[] {
       { name: thing.name, value: value.text, known },
     ),
   ];
+}
+
+/** Sides that the procedure is not worked on. A procedure without sides is for either. */
+function sides({ file }: Job): Finding[] {
+  if (file.sides.length === 0) return [];
+  return [...everyLine(file.work)].flatMap((line) => {
+    if (line.broken) return [];
+    const named =
+      line.kind === 'perform'
+        ? line.side
+          ? [line.side]
+          : []
+        : 'clauses' in line
+          ? line.clauses.flatMap((clause) =>
+              clause.word === 'side' && 'words' in clause ? clause.words : [],
+            )
+          : [];
+    return named
+      .filter(({ text }) => !file.sides.includes(text))
+      .map(({ text, start, end }) => {
+        const fixes: Fix[] = file.sides.map((side) => ({
+          title: `Write \`${side}\``,
+          edits: [{ file: file.path, span: { start, end }, text: side }],
+        }));
+        return finding(
+          valueNotDeclared,
+          { file: file.path, span: { start, end }, fixes },
+          { name: 'side', value: text, known: file.sides },
+        );
+      });
+  });
 }

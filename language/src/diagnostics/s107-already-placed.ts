@@ -6,7 +6,7 @@ export const alreadyPlaced = defineDiagnostic<StateWords>({
   code: 'S107',
   name: 'already-placed',
   severity: 'error',
-  message: (d) => `${d.names} ${d.are} already in place`,
+  message: (d) => `${d.names} ${d.are} already ${d.placed}`,
   why: 'Placing the same thing twice says that it was never taken away in between, or that a second one goes in that nobody counts out again.',
   wrong: `procedure A-3: Housing cover, refit
 

@@ -9,6 +9,8 @@ export interface StateWords {
   readonly wanted: string;
   /** `off` or `disconnected`. */
   readonly off: string;
+  /** `in place`, or `chocked` for a place. */
+  readonly placed: string;
   /** What the line acts on, and its verb forms. */
   readonly object: string;
   readonly objectIs: string;

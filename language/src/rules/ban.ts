@@ -4,6 +4,7 @@ import type { Thing } from '../names/model.js';
 import { assumeLack } from '../state/assume.js';
 import type { Deficit, Lack } from '../state/deficit.js';
 import type { Machine } from '../state/machine.js';
+import { directionOf } from '../state/wants.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { StatePattern } from '../syntax/tree.js';
 import type { Automaton } from './automaton.js';
@@ -25,6 +26,9 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
   const { pattern, state } = form;
   const watched = watchedBy(m.job, state);
 
+  /** A state that one line brought about is told once, however often the ban is broken in it. */
+  const told = new Set<string>();
+
   const lacksAt = (when: Condition): Lack[] => watched.flatMap(({ thing, test }) => {
     const at = m.d.and(when, m.job.exists(thing));
     const bad = m.d.and(at, m.fails(thing, test.aspect, (v) => test.test(String(v)) === state.not));
@@ -37,15 +41,19 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
   return {
     act(act, failed) {
       if (failed || !matchAct(pattern, act, undefined)) return;
-      const lacks = lacksAt(act.when);
+      const lacks = lacksAt(act.when).filter((l) => !told.has(`${l.maker} ${l.thing.id}`));
       if (lacks.length === 0) return;
+      for (const l of lacks) told.add(`${l.maker} ${l.thing.id}`);
       const makers = [...new Set(lacks.map((l) => m.acts[l.maker]).filter((a) => a !== undefined))];
       teller.tell({
         act,
         when: lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER),
+        things: lacks.map((l) => l.thing),
         missing: `not while \`${stateWordsOf(state)}\``,
         others: makers.map((a) => [a, `${a.statement?.verb.done ?? 'changed'} here`] as const),
       });
+      // What must be put back anyway is left as it is: if it never is, its own finding speaks.
+      if (lacks.every((l) => directionOf(l.want) === 'together')) return;
       const deficit: Deficit = { act, need: 'end', about: [], lacks, silent: true, also: new Map(), late: [], arrived: new Map() };
       m.ruled.push(deficit);
       for (const lack of lacks) assumeLack(m, lack, deficit);

@@ -7,8 +7,8 @@ import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Automaton } from './automaton.js';
 import { ALL, Duties } from './duties.js';
 import { answersMessage, matchAct, mayMatch } from './match.js';
-import { insertBefore, insertBehind, lineFor } from './rule-fix.js';
-import { isAboutIt, type Required, type RuleForm } from './rule-model.js';
+import { insertBefore, insertBehind, lineFor, moveUp } from './rule-fix.js';
+import { askedNames, isAboutIt, type Required, type RuleForm } from './rule-model.js';
 import type { Teller } from './teller.js';
 import { patternWords, requiredWords } from './words.js';
 
@@ -23,6 +23,7 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
   const duties = new Duties(m, MET);
   const byId = new Map(allThings(m.job.scopes).map((t) => [t.id, t]));
   const aboutIt = isAboutIt(required);
+  const asked = askedNames(required).map((n) => m.job.scope.resolve(n)).filter((t) => t !== undefined);
 
   const callIn = (key: string, when: Condition, by: Act | undefined): void => {
     const owed = duties.find(key, isOwed, when);
@@ -30,9 +31,9 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
     if (owed.when === NEVER || !act) return;
     const it = byId.get(key);
     teller.tell({
-      act, when: owed.when, path: owed.path, missing: missingWords(form, it, by),
+      act, when: owed.when, path: owed.path, missing: missingWords(form, it, by), things: asked,
       others: by ? [[by, 'due before this line']] : [],
-      fix: fixFor(m, form, act, by, it),
+      fix: () => fixFor(m, form, act, by, it),
     });
     duties.put(key, owed.when, MET, act.index);
   };
@@ -92,9 +93,11 @@ function missingWords({ required, until }: After, it: Thing | undefined, by: Act
 
 function fixFor(m: Machine, { required, until }: After, act: Act, by: Act | undefined, it: Thing | undefined) {
   const line = lineFor(m, required, it, act);
-  if (line === undefined) return undefined;
+  const moved = by && until !== 'next' ? moveUp(m, by, (a) => meets(required, a, it)) : undefined;
+  if (moved || line === undefined) return moved;
   if (until && typeof until === 'object' && by) return insertBefore(m, by, line);
-  return until ? insertBehind(m, act, line) : insertBehind(m, lastAct(m, act), line);
+  // What is about this thing, or a second look at it, belongs to the line; the rest is work for the end of the job.
+  return until || isAboutIt(required) || required.form === 'message' ? insertBehind(m, act, line) : insertBehind(m, lastAct(m, act), line);
 }
 
 /** The last line of the work that all paths of the act pass; else the act itself. */

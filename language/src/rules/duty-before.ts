@@ -1,4 +1,5 @@
 // `before A require B | wait T | message [since C]`: A may come only after B, and with `since` only after a B behind C.
+import type { Fix } from '../diagnostics/define.js';
 import { minutes } from '../names/figures.js';
 import { allThings } from '../names/job.js';
 import type { Thing } from '../names/model.js';
@@ -15,8 +16,8 @@ import type { Automaton } from './automaton.js';
 import { ALL, Duties } from './duties.js';
 import { meets } from './duty-after.js';
 import { isTarget, matchAct } from './match.js';
-import { insertBefore, lineFor } from './rule-fix.js';
-import { isAboutIt, type Rule, type RuleForm } from './rule-model.js';
+import { insertBefore, lineFor, moveUp } from './rule-fix.js';
+import { askedNames, isAboutIt, type Rule, type RuleForm } from './rule-model.js';
 import type { Teller } from './teller.js';
 import { patternWords, requiredWords, timeWords } from './words.js';
 
@@ -33,6 +34,7 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
   const wait = required.form === 'wait' ? (minutes(required.time) ?? 0) : undefined;
   const clock = `rule ${rule.thing.id}`;
   const aboutIt = isAboutIt(required);
+  const asked = askedNames(required).map((n) => m.job.scope.resolve(n)).filter((t) => t !== undefined);
   // Where the rule has been told broken: what it asked for is then taken as done.
   let excused: Condition = NEVER;
   if (wait !== undefined && !since) m.clocks.start(clock, 'least', wait, m.alive, -1);
@@ -50,8 +52,12 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
   const ask = (act: Act, it: Thing | undefined): void => {
     const missing = tooSoon(it?.id ?? ALL, act.when);
     if (missing.when === NEVER) return;
-    const line = lineFor(m, required, it, act, missing.left > 0 ? missing.left : undefined);
-    teller.tell({ act, when: missing.when, missing: missingWords(form, it, missing.left), fix: line === undefined || missing.unopened !== NEVER ? undefined : insertBefore(m, act, line) });
+    const fix = (): Fix | undefined => {
+      if (missing.unopened !== NEVER) return undefined;
+      const line = lineFor(m, required, it, act, missing.left > 0 ? missing.left : undefined);
+      return (wait === undefined ? moveUp(m, act, (a) => meets(required, a, it)) : undefined) ?? (line === undefined ? undefined : insertBefore(m, act, line));
+    };
+    teller.tell({ act, when: missing.when, missing: missingWords(form, it, missing.left), things: asked, fix });
     excused = m.d.or(excused, missing.when);
     if (since && missing.unopened !== NEVER) assumeSince(m, since, act, missing.unopened);
   };

@@ -28,7 +28,7 @@ export function everyLine(m: Machine, form: Every, teller: Teller): Automaton {
       const things = failed ? undefined : matchAct(pattern, act, undefined);
       if (!things) return;
       if (needs && !isGiven(needs, act)) {
-        teller.tell({ act, when: act.when, missing: `this line needs \`${clauseWords(needs)}\``, fix: addClause(m, act, clauseWords(needs)) });
+        teller.tell({ act, when: act.when, things: [], missing: `this line needs \`${clauseWords(needs)}\``, fix: () => addClause(m, act, clauseWords(needs)) });
       }
       // A torque in stages is one torque.
       if (!once || Number(act.statement?.clause('stage')?.raw?.text) > 1) return;
@@ -36,7 +36,7 @@ export function everyLine(m: Machine, form: Every, teller: Teller): Automaton {
         const again = duties.find(thing.id, (v) => v === DONE, act.when);
         const first = m.acts[again.by];
         if (again.when !== NEVER && first) {
-          teller.tell({ act, when: again.when, path: again.path, missing: `\`${thing.name}\` has been ${act.statement?.verb.done ?? 'done'} before`, others: [[first, 'the first time here']] });
+          teller.tell({ act, when: again.when, path: again.path, things: [], missing: `\`${thing.name}\` has been ${act.statement?.verb.done ?? 'done'} before`, others: [[first, 'the first time here']] });
         }
         duties.put(thing.id, act.when, DONE, act.index);
       }

@@ -4,6 +4,7 @@ import { minutes } from '../names/figures.js';
 import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import type { Machine } from '../state/machine.js';
+import { moveFix } from '../state/fixes.js';
 import type { Line } from '../syntax/tree.js';
 import { isTarget } from './match.js';
 import type { Required } from './rule-model.js';
@@ -24,6 +25,12 @@ export function lineFor(m: Machine, required: Required, it: Thing | undefined, a
 
 export function insertBefore(m: Machine, act: Act, line: string): Fix | undefined {
   return insert(m, act, line, (text, at) => text.lastIndexOf('\n', at.start - 1) + 1);
+}
+
+/** Moves the line that does later what the rule asks for to before the act, where one line does just that. */
+export function moveUp(m: Machine, act: Act, does: (later: Act) => boolean): Fix | undefined {
+  const later = m.acts.find((a) => a.index > act.index && a.step === act.step && does(a) && (a.statement?.objects.length ?? 1) === 1);
+  return later && m.d.implies(act.when, later.when) ? moveFix(m, later, act) : undefined;
 }
 
 /** Behind the act's line and what stands below it. */

@@ -26,6 +26,11 @@ export function isAboutIt(required: Required): boolean {
   return required.form === 'act' && required.pattern.target?.form === 'it';
 }
 
+/** The things that the rule asks to have something done to, by name. */
+export function askedNames(required: Required): readonly string[] {
+  return required.form === 'act' && required.pattern.target?.form === 'names' ? required.pattern.target.names.map((n) => n.text) : [];
+}
+
 /** Undefined when the lines do not make a whole rule; the rule check tells what is missing. */
 export function readRule(thing: Thing, starter: boolean): Rule | undefined {
   const clauses = (thing.line?.children ?? []).flatMap((l) => (l.kind === 'rule' ? l.clauses : []));

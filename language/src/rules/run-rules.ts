@@ -3,17 +3,19 @@ import type { Finding } from '../diagnostics/define.js';
 import { houseRule } from '../diagnostics/s403-house-rule.js';
 import { usualPractice } from '../diagnostics/s404-usual-practice.js';
 import { allThings, type Job } from '../names/job.js';
+import type { Thing } from '../names/model.js';
 import type { Machine } from '../state/machine.js';
 import type { Listener } from '../state/run.js';
 import { automatonOf } from './automaton.js';
 import { applies, saysTheSame } from './bearing.js';
 import { readRule, type Rule } from './rule-model.js';
 import { starterRules } from './starter.js';
-import { tellerOf } from './teller.js';
+import { tellerOf, type Told } from './teller.js';
 
 export interface RuleRun {
   readonly listen: (m: Machine) => readonly Listener[];
-  findings(): readonly Finding[];
+  /** What was broken, without what a state finding on the same things says better. `told` are the things of those. */
+  findings(told: ReadonlySet<Thing>): readonly Finding[];
   /** The rules that bear on this job. */
   readonly rules: readonly Rule[];
 }
@@ -24,13 +26,18 @@ export function runRules(job: Job, off: ReadonlySet<string> = new Set()): RuleRu
   const usual = off.has('all') ? [] : starterRules().filter((r) => !off.has(r.thing.name) && !house.some((h) => saysTheSame(h, r)));
   const things = allThings(job.scopes);
   const rules = [...house, ...usual].filter((r) => applies(r, job, things));
-  const found: Finding[] = [];
-  return { rules, findings: () => withoutTwins(found), listen: (m) => rules.map((rule) => automatonOf(m, rule, tellerOf(m, rule, found))) };
+  const found: Told[] = [];
+  return { rules, findings: (told) => withoutTwins(found.filter((b) => !saidBetter(b, told)).map((b) => b.finding())), listen: (m) => rules.map((rule) => automatonOf(m, rule, tellerOf(m, rule, found))) };
 }
 
 /** The rules that the job's own file and the files it uses declare. */
 export function houseRules(job: Job): Rule[] {
   return [...job.scope.names.values()].filter((t) => t.kind === 'rule').map((t) => readRule(t, false)).filter((r) => r !== undefined);
+}
+
+/** A thing that is never put right has a finding at the line that left it so; the rule adds nothing to it. */
+function saidBetter({ things }: Told, told: ReadonlySet<Thing>): boolean {
+  return things.length > 0 && things.every((t) => told.has(t));
 }
 
 /** Usual practice is not told where a house rule already speaks of the same line. */

@@ -2,6 +2,7 @@
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { houseRule } from '../diagnostics/s403-house-rule.js';
 import { usualPractice } from '../diagnostics/s404-usual-practice.js';
+import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import type { Machine } from '../state/machine.js';
 import type { StepLine } from '../syntax/tree.js';
@@ -13,28 +14,43 @@ export interface Broken {
   readonly when: Condition;
   /** What is missing, in the rule's own words. */
   readonly missing: string;
+  /** What it asks to have something done to, or what is in the state that it forbids. */
+  readonly things: readonly Thing[];
   /** Other lines that have to do with it, with what they did. */
   readonly others?: readonly (readonly [Act, string])[];
   /** The outcomes that lead there, when the run has forgotten them. */
   readonly path?: string | undefined;
-  readonly fix?: Fix | undefined;
+  /** Asked for when the run is over and all acts are known. */
+  readonly fix?: () => Fix | undefined;
+}
+
+/** A breach, to be made a finding once the run is over. */
+export interface Told {
+  readonly things: readonly Thing[];
+  finding(): Finding;
 }
 
 export interface Teller {
   tell(broken: Broken): void;
 }
 
-export function tellerOf(m: Machine, rule: Rule, found: Finding[]): Teller {
+export function tellerOf(m: Machine, rule: Rule, found: Told[]): Teller {
   const told = new Set<StepLine | undefined>();
   return {
-    tell({ act, when, missing, others = [], path, fix }) {
+    tell({ act, when, missing, things, others = [], path, fix }) {
       if (when === NEVER || told.has(act.step)) return;
       told.add(act.step);
       const { thing, starter } = rule;
       const related = others.filter(([a]) => a !== act && a.blame.span.start !== act.blame.span.start).map(([a, message]) => ({ ...a.blame, message }));
       if (thing.line && !starter) related.push({ file: thing.file, span: thing.line.code, message: 'the rule' });
-      const at = { ...act.blame, related, fixes: fix ? [fix] : [], variants: path ?? m.job.universe.words(when) };
-      found.push(finding(starter ? usualPractice : houseRule, at, { rule: thing.name, title: thing.title.replace(/[.。]$/u, ''), missing }));
+      const variants = path ?? m.job.universe.words(when);
+      found.push({
+        things,
+        finding() {
+          const fixes = [fix?.()].filter((f) => f !== undefined);
+          return finding(starter ? usualPractice : houseRule, { ...act.blame, related, fixes, variants }, { rule: thing.name, title: thing.title.replace(/[.。]$/u, ''), missing });
+        },
+      });
     },
   };
 }

@@ -176,6 +176,7 @@ function words(m: Machine, things: readonly Thing[], deficit: Deficit | undefine
     are: things.length === 1 ? 'is' : 'are',
     wanted: lack ? wantedWord(lack) : '',
     off: things[0]?.kind === 'connection' ? 'disconnected' : 'off',
+    placed: things[0]?.kind === 'place' ? 'chocked' : 'in place',
     object: listed(objects),
     objectIs: objects.length === 1 ? 'is' : 'are',
     objectAre: objects.length === 1 ? 'is' : 'are',

@@ -48,7 +48,7 @@ describe.each(fixtures)('%s', (name) => {
   });
 });
 
-/** Every character of code deleted, and every one replaced, by another character each time. */
+/** Every second character of code deleted, and replaced, by another character each time. */
 function* damages(text: string): Generator<{ at: number; damaged: string; line: number }> {
   let start = 0;
   let turn = 0;
@@ -56,7 +56,7 @@ function* damages(text: string): Generator<{ at: number; damaged: string; line: 
     const indent = written.length - written.trimStart().length;
     const colon = colonIn(written, indent, written.length);
     const end = colon < 0 ? written.length : colon;
-    for (let column = indent; column < end && !/^\s*#/.test(written); column++) {
+    for (let column = indent + (line % 2); column < end && !/^\s*#/.test(written); column += 2) {
       for (const put of ['', PUT[turn++ % PUT.length] ?? '']) {
         const wanted = written.slice(0, column) + put + written.slice(column + 1);
         if (wanted === written || !keepsShape(written, wanted, colon, put.length - 1)) continue;

@@ -93,7 +93,7 @@ describe('within a line', () => {
 
   test('heads that lack what they need', () => {
     check(
-      'procedure A-1: T\nlabour\n# <<<<<< G204 a time must follow `labour`\nuse a.bay\n#   ^^^^^ G203\nreview\n# <<<<<< G204',
+      'procedure A-1: T\nlabour\n# <<<<<< G204 a time must follow `labour`\nuse a.bay\n#   ^^^^^ G208 `use` takes a file name in quotation marks\nreview\n# <<<<<< G204',
     );
     check(inStep('    if soon\n#   ^^ G204 must follow `if`'));
   });

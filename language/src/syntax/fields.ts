@@ -8,16 +8,11 @@ import { SIGNALS } from '../vocabulary/signals.js';
 import type { BlockPlace, Classified } from './classify.js';
 import { KEYWORDS, type Keywords, markKeywords, phrasesOf } from './keywords.js';
 import { LineParser } from './line-parser.js';
-import type { LineSource } from './parser-base.js';
+import type { LineSource } from './line-source.js';
 import type { ClauseSet } from './parser-clauses.js';
 import { endOf, Word, wordOf } from './tokens.js';
-import { type Line, type LineBase, type Name, TEXT_HEADS } from './tree.js';
+import { type Fields, type Name, TEXT_HEADS } from './tree.js';
 import { withUnitsMeant } from './units-meant.js';
-
-type FieldsOf<L> = L extends Line ? Omit<L, keyof LineBase> : never;
-
-/** What the kinds of line have beyond what every line has. */
-export type Fields = FieldsOf<Line>;
 
 export interface ReadFields {
   readonly fields: Fields;

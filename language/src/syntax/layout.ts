@@ -1,23 +1,20 @@
 // Layout: from physical lines to the tree. Indent, colon and comma decide here what belongs together.
 
 import { type Finding, finding } from '../diagnostics/define.js';
-import { tabIndent } from '../diagnostics/g101-tab-indent.js';
-import { oneSpaceIndent } from '../diagnostics/g102-one-space-indent.js';
-import { unevenIndent } from '../diagnostics/g103-uneven-indent.js';
 import { textMissing } from '../diagnostics/g107-text-missing.js';
 import { colonBeforeBlock } from '../diagnostics/g108-colon-before-block.js';
 import { trailingComma } from '../diagnostics/g109-trailing-comma.js';
-import { openingMissing } from '../diagnostics/g113-opening-missing.js';
-import { secondOpening } from '../diagnostics/g114-second-opening.js';
-import { type Span, span, type TextEdit } from '../text/span.js';
+import { type Span, span } from '../text/span.js';
 import { COMMA_CODE } from './characters.js';
 import { classify, type Place } from './classify.js';
+import type { CodeLine } from './code-line.js';
+import { levelFinding, openingFindings, tabFindings } from './layout-findings.js';
 import { aboveOf, chooseLevel, type Level } from './levels.js';
 import { lex } from './lexer.js';
 import type { GrowingLine, OpenLine } from './open-line.js';
 import { colonIn, type PhysicalLine, readPhysicalLines, trimEnd, trimStart } from './physical.js';
 import { readProse } from './prose.js';
-import { type CodeLine, type ReadLine, readLine } from './read-line.js';
+import { type ReadLine, readLine } from './read-line.js';
 import type { Comment, Line } from './tree.js';
 
 export interface FileParts {
@@ -50,9 +47,8 @@ class Layout {
   private readonly lines: Line[] = [];
   private readonly comments: Comment[] = [];
   private readonly findings: Finding[] = [];
-  private readonly tabEdits: TextEdit[] = [];
+  private readonly tabs: PhysicalLine[] = [];
   private pending: Pending | undefined;
-  private opening: Line | undefined;
 
   constructor(
     private readonly text: string,
@@ -84,8 +80,11 @@ class Layout {
     }
     this.finishPending();
     this.close(0);
-    this.checkOpening();
-    this.reportTabs();
+    for (const each of [
+      ...openingFindings(this.file, this.lines),
+      ...tabFindings(this.text, this.file, this.tabs),
+    ])
+      this.findings.push(each);
     this.findings.sort((a, b) => a.span.start - b.span.start);
     return { lines: this.lines, comments: this.comments, findings: this.findings };
   }
@@ -103,7 +102,7 @@ class Layout {
   }
 
   private textLine(index: number, line: PhysicalLine): void {
-    if (line.hasTab) this.tabEdits.push({ file: this.file, span: span(line.start, line.content), text: '' });
+    if (line.hasTab) this.tabs.push(line);
     const { pending } = this;
     if (pending !== undefined) {
       if (line.indent > pending.level.indent) {
@@ -120,7 +119,7 @@ class Layout {
       return;
     }
     const level = chooseLevel(this.open, line.indent, (place) => this.fits(line, place));
-    if (level.problem !== undefined) this.reportLevel(line, level);
+    if (level.problem !== undefined) this.findings.push(levelFinding(this.file, line, level));
     this.close(level.keep);
     this.extend(
       {
@@ -236,7 +235,6 @@ class Layout {
     (parent.node?.children ?? this.lines).push(node);
     parent.childIndent ??= pending.level.indent;
     if (read.spoilsBlock) parent.place = 'unread';
-    if (parent.node === undefined) this.noteOpening(node, findings);
     growing.broken = findings.length > 0;
     for (const each of findings) this.findings.push(each);
     const inline = read.textInCode ?? remark;
@@ -307,44 +305,6 @@ class Layout {
     return tokens.length > 0 && classify(tokens, place, colon >= 0 && tokens.length === 1).is !== 'unknown';
   }
 
-  private reportLevel(line: PhysicalLine, level: Level): void {
-    const at = span(line.content, Math.min(line.content + 1, line.end));
-    const fixes = [
-      this.fix('Move it to its level', span(line.start, line.content), ' '.repeat(level.indent)),
-    ];
-    const def = level.problem === 'one space' ? oneSpaceIndent : unevenIndent;
-    this.findings.push(
-      finding(def, { file: this.file, span: at, fixes }, { written: line.indent, meant: level.indent }),
-    );
-  }
-
-  private reportTabs(): void {
-    const [first] = this.tabEdits;
-    if (first === undefined) return;
-    const edits = this.tabEdits.map((edit) => ({
-      ...edit,
-      text: ' '.repeat(columnsOf(this.text, edit.span) / 2),
-    }));
-    const fixes = [{ title: 'Write two spaces for each tab', edits, preferred: true as const }];
-    this.findings.push(
-      finding(tabIndent, { file: this.file, span: first.span, fixes }, { lines: edits.length }),
-    );
-  }
-
-  /** The opening line is the first but for `accept`, and the only one. */
-  private noteOpening(node: Line, findings: Finding[]): void {
-    if (node.kind !== 'procedure' && node.kind !== 'catalogue') return;
-    if (this.opening === undefined) this.opening = node;
-    else if (findings.length === 0)
-      findings.push(finding(secondOpening, { file: this.file, span: node.head }, { head: node.head.text }));
-  }
-
-  private checkOpening(): void {
-    const first = this.lines.find(({ kind }) => kind !== 'accept');
-    if (first === undefined || first === this.opening || first.broken) return;
-    this.findings.push(finding(openingMissing, { file: this.file, span: first.head }, {}));
-  }
-
   private fix(title: string, at: Span, text: string) {
     return { title, edits: [{ file: this.file, span: at, text }] };
   }
@@ -355,11 +315,4 @@ const LONGEST_HEAD = 80;
 
 function isEmpty(at: Span | undefined): boolean {
   return at !== undefined && at.start === at.end;
-}
-
-/** The columns an indent reaches, a tab counting to the next multiple of four. */
-function columnsOf(text: string, { start, end }: Span): number {
-  let columns = 0;
-  for (let i = start; i < end; i++) columns += text[i] === '\t' ? 4 - (columns % 4) : 1;
-  return columns;
 }

@@ -6,7 +6,7 @@ import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { span } from '../text/span.js';
 import { nearest } from '../vocabulary/near.js';
-import type { LineSource } from './parser-base.js';
+import type { LineSource } from './line-source.js';
 import { Comma, endOf, Junk, StringToken, Word, wordOf } from './tokens.js';
 
 /** The finding for a token that no rule takes. `before` is the token in front of it. */

@@ -1,8 +1,8 @@
 // The open lines that a new line may stand under, and the choice among them by its indent.
 
 import type { Place } from './classify.js';
+import type { Above } from './code-line.js';
 import type { OpenLine } from './open-line.js';
-import type { Above } from './read-line.js';
 
 /** The level a line is read on, and what is odd about its indent. */
 export interface Level {

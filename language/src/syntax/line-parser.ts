@@ -3,28 +3,13 @@ import type { IToken } from 'chevrotain';
 import type { Finding } from '../diagnostics/define.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import { reportLeftover } from './leftover.js';
-import type { LineSource } from './parser-base.js';
+import type { LineSource } from './line-source.js';
 import type { ClauseSet, Clauses } from './parser-clauses.js';
-import { RuleRules } from './parser-rules.js';
-import { numberNode } from './quantities.js';
-import {
-  At,
-  By,
-  Comma,
-  Day,
-  From,
-  Hole,
-  IfTestWord,
-  NumberToken,
-  On,
-  Side,
-  StringToken,
-  Word,
-  wordOf,
-} from './tokens.js';
-import type { Guard, IfTest, Item, MeasureNode, Name, NumberNode, Raw } from './tree.js';
+import { HeadRules } from './parser-heads.js';
+import { At, Comma, From, IfTestWord, Side, Word, wordOf } from './tokens.js';
+import type { Guard, IfTest, Item, MeasureNode, Name, Raw } from './tree.js';
 
-export class LineParser extends RuleRules {
+export class LineParser extends HeadRules {
   constructor(skipValidations = true) {
     super(skipValidations);
     this.performSelfAnalysis();
@@ -44,99 +29,6 @@ export class LineParser extends RuleRules {
     const fields = rule(this);
     return { fields, finding: this.firstFinding };
   }
-
-  readonly procedure = this.RULE('procedure', () => {
-    const number = this.SUBRULE(this.rawText);
-    this.SUBRULE(this.rest);
-    return { number };
-  });
-
-  /** Lines with nothing between head and colon. */
-  readonly nothing = this.RULE('nothing', (): Record<never, never> => {
-    this.SUBRULE(this.rest);
-    return {};
-  });
-
-  readonly use = this.RULE('use', () => {
-    const path = this.SUBRULE(this.path);
-    this.SUBRULE(this.rest);
-    return { path };
-  });
-
-  readonly applies = this.RULE('applies', () => {
-    const vehicle = this.SUBRULE(this.optionalName);
-    let from: NumberNode | undefined;
-    let to: NumberNode | undefined;
-    this.OPTION(() => {
-      const word = this.CONSUME(From);
-      this.OPTION2(() => {
-        const years = this.SUBRULE(this.measure);
-        this.ACTION(() => {
-          from = years?.amounts[0]?.number;
-          to = years?.form === 'range' ? years.amounts[1]?.number : undefined;
-        });
-      });
-      this.ACTION(() => {
-        if (from === undefined) this.missing(word, 'a model year');
-      });
-    });
-    const guard = this.SUBRULE(this.guardTail);
-    return { vehicle, from, to, guard };
-  });
-
-  readonly sides = this.RULE('sides', () => {
-    let sides: Name[] = [];
-    this.OPTION(() => {
-      sides = this.SUBRULE(this.words);
-    });
-    this.SUBRULE(this.rest);
-    return { sides };
-  });
-
-  readonly labour = this.RULE('labour', () => {
-    const time = this.SUBRULE(this.optionalMeasure);
-    const guard = this.SUBRULE(this.guardTail);
-    return { time, guard };
-  });
-
-  readonly crew = this.RULE('crew', () => {
-    const count = this.SUBRULE(this.optionalNumber);
-    this.SUBRULE(this.rest);
-    return { count };
-  });
-
-  readonly revision = this.RULE('revision', () => {
-    const number = this.SUBRULE(this.optionalNumber);
-    const day = this.SUBRULE(this.onDay);
-    this.SUBRULE(this.rest);
-    return { number, day };
-  });
-
-  readonly status = this.RULE('status', () => {
-    const status = this.SUBRULE(this.optionalName);
-    let by: Name[] = [];
-    this.OPTION(() => {
-      this.CONSUME(By);
-      this.OPTION2(() => {
-        by = this.SUBRULE(this.words);
-      });
-    });
-    const day = this.SUBRULE(this.onDay);
-    this.SUBRULE(this.rest);
-    return { status, by, day };
-  });
-
-  readonly review = this.RULE('review', () => {
-    let day: Name | undefined;
-    this.OPTION(() => {
-      const token = this.CONSUME(Day);
-      this.ACTION(() => {
-        day = this.name(token);
-      });
-    });
-    this.SUBRULE(this.rest);
-    return { day };
-  });
 
   readonly named = this.RULE('named', () => {
     const name = this.SUBRULE(this.optionalName);
@@ -166,13 +58,13 @@ export class LineParser extends RuleRules {
   });
 
   readonly picture = this.RULE('picture', () => {
-    const path = this.SUBRULE(this.path);
+    const path = this.SUBRULE(this.path, { ARGS: ['picture'] });
     this.SUBRULE(this.rest);
     return { path };
   });
 
   readonly clip = this.RULE('clip', () => {
-    const path = this.SUBRULE(this.path);
+    const path = this.SUBRULE(this.path, { ARGS: ['clip'] });
     let at: MeasureNode | undefined;
     this.OPTION(() => {
       const word = this.CONSUME(At);
@@ -270,79 +162,6 @@ export class LineParser extends RuleRules {
       if (VERB_BY_WORD.get(verb.text)?.takesValue !== true) this.reportValues(items);
       return { verb, items, clauses: tail.clauses, guard: tail.guard };
     });
-  });
-
-  private readonly path = this.RULE('path', (): Raw | undefined => {
-    let path: Raw | undefined;
-    this.OPTION(() =>
-      this.OR([
-        {
-          ALT: () => {
-            const token = this.CONSUME(StringToken);
-            this.ACTION(() => {
-              path = this.raw(token, token);
-              if (!token.image.endsWith('"') || token.image.length === 1) this.leftover(token);
-            });
-          },
-        },
-        {
-          ALT: () => {
-            const token = this.CONSUME(Hole);
-            this.ACTION(() => {
-              path = this.raw(token, token);
-            });
-          },
-        },
-      ]),
-    );
-    return path;
-  });
-
-  private readonly optionalName = this.RULE('optionalName', (): Name | undefined => {
-    let name: Name | undefined;
-    this.OPTION(() => {
-      const token = this.CONSUME(Word);
-      this.ACTION(() => {
-        name = this.name(token);
-      });
-    });
-    return name;
-  });
-
-  private readonly optionalNumber = this.RULE('optionalNumber', (): NumberNode | undefined => {
-    let number: NumberNode | undefined;
-    this.OPTION(() => {
-      const token = this.OR([{ ALT: () => this.CONSUME(NumberToken) }, { ALT: () => this.CONSUME(Hole) }]);
-      this.ACTION(() => {
-        number = numberNode(token, this.source.base);
-      });
-    });
-    return number;
-  });
-
-  private readonly optionalMeasure = this.RULE('optionalMeasure', (): MeasureNode | undefined => {
-    let measure: MeasureNode | undefined;
-    this.OPTION(() => {
-      measure = this.SUBRULE(this.measure);
-    });
-    return measure;
-  });
-
-  private readonly onDay = this.RULE('onDay', (): Name | undefined => {
-    let day: Name | undefined;
-    this.OPTION(() => {
-      const on = this.CONSUME(On);
-      this.OPTION2(() => {
-        const token = this.CONSUME(Day);
-        this.ACTION(() => {
-          day = this.name(token);
-        });
-      });
-      this.ACTION(() => {
-        if (day === undefined) this.missing(on, 'a day such as 2026-10-05');
-      });
-    });
-    return day;
   });
 
   /** A second name after an item, where the verb takes no value, is a word too many. */

@@ -6,18 +6,9 @@ import { type DiagnosticDef, type Finding, type Fix, finding } from '../diagnost
 import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { type Span, span } from '../text/span.js';
 import { isOpenString, reportLeftover } from './leftover.js';
+import type { LineSource } from './line-source.js';
 import { AnyToken, Comma, endOf, RawToken, TOKEN_TYPES, wordOf } from './tokens.js';
 import type { Name, Raw } from './tree.js';
-
-/** The line that is being read. */
-export interface LineSource {
-  readonly file: string;
-  /** The line's code, and its place in the file. */
-  readonly code: string;
-  readonly base: number;
-  /** Words that may open a clause here; the nearest is offered where a word does not fit. */
-  readonly clauseWords: readonly string[];
-}
 
 const NO_SOURCE: LineSource = { file: '', code: '', base: 0, clauseWords: [] };
 

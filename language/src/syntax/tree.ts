@@ -326,6 +326,10 @@ export type Line =
   | UnreadLine;
 export type LineKind = Line['kind'];
 
+type FieldsOf<L> = L extends Line ? Omit<L, keyof LineBase> : never;
+/** What the kinds of line have beyond what every line has. */
+export type Fields = FieldsOf<Line>;
+
 /** A comment line, kept for the formatter. */
 export interface Comment extends Span {
   readonly line: number;

@@ -11,9 +11,17 @@ import {
   expectedInStatement,
 } from '../vocabulary/expected.js';
 import type { BlockPlace } from './classify.js';
-import type { Fields } from './fields.js';
 import { amountsNode, rangeNode, withUnit } from './quantities.js';
-import type { AmountNode, Clause, MeasureNode, Name, RuleClause, SpecNode, UnitNode } from './tree.js';
+import type {
+  AmountNode,
+  Clause,
+  Fields,
+  MeasureNode,
+  Name,
+  RuleClause,
+  SpecNode,
+  UnitNode,
+} from './tree.js';
 
 /** The fields of a line with every unit settled that its place can settle. */
 export function withUnitsMeant(fields: Fields, place: BlockPlace, head: Name): Fields {

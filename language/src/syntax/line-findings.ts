@@ -1,0 +1,125 @@
+// The findings of a whole line: a first word that cannot be read, a block where none goes, a title or text that is
+// missing.
+import { type Finding, finding } from '../diagnostics/define.js';
+import { nothingBelow } from '../diagnostics/g104-nothing-below.js';
+import { titleMissing } from '../diagnostics/g105-title-missing.js';
+import { colonMissing } from '../diagnostics/g106-colon-missing.js';
+import { textMissing } from '../diagnostics/g107-text-missing.js';
+import { textBelowRemark } from '../diagnostics/g110-text-below-remark.js';
+import { unknownWord } from '../diagnostics/g201-unknown-word.js';
+import { wordOutOfPlace } from '../diagnostics/g202-word-out-of-place.js';
+import { reservedName } from '../diagnostics/g207-reserved-name.js';
+import { type Span, span } from '../text/span.js';
+import { CONTEXT_WORDS } from '../vocabulary/heads.js';
+import type { BlockPlace, UnknownHead } from './classify.js';
+import type { Above, CodeLine } from './code-line.js';
+import type { Form } from './forms.js';
+import { lex } from './lexer.js';
+import { endOf } from './tokens.js';
+import type { Fields, Name } from './tree.js';
+
+/** What a line of its class lacks. Text that may still come below is looked for when the block ends. */
+export function formFindings(
+  line: CodeLine,
+  form: Form,
+  head: Name,
+  textInCode: Span | undefined,
+  fields: Fields,
+  place: BlockPlace,
+): Finding[] {
+  const { file } = line;
+  if (textInCode !== undefined) {
+    const at = line.text.slice(head.end, textInCode.start).trimEnd().length + head.end;
+    const fixes = [
+      {
+        title: 'Put the colon in',
+        edits: [{ file, span: span(at, at), text: ':' }],
+        preferred: true as const,
+      },
+    ];
+    return [
+      finding(colonMissing, { file, span: textInCode, fixes }, { head: line.text.slice(head.start, at) }),
+    ];
+  }
+  if (form.class === 'titled' && line.remark === undefined)
+    return [finding(titleMissing, { file, span: head }, { head: head.text })];
+  const wantsText =
+    fields.kind === 'text' ||
+    fields.kind === 'accept' ||
+    (fields.kind === 'message' && fields.reference === undefined && place.kind !== 'message');
+  if (wantsText && line.colon === undefined)
+    return [finding(textMissing, { file, span: head }, { head: head.text })];
+  return [];
+}
+
+export function reportNothingBelow(line: CodeLine, above: Above, word: Name): Finding {
+  const { file, code } = line;
+  if (above.remark !== undefined) {
+    return finding(
+      textBelowRemark,
+      { file, span: span(code.start, lineEnd(line)), fixes: belowFix(line, above.remark) },
+      { head: above.head },
+    );
+  }
+  return finding(nothingBelow, { file, span: word }, { head: above.head });
+}
+
+export function reportUnknown(
+  line: CodeLine,
+  above: Above,
+  place: BlockPlace,
+  problem: UnknownHead,
+  word: Name,
+): Finding {
+  const { file, code } = line;
+  if (problem.form === 'unknown') {
+    const isText =
+      above.remark !== undefined &&
+      place.context === 'statement' &&
+      (problem.near.length === 0 || /^\p{Lu}/u.test(problem.word));
+    if (isText && above.remark !== undefined) {
+      return finding(
+        textBelowRemark,
+        { file, span: span(code.start, lineEnd(line)), fixes: belowFix(line, above.remark) },
+        { head: above.head },
+      );
+    }
+    const fixes = problem.near.map((near) => ({
+      title: `Write \`${near}\``,
+      edits: [{ file, span: word, text: near }],
+    }));
+    const where = CONTEXT_WORDS[place.context];
+    return finding(
+      unknownWord,
+      { file, span: word, fixes },
+      { word: problem.word, where, readAs: undefined, near: problem.near },
+    );
+  }
+  const last = lex(line.joined)[problem.length - 1];
+  const at = span(code.start, last === undefined ? word.end : code.start + endOf(last));
+  if (problem.form === 'reserved') return finding(reservedName, { file, span: at }, { word: problem.word });
+  return finding(
+    wordOutOfPlace,
+    { file, span: at },
+    { word: problem.word, where: CONTEXT_WORDS[place.context], goes: problem.goes },
+  );
+}
+
+/** Moves the text behind the colon of the line above to a line of its own. */
+function belowFix(line: CodeLine, afterColon: number): Finding['fixes'] {
+  const { file, text, code } = line;
+  let lineStart = code.start;
+  while (isIndent(text[lineStart - 1])) lineStart -= 1;
+  let end = afterColon;
+  while (isIndent(text[end])) end += 1;
+  const edits = [{ file, span: span(afterColon, end), text: `\n${text.slice(lineStart, code.start)}` }];
+  return [{ title: 'Put all the text below', edits, preferred: true }];
+}
+
+function isIndent(character: string | undefined): boolean {
+  return character === ' ' || character === '\t';
+}
+
+function lineEnd(line: CodeLine): number {
+  return line.remark?.end ?? (line.colon === undefined ? line.code.end : line.colon + 1);
+}

@@ -2,8 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { format } from '../../language/src/format/index.js';
+import { meaningOf } from '../../language/src/format/same-meaning.js';
 import { type Line, parse, type Tree, walkLines } from '../../language/src/syntax/index.js';
-import { lineAt, nameAt, pathAt } from '../../language/src/syntax/walk.js';
+import { lineAt, nameAt, nodeFields, pathAt } from '../../language/src/syntax/walk.js';
 
 const WORDS = [
   'procedure',
@@ -96,6 +97,7 @@ describe('any text', () => {
         }
         walkLines(tree, (line, parent) => {
           expect(line.end).toBeGreaterThanOrEqual(line.code.end);
+          for (const field of nodeFields(line)) expect(line).toHaveProperty(field);
           if (parent !== undefined) {
             expect(line.start).toBeGreaterThan(parent.start);
             expect(line.end).toBeLessThanOrEqual(parent.end);
@@ -130,6 +132,16 @@ describe('any text', () => {
       { numRuns: 3000, seed: 10 },
     );
   });
+});
+
+test('formatting any text keeps its meaning', () => {
+  fc.assert(
+    fc.property(text, (written) => {
+      const after = format(written, 'any.bay').text;
+      expect(meaningOf(parse(after, 'any.bay').tree)).toEqual(meaningOf(parse(written, 'any.bay').tree));
+    }),
+    { numRuns: 5000, seed: 11 },
+  );
 });
 
 describe('large texts', () => {

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { reportJsonSchema } from '../../compiler/src/cli/report/schema.js';
 import { extensionFiles } from '../../extension/generate/files.js';
+import { referencePages } from '../../language/src/reference/index.js';
 import { settingsJsonSchema } from '../../language/src/settings/index.js';
 import { faultyFiles } from './faulty.js';
 
@@ -11,12 +12,15 @@ export interface GeneratedFile {
   text(): string;
 }
 
+export const REFERENCE_FOLDER = 'language/docs/reference';
+
 const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}\n`;
 
 export const GENERATED_FILES: readonly GeneratedFile[] = [
   { path: 'compiler/schemas/baywright.schema.json', text: () => json(settingsJsonSchema()) },
   { path: 'compiler/schemas/check-report.schema.json', text: () => json(reportJsonSchema()) },
   ...faultyFiles(),
+  ...referencePages().map(({ path, text }) => ({ path: `${REFERENCE_FOLDER}/${path}`, text: () => text })),
   ...extensionFiles(readExtension).map(({ name, text }) => ({ path: `extension/${name}`, text })),
 ];
 

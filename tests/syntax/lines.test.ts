@@ -69,6 +69,12 @@ describe('entries', () => {
     ],
   ])('%s', (code, row) => expect(entry(code)).toBe(row));
 
+  test('an order may name its rows after a comma', () => {
+    expect(entry('order inside-out, 2 rows, per "HL-1"')).toBe(
+      'clauses clauses=[(order raw=inside-out, 2 rows), (per raw="HL-1")]',
+    );
+  });
+
   test('a bound is not cut by a clause word that ends in `at`', () => {
     expect(entry('fill at least 3 L', 'fluids')).toBe(
       'clauses clauses=[(fill spec=[(measure=<at least 3 L>)])]',

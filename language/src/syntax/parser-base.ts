@@ -79,6 +79,13 @@ export abstract class ParserBase extends EmbeddedActionsParser {
     return { text: inner, start, end: start + text.length, hole: text === '?', quoted };
   }
 
+  /** Raw text drawn out to a later token. */
+  protected rawOver(raw: Raw, last: IToken): Raw {
+    const { start } = raw;
+    const end = this.source.base + endOf(last);
+    return { text: this.written({ start, end }), start, end, hole: false, quoted: false };
+  }
+
   /** Reports a finding unless the line has one. */
   protected report<Data>(def: DiagnosticDef<Data>, at: Span, data: Data, fixes: readonly Fix[] = []): void {
     this.firstFinding ??= finding(def, { file: this.source.file, span: at, fixes }, data);

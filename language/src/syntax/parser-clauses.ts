@@ -14,6 +14,7 @@ import {
   FlagWord,
   NamesWord,
   NoClause,
+  NumberToken,
   RawToken,
   RawWord,
   SpecWord,
@@ -97,7 +98,18 @@ export abstract class ClauseRules extends ListRules {
   private readonly rawClause = this.RULE('rawClause', (): Clause => {
     const word = this.CONSUME(RawWord);
     const raw = this.SUBRULE(this.rawText);
-    return this.ACTION(() => this.clauseOf(word, { raw }));
+    let last: IToken | undefined;
+    // `order inside-out, 2 rows` is one value.
+    this.OPTION({
+      GATE: () =>
+        wordOf(word) === 'order' && this.LA(2).tokenType === NumberToken && ROWS.test(this.LA(3).image),
+      DEF: () => {
+        this.CONSUME(Comma);
+        this.CONSUME(NumberToken);
+        last = this.CONSUME(Word);
+      },
+    });
+    return this.ACTION(() => this.clauseOf(word, { raw: raw && last ? this.rawOver(raw, last) : raw }));
   });
 
   private readonly wordsClause = this.RULE('wordsClause', (): Clause => {
@@ -272,6 +284,8 @@ interface Operand {
 }
 
 const NONE: readonly never[] = [];
+
+const ROWS = /^(row|column)s?$/;
 
 const EMPTY: Omit<Clause, 'word' | 'wordSpan' | 'start' | 'end'> = {
   items: [],

@@ -66,6 +66,10 @@ function fakeShell(
       if (problem !== undefined || data === undefined) return { problem: problem ?? 'does not exist' };
       return decodeText(typeof data === 'string' ? new TextEncoder().encode(data) : data);
     },
+    bytes(path) {
+      const data = refusal(path) === undefined ? files.get(path) : undefined;
+      return typeof data === 'string' ? new TextEncoder().encode(data) : data;
+    },
     readStdin: async () => ({ text: world.stdin ?? '' }),
     list(folder) {
       const problem = refusal(folder);

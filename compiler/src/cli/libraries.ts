@@ -140,7 +140,7 @@ export function openLibrary(
     written !== undefined && 'text' in written
       ? readSettings(SETTINGS_FILE, written.text, DIAGNOSTICS)
       : { settings: DEFAULT_SETTINGS, findings: [] };
-  const isIgnored = globMatcher([...settings.ignore, settings.output]);
+  const isIgnored = globMatcher([...settings.ignore, settings.output, settings.issues]);
   let known: readonly string[] | undefined;
   const list = (): readonly string[] => {
     known ??= hasSettings ? proceduresIn(shell, root, isIgnored) : [...asked].sort();

@@ -26,6 +26,7 @@ export function nodeShell(): Shell {
     resolve: (path) => slashes(resolve(path)),
     kind,
     read,
+    bytes,
     readStdin,
     list,
     write,
@@ -54,6 +55,14 @@ function read(path: string): Reading {
     return size > LARGEST_FILE ? tooLarge(size) : decodeText(readFileSync(path));
   } catch (error) {
     return { problem: reason(error) };
+  }
+}
+
+function bytes(path: string): Uint8Array | undefined {
+  try {
+    return statSync(path).size > LARGEST_FILE ? undefined : readFileSync(path);
+  } catch {
+    return undefined;
   }
 }
 

@@ -30,6 +30,8 @@ export interface Shell {
   kind(path: string): 'file' | 'folder' | undefined;
   /** UTF-8 text without its byte order mark; other bytes are a problem, not an exception. */
   read(path: string): Reading;
+  /** The bytes of a file, undefined when it cannot be had or is larger than any text or picture here may be. */
+  bytes(path: string): Uint8Array | undefined;
   readStdin(): Promise<Reading>;
   /** What a folder holds, by name. Links to folders are `other`, so that a loop of links cannot trap a walk. */
   list(folder: string): readonly Entry[] | { readonly problem: string };

@@ -1,6 +1,7 @@
 // The table of commands, in the order in which help lists them. A new command is one file and one row.
 
 import type { CommandDef } from '../command.js';
+import build from './build.js';
 import check from './check.js';
 import completions from './completions.js';
 import convert from './convert.js';
@@ -13,6 +14,7 @@ import torque from './torque.js';
 
 export const COMMANDS: readonly CommandDef[] = [
   check,
+  build,
   format,
   start,
   explain,

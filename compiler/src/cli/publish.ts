@@ -1,0 +1,60 @@
+// Makes the guides of one procedure: lowers it and renders what was asked for. The renderers are loaded when the first
+// guide is made: checking alone must not pay for them.
+import type { Analysis, Language } from '@baywright/language';
+import type { OutputFinding } from '../document/document.js';
+import { type GuideChoice, type GuideShelf, lowerGuide } from '../document/lower/index.js';
+import type { Engine } from '../pdf/engine.js';
+import type { PrintOptions } from '../print-options.js';
+import type { Shelf } from './libraries.js';
+import { join } from './paths.js';
+import type { Shell } from './shell.js';
+
+export const FORMATS = ['html', 'pdf'] as const;
+export type Format = (typeof FORMATS)[number];
+
+/** A guide to be made: what it is printed for and how it looks. */
+export interface Wanted {
+  readonly choice: GuideChoice;
+  readonly print: Partial<PrintOptions>;
+}
+
+export interface MadeGuide {
+  readonly html?: string;
+  readonly pdf?: { readonly bytes: Uint8Array; readonly pages: number };
+  /** What could not be printed as it was written. */
+  readonly notes: readonly string[];
+  readonly statusText: string;
+}
+
+export async function makeGuide(
+  shell: Shell,
+  shelf: Shelf,
+  analysis: Analysis,
+  wanted: Wanted,
+  formats: readonly Format[],
+  engine?: Engine,
+): Promise<MadeGuide> {
+  const { renderHtml, renderPdf } = await import('../output.js');
+  const { document, findings, untranslated } = lowerGuide(analysis, wanted.choice, guideShelf(shell, shelf));
+  const missing = [...untranslated.values()].reduce((sum, texts) => sum + texts.size, 0);
+  const html = formats.includes('html') ? renderHtml(document, wanted.print) : undefined;
+  const pdf = formats.includes('pdf') ? await renderPdf(document, wanted.print, engine) : undefined;
+  const all = [...findings, ...(pdf?.findings ?? html?.findings ?? [])];
+  return {
+    ...(html ? { html: html.html } : {}),
+    ...(pdf ? { pdf: { bytes: pdf.pdf, pages: pdf.pages } } : {}),
+    notes: [...new Set(all.map(told)), ...(missing > 0 ? [untold(missing, wanted.choice.language)] : [])],
+    statusText: document.identity.statusText,
+  };
+}
+
+/** What the lowering may read of a library. */
+export function guideShelf(shell: Shell, shelf: Pick<Shelf, 'root' | 'settings'>): GuideShelf {
+  return { settings: shelf.settings, bytes: (path) => shell.bytes(join(shelf.root, path)) };
+}
+
+const told = ({ message, file, line }: OutputFinding): string =>
+  file === undefined ? message : `${file}:${line ?? 1}: ${message}`;
+
+const untold = (count: number, language: Language): string =>
+  `${count} ${count === 1 ? 'text has' : 'texts have'} no translation into “${language}” and stand${count === 1 ? 's' : ''} as written`;

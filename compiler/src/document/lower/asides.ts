@@ -1,0 +1,129 @@
+// Lines that a technician reads and does not tick: messages, notes, pictures, films, reasons.
+import { type Line, phraseText, resolvePath, SIGNAL_WORDS, type Thing } from '@baywright/language';
+import type { Beside } from '../beside.js';
+import type { Block } from '../blocks.js';
+import { type Prose, plain, text } from '../inline.js';
+import { readPicture } from '../read-picture.js';
+import { figureOf } from './measures.js';
+import { capitalFirst } from './names.js';
+import { type Place, type Print, sourceOf } from './print.js';
+import { written } from './texts.js';
+import { type Out, railNow, type Walk } from './walk.js';
+
+type Of<K extends Line['kind']> = Extract<Line, { kind: K }>;
+
+export function lowerMessage(walk: Walk, line: Of<'message'>, place: Place, out: Out): void {
+  const { print } = walk;
+  const shared = line.reference ? place.scope.resolve(line.reference.text) : undefined;
+  const body = shared
+    ? messageProse(print, shared)
+    : written(print, place.scope.file.path, line.prose?.text ?? '');
+  if (body.length === 0) return;
+  const where = located(print, place, line);
+  print.uses.messages.push({ signal: line.signal, body, step: String(walk.step) });
+  out.push({
+    kind: 'panel',
+    signal: line.signal,
+    word: SIGNAL_WORDS[line.signal][print.language],
+    body,
+    rail: railNow(walk),
+    ...where,
+  });
+}
+
+/** The text of a shared message: its title, and what stands below it. */
+function messageProse(print: Print, thing: Thing): Prose {
+  return written(print, thing.file, thing.line?.prose?.text ?? thing.title);
+}
+
+export function lowerNote(walk: Walk, line: Of<'text'>, place: Place, out: Out): void {
+  const body = written(walk.print, place.scope.file.path, line.prose?.text ?? '');
+  if (body.length === 0) return;
+  const kind = line.word === 'because' ? 'reason' : 'note';
+  out.push({ kind, body, rail: railNow(walk), ...located(walk.print, place, line) });
+}
+
+export function lowerPicture(walk: Walk, line: Of<'picture'>, place: Place, out: Out): void {
+  const beside = pictureBeside(walk.print, line, place);
+  if (beside?.kind !== 'picture') return;
+  out.push({
+    kind: 'figure',
+    picture: beside.picture,
+    rail: railNow(walk),
+    ...located(walk.print, place, line),
+  });
+}
+
+/** A picture for the side of a row; undefined, with a finding, where its file is no picture. */
+export function pictureBeside(print: Print, line: Of<'picture'>, place: Place): Beside | undefined {
+  const { path } = line;
+  if (!path || path.hole) return undefined;
+  const found = resolvePath(place.scope.file.path, path.text);
+  const bytes = found === undefined ? undefined : print.shelf.bytes(found);
+  const caption = plain(written(print, place.scope.file.path, line.prose?.text ?? ''));
+  const source = sourceOf(print, place.scope.file.path, line.start);
+  if (!bytes) {
+    print.findings.push({ message: `The picture “${path.text}” is not there`, ...source });
+    return undefined;
+  }
+  const read = readPicture(bytes, caption === '' ? path.text : caption, caption === '' ? undefined : caption);
+  if ('problem' in read) {
+    print.findings.push({ message: `The picture “${path.text}” ${read.problem}`, ...source });
+    return undefined;
+  }
+  if (read.warning !== undefined)
+    print.findings.push({ message: `The picture “${path.text}” ${read.warning}`, ...source });
+  return { kind: 'picture', picture: read.picture };
+}
+
+/** `Film hub.mp4 at 5 min 36 s: …` */
+export function clipProse(print: Print, line: Of<'clip'>, place: Place): Prose {
+  const file = line.path?.text.split('/').at(-1) ?? '?';
+  const measure = line.at?.measure;
+  const figure = measure ? figureOf(measure, print.language) : undefined;
+  const time = figure ? `${figure.value}${figure.unit === '' ? '' : `\u00a0${figure.unit}`}` : '0\u00a0s';
+  const told = written(print, place.scope.file.path, line.prose?.text ?? '');
+  const head = capitalFirst(phraseText('clip-at', print.language, { file, time }));
+  return told.length === 0 ? [text(head)] : [text(`${head}: `), ...told];
+}
+
+export function lowerClip(walk: Walk, line: Of<'clip'>, place: Place, out: Out): void {
+  out.push({
+    kind: 'note',
+    body: clipProse(walk.print, line, place),
+    rail: railNow(walk),
+    ...located(walk.print, place, line),
+  });
+}
+
+/** Notes, reasons, pictures and demands that stand under a statement. */
+export interface Under {
+  readonly notes: Prose[];
+  readonly reasons: Prose[];
+  readonly beside: Beside[];
+  readonly rejects: Prose[];
+  readonly expects: Prose[];
+}
+
+export function underOf(print: Print, lines: readonly Line[], place: Place): Under {
+  const under: Under = { notes: [], reasons: [], beside: [], rejects: [], expects: [] };
+  for (const line of lines) {
+    const said = written(print, place.scope.file.path, line.prose?.text ?? '');
+    if (line.kind === 'picture') {
+      const beside = pictureBeside(print, line, place);
+      if (beside) under.beside.push(beside);
+    } else if (line.kind === 'clip') under.notes.push(clipProse(print, line, place));
+    else if (line.kind === 'text' && said.length > 0) {
+      if (line.word === 'because') under.reasons.push(said);
+      else if (line.word === 'note') under.notes.push(said);
+      else if (line.word === 'reject') under.rejects.push(said);
+      else if (line.word === 'expect') under.expects.push(said);
+    }
+  }
+  return under;
+}
+
+export function located(print: Print, place: Place, line: Line): Pick<Block, 'source'> {
+  const source = sourceOf(print, place.scope.file.path, line.start);
+  return source ? { source } : {};
+}

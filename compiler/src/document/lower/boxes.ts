@@ -1,0 +1,296 @@
+// What stands beside a row: socket, torque, reading, inspection, clock; with the marks and the order of its set.
+import {
+  type BoundItem,
+  type BoundStatement,
+  type Line,
+  minutesOf,
+  type PhraseId,
+  phrase,
+  phraseText,
+  type Thing,
+  tighteningCount,
+  type trade,
+  writtenMinutes,
+} from '@baywright/language';
+import type { Beside, Marks, OrderDiagram, TorqueStage } from '../beside.js';
+import { type Prose, text } from '../inline.js';
+import { headOf, orderOf } from './heads.js';
+import { figureOf, minutesText } from './measures.js';
+import { capitalFirst } from './names.js';
+import { type Place, type Print, sourceOf } from './print.js';
+import { type LimitHere, limitsAt } from './readings.js';
+import { titleOf } from './texts.js';
+import { torqueConditions, torquesAt } from './torques.js';
+import type { RowAt } from './uses.js';
+import { comingRow, type Walk } from './walk.js';
+
+export interface Boxes {
+  readonly beside: Beside[];
+  readonly marks: Marks[];
+  readonly notes: Prose[];
+  readonly order?: OrderDiagram;
+  readonly limits: readonly LimitHere[];
+  /** Clauses that a box says and the sentence need not. */
+  readonly without?: ReadonlySet<string>;
+  readonly timing: Omit<trade.TimedStep, 'id' | 'handsOnMin'>;
+}
+
+/** More heads than this are not drawn one by one. */
+const MOST_MARKS = 24;
+
+export function besidesOf(
+  walk: Walk,
+  statement: BoundStatement,
+  objects: readonly BoundItem[],
+  place: Place,
+  at: RowAt,
+  stagesDone: number,
+  askers: readonly Line[],
+): Boxes {
+  const { verb } = statement;
+  const thing = objects[0]?.thing;
+  if (verb.word === 'wait') return waitBoxes(walk, statement, at);
+  if (
+    thing?.kind === 'fastener' &&
+    (verb.word === 'recheck' || verb.on.fastener?.needs.includes('has torque'))
+  ) {
+    return torqueBoxes(walk.print, statement, thing, place, at, stagesDone);
+  }
+  if (thing?.kind === 'fastener') return socketBoxes(walk.print, statement, thing);
+  const limits = objects.filter((object) => object.thing?.kind === 'limit');
+  if (limits.length > 0 && verb.word !== 'record') return readingBoxes(walk, limits, place, at, askers);
+  if (verb.word === 'inspect' || verb.word === 'test')
+    return inspectionBoxes(walk, statement, objects, at, askers);
+  return { ...NONE, beside: clocksOf(walk, statement, objects, at) };
+}
+
+const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [], timing: {} };
+
+function torqueBoxes(
+  print: Print,
+  statement: BoundStatement,
+  thing: Thing,
+  place: Place,
+  at: RowAt,
+  stagesDone: number,
+): Boxes {
+  const { language, uses } = print;
+  const head = headOf(print, thing);
+  const order = orderOf(print, thing, statement);
+  const count = tighteningCount(thing);
+  const conditions = torqueConditions(print, thing, statement, order?.written);
+  const here = torquesAt(print, thing, statement, place, stagesDone);
+  const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
+  const source = sourceOf(print, place.scope.file.path, statement.line.start);
+  const isRecheck = statement.verb.word === 'recheck';
+  for (const { stages, nm, per, variant } of here) {
+    if (per !== undefined) uses.sources.add(per);
+    if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm) });
+    const how = variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions];
+    uses.torques.push({
+      ...at,
+      thing,
+      joint: capitalFirst(titleOf(print, thing)),
+      head,
+      count,
+      stages,
+      nm,
+      how: how.flatMap((words, i) => (i === 0 ? words : [text(', '), ...words])),
+      order: order?.diagram,
+      tool,
+      source,
+    });
+  }
+  const stages = here[0]?.stages ?? [];
+  return {
+    ...NONE,
+    beside: here.map(({ stages: own, variant }) => ({
+      kind: 'torque',
+      ...(head ? { head } : {}),
+      count,
+      stages: own,
+      conditions: variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions],
+    })),
+    marks: isRecheck ? [] : marksOf(print, thing, stages, head?.shape ?? 'round'),
+    notes: notesOfSources(
+      here.map(({ per }) => per),
+      language,
+    ),
+    ...(order && !isRecheck ? { order: order.diagram } : {}),
+    without: new Set(['bare', 'order', 'stage', 'per']),
+  };
+}
+
+function marksOf(print: Print, thing: Thing, stages: readonly TorqueStage[], shape: Marks['shape']): Marks[] {
+  const count = tighteningCount(thing);
+  if (count > MOST_MARKS || (count === 1 && stages.length < 2)) return [];
+  if (stages.length < 2) return [{ label: text(phrase('tick-each', print.language)), count, shape }];
+  return stages.map((stage) => ({ label: text(capitalFirst(stage.label ?? '')), count, shape }));
+}
+
+function notesOfSources(pers: readonly (string | undefined)[], language: Print['language']): Prose[] {
+  const names = [...new Set(pers.filter((per) => per !== undefined && per !== '?'))];
+  return names.length === 0
+    ? []
+    : [[text(capitalFirst(phraseText('per-source', language, { source: names.join(', ') })))]];
+}
+
+function socketBoxes(print: Print, statement: BoundStatement, thing: Thing): Boxes {
+  const turns = new Set(['remove', 'loosen', 'snug', 'tighten', 'back-off']);
+  if (!turns.has(statement.verb.word)) return NONE;
+  const head = headOf(print, thing);
+  const order = orderOf(print, thing, statement);
+  if (head) print.uses.heads.push({ head, thing });
+  return {
+    ...NONE,
+    beside: head ? [{ kind: 'socket', head }] : [],
+    ...(order && statement.clause('order') ? { order: order.diagram } : {}),
+  };
+}
+
+function readingBoxes(
+  walk: Walk,
+  objects: readonly BoundItem[],
+  place: Place,
+  at: RowAt,
+  askers: readonly Line[],
+): Boxes {
+  const { print } = walk;
+  const beside: Beside[] = [];
+  const all: LimitHere[] = [];
+  for (const { thing } of objects) {
+    if (!thing) continue;
+    const side = place.side && print.sides.length > 1 ? ` ${place.side.word}` : '';
+    const name = `${capitalFirst(titleOf(print, thing))}${side === '' ? '' : `, ${side.trim()}`}`;
+    const limits = limitsAt(print, thing, place.when);
+    all.push(...limits);
+    for (const [i, limit] of limits.entries()) {
+      const id = `${thing.name}${side.replace(' ', '-')}${limits.length > 1 ? `-${i + 1}` : ''}-${at.row}`;
+      const what = limit.variant === undefined ? name : `${name} (${limit.variant})`;
+      if (limit.per !== undefined) print.uses.sources.add(limit.per);
+      const unit = limit.units[0]?.label;
+      print.uses.readings.push({
+        ...at,
+        reading: id,
+        what,
+        limit: limit.limit,
+        ...(unit === undefined ? {} : { unit }),
+      });
+      beside.push({
+        kind: 'reading',
+        id,
+        name: what,
+        units: limit.units,
+        ...(limit.low === undefined ? {} : { low: limit.low }),
+        ...(limit.high === undefined ? {} : { high: limit.high }),
+        limit: limit.limit,
+        ...(limit.fresh ? { fresh: limit.fresh } : {}),
+        ...(limit.other ? { other: limit.other } : {}),
+        good: [text(phrase('within-go-on', print.language))],
+        bad: whereTo(walk, askers, 'beyond-go-to', 'beyond-tell-lead'),
+      });
+    }
+  }
+  return {
+    ...NONE,
+    beside,
+    limits: all,
+    notes: notesOfSources(
+      all.map(({ per }) => per),
+      print.language,
+    ),
+  };
+}
+
+function inspectionBoxes(
+  walk: Walk,
+  statement: BoundStatement,
+  objects: readonly BoundItem[],
+  at: RowAt,
+  askers: readonly Line[],
+): Boxes {
+  const { print } = walk;
+  const what = objects.map(({ thing, item }) => (thing ? titleOf(print, thing) : item.name.text)).join(', ');
+  const asked = statement.line.children.flatMap((line) =>
+    line.kind === 'text' && (line.word === 'reject' || line.word === 'expect')
+      ? [line.prose?.text ?? '']
+      : [],
+  );
+  print.uses.readings.push({ ...at, what: capitalFirst(what), limit: [text(asked.join('; '))] });
+  return {
+    ...NONE,
+    beside: [
+      {
+        kind: 'inspection',
+        id: `look-${at.row}`,
+        good: [text(phrase('good-go-on', print.language))],
+        bad: whereTo(walk, askers, 'rejected-go-to', 'rejected-stop'),
+      },
+    ],
+  };
+}
+
+/** Where a bad outcome leads: to the line that comes next, or to the shop lead. */
+function whereTo(walk: Walk, askers: readonly Line[], go: PhraseId, end: PhraseId): Prose {
+  const { language } = walk.print;
+  const acts = askers
+    .flatMap((asker) => asker.children)
+    .filter((line) => line.kind !== 'text' || line.word !== 'note');
+  if (acts.length === 0) return [text(phrase(end, language))];
+  const { row, number } = comingRow(walk);
+  const [before = '', after = ''] = phraseText(go, language, { line: '\u0000' }).split('\u0000');
+  return [text(before), { kind: 'line', text: number, row }, ...(after === '' ? [] : [text(after)])];
+}
+
+function waitBoxes(walk: Walk, statement: BoundStatement, at: RowAt): Boxes {
+  const { print } = walk;
+  const node = statement.clause('bare')?.spec?.stages[0]?.measure;
+  const minutes = writtenMinutes(node);
+  if (minutes === undefined || !node?.measure) return NONE;
+  const event = statement.clause('since')?.event;
+  const names = event?.target?.form === 'names' ? event.target.names : [];
+  const from = event?.verbs
+    .flatMap((verb) => names.map((name) => walk.done.get(`${verb.text} ${name.text}`)))
+    .find((row) => row !== undefined);
+  const name = phrase('waiting', print.language);
+  return {
+    ...NONE,
+    beside: [
+      {
+        kind: 'clock',
+        id: `wait-${at.row}`,
+        sense: 'at least',
+        seconds: Math.round(minutes * 60),
+        length: figureOf(node.measure, print.language),
+        name: name.toLowerCase(),
+        ...(from ? { from } : {}),
+      },
+    ],
+    timing: from ? { after: [{ since: from.row, minutes, name }] } : { waitMin: minutes },
+  };
+}
+
+/** The clocks that a supply starts: it must be closed in within a time. */
+function clocksOf(walk: Walk, statement: BoundStatement, objects: readonly BoundItem[], at: RowAt): Beside[] {
+  const { print } = walk;
+  const words: readonly [string, PhraseId][] = [['fit within', 'fit-within']];
+  if (statement.verb.word !== 'apply') return [];
+  return objects.flatMap(({ thing }) =>
+    words.flatMap(([word, id]): Beside[] => {
+      const minutes = thing ? minutesOf(thing, word) : undefined;
+      if (minutes === undefined) return [];
+      const time = minutesText(minutes);
+      return [
+        {
+          kind: 'clock',
+          id: `${word.replace(' ', '-')}-${at.row}`,
+          sense: 'at most',
+          seconds: Math.round(minutes * 60),
+          length: { value: time, unit: '' },
+          name: phraseText(id, print.language, { time }),
+          from: at,
+        },
+      ];
+    }),
+  );
+}

@@ -1,0 +1,57 @@
+// The condition of a branch in words, with the line it asks about, and what the page needs to strike it out.
+import { type Line, type PhraseId, phrase, phraseText } from '@baywright/language';
+import type { Depends } from '../blocks.js';
+import { type Prose, text } from '../inline.js';
+import type { RowAt } from './uses.js';
+import type { Asked, Walk } from './walk.js';
+
+type IfLine = Extract<Line, { kind: 'if' }>;
+
+const PHRASE_OF: Readonly<Record<NonNullable<IfLine['test']>, PhraseId>> = {
+  below: 'if-below',
+  above: 'if-above',
+  outside: 'if-outside',
+  within: 'if-within',
+  rejected: 'if-rejected',
+  needed: 'if-needed',
+};
+
+/** `If 2.6 is below 22.0 mm:` */
+export function branchHeading(walk: Walk, line: IfLine, row: RowAt | undefined): Prose {
+  const { language } = walk.print;
+  const asked = askedBy(walk, line, row);
+  const test = line.test ?? 'needed';
+  if (test === 'needed' || !asked) return [text(`${phrase('if-needed', language)}:`)];
+  const bound = boundOf(asked, test) ?? phrase('the-limit', language);
+  const isLevel = asked.limits.length === 0 && (test === 'below' || test === 'above');
+  const id = isLevel ? (test === 'below' ? 'if-level-below' : 'if-level-above') : PHRASE_OF[test];
+  const [before = '', after] = phraseText(id, language, { object: '\u0000', limit: bound }).split('\u0000');
+  if (after === undefined) return [text(`${before}:`)];
+  return [text(before), { kind: 'line', text: asked.number, row: asked.row }, text(`${after}: `)];
+}
+
+function askedBy(walk: Walk, line: IfLine, row: RowAt | undefined): Asked | undefined {
+  if (line.subject) return walk.asked.get(line.subject.text);
+  const found = [...walk.asked.values()].find((asked) => asked.row === row?.row);
+  return found ?? (row ? { ...row, limits: [] } : undefined);
+}
+
+/** The end of the limit that the test is about; undefined where it differs by vehicle or is not known. */
+function boundOf(asked: Asked, test: NonNullable<IfLine['test']>): string | undefined {
+  const [limit, ...others] = asked.limits;
+  const unit = limit?.units[0]?.label;
+  if (!limit || others.length > 0 || unit === undefined) return undefined;
+  if (test === 'below') return limit.low === undefined ? undefined : `${limit.low}\u00a0${unit}`;
+  if (test === 'above') return limit.high === undefined ? undefined : `${limit.high}\u00a0${unit}`;
+  return limit.low !== undefined && limit.high !== undefined
+    ? `${limit.low} … ${limit.high}\u00a0${unit}`
+    : undefined;
+}
+
+/** Which outcome the branch waits for; undefined where no row decides. */
+export function dependsOf(walk: Walk, line: IfLine, row: RowAt | undefined): Depends | undefined {
+  const asked = askedBy(walk, line, row);
+  const test = line.test ?? 'needed';
+  if (!asked || test === 'needed') return undefined;
+  return { row: asked.row, result: test === 'within' ? 'good' : 'bad' };
+}

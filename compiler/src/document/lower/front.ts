@@ -1,0 +1,261 @@
+// The first page and the tables behind the steps: what it fits, times, dangers, needs, sources, revisions, questions.
+import {
+  type LabourLine,
+  phrase,
+  phraseText,
+  SIGNAL_WORDS,
+  SIGNALS,
+  trade,
+  writtenMinutes,
+} from '@baywright/language';
+import type { Block, BlockOf } from '../blocks.js';
+import { type Prose, plain, text } from '../inline.js';
+import { identityOf, openQuestions, sideText } from './identity.js';
+import { minutesText, quantityInline } from './measures.js';
+import { capitalFirst, sideWord } from './names.js';
+import { needGroups } from './needs.js';
+import { type Print, sourceOf } from './print.js';
+import { titleOf, written } from './texts.js';
+
+export function frontBlocks(print: Print): Block[] {
+  const { language } = print;
+  const groups = needGroups(print);
+  const dangers = dangerRows(print);
+  const title = phrase('you-will-need', language);
+  return [
+    masthead(print),
+    ...(dangers.length > 0
+      ? [{ kind: 'dangers', title: phrase('dangers', language), rows: dangers } as const]
+      : []),
+    ...(groups.length > 0
+      ? [{ kind: 'needs', title, layout: 'list', groups: groups.map(amountsInline) } as const]
+      : []),
+    { kind: 'key', revised: [] },
+    { kind: 'statement', body: [text(phrase('statement-long', language))] },
+  ];
+}
+
+/** The first page has no column for amounts and numbers: they follow the name. */
+function amountsInline({
+  title,
+  rows,
+}: ReturnType<typeof needGroups>[number]): ReturnType<typeof needGroups>[number] {
+  return {
+    title,
+    rows: rows.map(({ number, amount, ...row }) => ({
+      ...row,
+      what: [
+        ...row.what,
+        ...(number === undefined ? [] : [text(`, ${number}`)]),
+        ...(amount ? [text(', '), ...amount] : []),
+      ],
+    })),
+  };
+}
+
+function masthead(print: Print): BlockOf<'masthead'> {
+  const { language } = print;
+  const { model } = print.analysis;
+  const identity = identityOf(print);
+  const side = sideText(print);
+  const others = otherPrints(print);
+  const plan = planOf(print);
+  const code = [
+    identity.number,
+    phraseText('revision', language, { number: identity.revision }),
+    side,
+    ...identity.options,
+  ];
+  return {
+    kind: 'masthead',
+    appliesTo: [text(appliesText(print))],
+    times: times(print),
+    before: model.prerequisites.flatMap((line): Prose[] => {
+      if (line.kind === 'text')
+        return line.prose ? [written(print, print.analysis.path, line.prose.text)] : [];
+      const thing = print.job.scope.resolve(line.name.text);
+      if (thing?.kind === 'tool') return [];
+      const name = thing ? titleOf(print, thing) : line.name.text;
+      const value = line.value ? `: ${line.value.text}` : '';
+      const figures = line.clauses.flatMap(({ spec }) =>
+        spec?.stages[0]?.measure.measure
+          ? [text(', '), quantityInline(spec.stages[0].measure.measure, print)]
+          : [],
+      );
+      return [[text(`${capitalFirst(name)}${value}`), ...figures]];
+    }),
+    printedFor: {
+      title: side ?? phrase('every-vehicle', language),
+      options: identity.options,
+      ...(others === '' ? {} : { others: [text(others)] }),
+    },
+    ...(plan ? { plan } : {}),
+    code: code.filter((part) => part !== undefined).join(', '),
+  };
+}
+
+/** `Maristow 300 delivery van, 2018 to 2025`. */
+export function appliesText(print: Print): string {
+  const { model } = print.analysis;
+  const said = model.applies.map((line) => {
+    const vehicle = line.vehicle ? print.job.scope.resolve(line.vehicle.text) : undefined;
+    const name = vehicle ? titleOf(print, vehicle) : (line.vehicle?.text ?? '?');
+    const [from, to] = [line.from?.value, line.to?.value].map((year) =>
+      year === undefined ? undefined : String(year.n / year.d),
+    );
+    const guard =
+      line.guard?.terms.map((term) =>
+        `${term.option.text} ${term.values.map((value) => value.text).join(', ')}`.trim(),
+      ) ?? [];
+    const years =
+      from === undefined
+        ? []
+        : [to === undefined || to === from ? from : phraseText('from-to', print.language, { from, to })];
+    return [name, ...years, ...guard].join(', ');
+  });
+  return said.join('; ');
+}
+
+function times(print: Print): BlockOf<'masthead'>['times'] {
+  const { language, uses } = print;
+  const line = trade.timeline(uses.timed);
+  const labour = labourText(print);
+  const crew = print.job.file.lines.find((one) => one.kind === 'crew');
+  const count = crew?.kind === 'crew' ? crew.count?.value : undefined;
+  return [
+    {
+      label: phrase('hands-on', language),
+      value: labour ?? phraseText('about', language, { value: minutesText(line.handsOnMin) }),
+    },
+    {
+      label: phrase('waiting', language),
+      value: line.waitingMin > 0 ? minutesText(line.waitingMin) : phrase('none', language),
+    },
+    ...(count === undefined ? [] : [{ label: phrase('crew', language), value: String(count.n / count.d) }]),
+    ...(uses.holds.length === 0
+      ? []
+      : [
+          {
+            label: phrase('second-person', language),
+            value: uses.holds.map(({ number }) => number).join(', '),
+          },
+        ]),
+  ];
+}
+
+/** Declared labour on the printed combinations; undefined where none is declared. */
+function labourText(print: Print): string | undefined {
+  const { universe } = print.job;
+  const lines = print.analysis.model.labour;
+  const guarded = lines.filter(({ guard }) => guard !== undefined);
+  const taken = guarded.reduce((all, line) => universe.diagrams.or(all, print.job.where(line.guard)), 0);
+  const where = (line: LabourLine): number =>
+    universe.diagrams.and(
+      print.when,
+      line.guard ? print.job.where(line.guard) : universe.diagrams.not(taken),
+    );
+  const twice = print.sides.length > 1 ? 2 : 1;
+  const said = lines.flatMap((line) => {
+    const minutes = writtenMinutes(line.time);
+    if (minutes === undefined || where(line) === 0) return [];
+    const words = universe.diagrams.implies(print.when, where(line))
+      ? undefined
+      : universe.words(where(line));
+    return [`${minutesText(minutes * twice)}${words === undefined ? '' : ` (${words})`}`];
+  });
+  return said.length === 0 ? undefined : said.join(', ');
+}
+
+/** What other prints of the same procedure there are. */
+function otherPrints(print: Print): string {
+  const { universe } = print.job;
+  const sides = print.analysis.model.sides
+    .filter((side) => print.sides.every(({ word }) => word !== side))
+    .map((side) => sideWord(print, side));
+  const options = universe.axes.flatMap((axis) => {
+    const chosen = print.choice.option[axis.name];
+    return axis.kind === 'option' && chosen !== undefined
+      ? axis.values.filter((value) => value !== chosen).map((value) => `${axis.name} ${value}`)
+      : [];
+  });
+  const all = [...sides, ...options];
+  return all.length === 0 ? '' : phraseText('other-prints', print.language, { others: all.join(', ') });
+}
+
+/** The corner that is worked on, where the job takes a wheel off and its title says which end it is. */
+function planOf(print: Print): BlockOf<'masthead'>['plan'] {
+  const title = print.analysis.model.title;
+  const end = /\bfront\b/i.test(title) ? 'f' : /\brear\b/i.test(title) ? 'r' : undefined;
+  const words = print.sides.flatMap(({ word }) => (word === 'left' || word === 'right' ? [word] : []));
+  if (end === undefined || words.length === 0) return undefined;
+  const corners = words.map((word): 'fl' | 'fr' | 'rl' | 'rr' =>
+    end === 'f' ? (word === 'left' ? 'fl' : 'fr') : word === 'left' ? 'rl' : 'rr',
+  );
+  const named = words
+    .map((word) => `${phrase(end === 'f' ? 'front' : 'rear', print.language)} ${sideWord(print, word)}`)
+    .join(', ');
+  return { corners, alt: phraseText('plan-alt', print.language, { corners: named }) };
+}
+
+/** The gravest messages, each once: what can hurt somebody before what can spoil the job. */
+function dangerRows(print: Print): BlockOf<'dangers'>['rows'] {
+  const seen = new Map<string, { at: number; steps: string[] }>();
+  const { messages } = print.uses;
+  messages.forEach(({ body, step }, at) => {
+    const words = plain(body);
+    const known = seen.get(words);
+    if (!known) seen.set(words, { at, steps: [step] });
+    else if (!known.steps.includes(step)) known.steps.push(step);
+  });
+  const first = [...seen.values()].flatMap(({ at, steps }) => {
+    const message = messages[at];
+    return message ? [{ ...message, at, steps }] : [];
+  });
+  const grave = first.sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) || a.at - b.at);
+  return grave.slice(0, MOST_DANGERS).map(({ signal, body, steps }) => ({
+    signal,
+    word: SIGNAL_WORDS[signal][print.language],
+    body,
+    where: [text(phraseText('step-number', print.language, { number: steps.join(', ') }))],
+  }));
+}
+
+/** More than three are not read. Common practice. */
+const MOST_DANGERS = 3;
+
+export function backBlocks(print: Print): Block[] {
+  return [...sourceBlock(print), ...revisionBlock(print), ...questionBlock(print)];
+}
+
+export function sourceBlock(print: Print): Block[] {
+  const rows = [...print.uses.sources].map((name) => {
+    const thing = print.job.scope.resolve(name);
+    return { name, title: [text(thing ? titleOf(print, thing) : '')] };
+  });
+  rows.sort((a, b) => a.name.localeCompare(b.name, 'en', { numeric: true }));
+  return rows.length === 0 ? [] : [{ kind: 'sources', rows }];
+}
+
+function revisionBlock(print: Print): Block[] {
+  const rows = print.analysis.model.revisions.map((line) => {
+    const number = line.number?.value;
+    return {
+      revision: number === undefined ? '?' : String(number.n / number.d),
+      date: line.day?.text ?? '?',
+      what: written(print, print.analysis.path, line.prose?.text ?? ''),
+    };
+  });
+  return rows.length === 0 ? [] : [{ kind: 'revisions', rows }];
+}
+
+function questionBlock(print: Print): Block[] {
+  const rows = openQuestions(print.analysis).map(({ file, span, message }) => {
+    const source = sourceOf(print, file, span.start);
+    return {
+      where: phraseText('line-number', print.language, { number: source?.line ?? '?' }),
+      ask: [text(message)],
+      ...(source ? { source } : {}),
+    };
+  });
+  return rows.length === 0 ? [] : [{ kind: 'questions', rows }];
+}

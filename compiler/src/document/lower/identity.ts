@@ -1,0 +1,71 @@
+// What every page says about itself: number, revision, status, side and options of the print.
+import { type Analysis, dayInWords, phrase, phraseText, STATUSES } from '@baywright/language';
+import type { Identity } from '../document.js';
+import { capitalFirst, sideWord } from './names.js';
+import type { Print } from './print.js';
+import { translated } from './texts.js';
+
+export function identityOf(print: Print): Identity {
+  const { model } = print.analysis;
+  const { language } = print;
+  const latest = model.revisions[0];
+  const number = latest?.number?.value;
+  const status = STATUSES.find((known) => known === model.status?.status?.text) ?? 'draft';
+  const side = sideText(print);
+  const options = Object.entries(print.choice.option).map(([name, value]) => `${name} ${value}`);
+  return {
+    number: model.number ?? '?',
+    title: translated(print, print.analysis.path, model.title),
+    revision: number === undefined ? '–' : String(number.n / number.d),
+    date: latest?.day?.text ?? '',
+    ...(side === undefined ? {} : { side }),
+    options,
+    shop: print.shelf.settings.shop.name,
+    status,
+    statusText: statusText(print, status),
+    print: [
+      print.choice.side ?? (model.sides.length > 0 ? 'both' : 'all'),
+      ...Object.entries(print.choice.option).flat(),
+      language,
+    ]
+      .join('-')
+      .replace(/[^\p{L}\p{N}-]+/gu, '-'),
+  };
+}
+
+/** `Left side`, `Both sides`; undefined for a job without sides. */
+export function sideText(print: Print): string | undefined {
+  const { language } = print;
+  const [first] = print.sides;
+  if (first?.word === undefined) return undefined;
+  if (print.sides.length > 1) return phrase('both-sides', language);
+  return capitalFirst(phraseText('on-side', language, { side: sideWord(print, first.word) }));
+}
+
+function statusText(print: Print, status: Identity['status']): string {
+  const { language } = print;
+  const questions = openQuestions(print.analysis).length;
+  const line = print.analysis.model.status;
+  const by = (line?.by ?? []).map(({ text }) => text).join(', ');
+  const day = line?.day?.text;
+  const word = phrase(status, language);
+  const said =
+    by === ''
+      ? word
+      : phraseText('status-by', language, {
+          status: word,
+          who: by,
+          date: day === undefined ? undefined : dayInWords(day, language),
+        });
+  if (questions === 0) return said;
+  const open =
+    questions === 1
+      ? phrase('one-question-open', language)
+      : phraseText('questions-open', language, { count: questions });
+  return `${said}: ${open}`;
+}
+
+/** Findings that only the writer can answer: what is not known yet. */
+export function openQuestions(analysis: Analysis): Analysis['findings'] {
+  return analysis.findings.filter(({ severity, file }) => severity === 'question' && file === analysis.path);
+}

@@ -1,0 +1,54 @@
+// From a checked procedure to the document of one of its sheets. Pure: the same analysis, choice and files give the
+// same document.
+import { type Analysis, phrase } from '@baywright/language';
+import type { Block, BlockOf } from '../blocks.js';
+import type { GuideDocument, OutputFinding } from '../document.js';
+import { wordsOf } from '../words-of.js';
+import { backBlocks, frontBlocks } from './front.js';
+import { identityOf } from './identity.js';
+import { type GuideChoice, type GuideShelf, type Print, printOf } from './print.js';
+import { cardBlocks, offNowBlocks, pullBlocks, recordBlock } from './sheets.js';
+import { lowerSteps } from './steps.js';
+import { newWalk, type Walk } from './walk.js';
+
+export type { GuideChoice, GuideShelf } from './print.js';
+
+export interface LoweredGuide {
+  readonly document: GuideDocument;
+  readonly findings: readonly OutputFinding[];
+  /** Texts that have no translation into the language of the print, by file. */
+  readonly untranslated: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+export function lowerGuide(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): LoweredGuide {
+  const print = printOf(analysis, choice, shelf);
+  const walk = newWalk(print);
+  const steps = lowerSteps(walk);
+  const standing = [phrase('standing-statement', print.language), shelf.settings.shop.name]
+    .filter((part) => part !== '')
+    .join(' ');
+  const document: GuideDocument = {
+    sheet: choice.sheet,
+    language: choice.language,
+    identity: identityOf(print),
+    words: wordsOf(choice.language),
+    standing,
+    things: Object.fromEntries(walk.things),
+    bans: [],
+    blocks: BLOCKS[choice.sheet](walk, print, steps),
+  };
+  return { document, findings: print.findings, untranslated: print.untranslated };
+}
+
+const BLOCKS: Readonly<
+  Record<
+    GuideChoice['sheet'],
+    (walk: Walk, print: Print, steps: readonly BlockOf<'step'>[]) => readonly Block[]
+  >
+> = {
+  guide: (_walk, print, steps) => [...frontBlocks(print), ...steps, ...backBlocks(print), recordBlock(print)],
+  'torque-card': (_walk, print) => cardBlocks(print),
+  'pull-sheet': (_walk, print) => pullBlocks(print),
+  record: (_walk, print) => [recordBlock(print)],
+  'off-now': (walk) => offNowBlocks(walk),
+};

@@ -1,0 +1,97 @@
+// Quantities as a guide prints them: the shop's unit first, the other system beside it, rounded once by NIST SP 811;
+// torque units that are mistaken for each other spelled out.
+import {
+  convertRounded,
+  formatMeasure,
+  type Language,
+  limitsOf,
+  type Measure,
+  type MeasureNode,
+  otherSystem,
+  type Settings,
+  type Unit,
+  unitText,
+} from '@baywright/language';
+import type { Figure, Inline, Prose, Quantity } from '../inline.js';
+import { text } from '../inline.js';
+
+interface Wanted {
+  readonly language: Language;
+  readonly choice: { readonly units: Settings['units'] };
+}
+
+/** A measure in the order of units that the shop wants. */
+export function quantityOf(measure: Measure, wanted: Wanted): Quantity {
+  const { language } = wanted;
+  const other = otherSystem(measure);
+  if (!other) return { primary: figureOf(measure, language) };
+  const turned = convertRounded(withoutPercent(measure), other);
+  const order = turnsRound(measure.unit, other, wanted.choice.units)
+    ? [turned, measure]
+    : ([measure, turned] as const);
+  return {
+    primary: figureOf(order[0] ?? measure, language),
+    secondary: figureOf(order[1] ?? turned, language),
+  };
+}
+
+/** Whether the other system stands first. */
+function turnsRound(written: Unit, other: Unit, units: Settings['units']): boolean {
+  const isUs = (unit: Unit): boolean => unit.system === 'us' || unit.system === 'imperial';
+  if (units === 'metric first') return isUs(written) && other.system === 'metric';
+  return units === 'US first' && written.system === 'metric' && isUs(other);
+}
+
+/** The measure in the unit that stands first. */
+export function firstMeasure(measure: Measure, wanted: Wanted): Measure {
+  const other = otherSystem(measure);
+  return other && turnsRound(measure.unit, other, wanted.choice.units)
+    ? convertRounded(withoutPercent(measure), other)
+    : measure;
+}
+
+/** Number and unit apart, so that one can be printed large. */
+export function figureOf(measure: Measure, language: Language): Figure {
+  const plain = withoutPercent(measure);
+  const options = { language, style: 'print' } as const;
+  const whole = formatMeasure(plain, options);
+  if (plain.form === 'amount' && plain.parts) return { value: whole, unit: '' };
+  const { high, low } = limitsOf(plain);
+  const unit = unitText(
+    plain.unit,
+    plain.form === 'range' ? plain.high : (high ?? low ?? plain.value),
+    options,
+  );
+  const value = whole.endsWith(unit) ? whole.slice(0, whole.length - unit.length) : whole;
+  const shown = plain.form === 'amount' ? value : value.trim();
+  const spelled = plain.unit.spelledOut?.[language];
+  if (spelled === undefined) return { value: shown, unit: whole.endsWith(unit) ? unit.trim() : '' };
+  const loud = /\p{Lu}{3,}/u.exec(spelled)?.[0];
+  return { value: shown, unit: spelled, ...(loud === undefined ? {} : { loud }) };
+}
+
+/** A tolerance in per cent is printed as what it allows. */
+function withoutPercent(measure: Measure): Measure {
+  if (measure.form !== 'amount' || !measure.percent) return measure;
+  const { percent: _, ...plain } = measure;
+  return plain;
+}
+
+export function quantityInline(measure: Measure, wanted: Wanted): Inline {
+  return { kind: 'quantity', quantity: quantityOf(measure, wanted) };
+}
+
+/** A written quantity as running text; a hole prints as a question mark. */
+export function measureProse(node: MeasureNode | undefined, wanted: Wanted): Prose {
+  return node?.measure ? [quantityInline(node.measure, wanted)] : [text('?')];
+}
+
+/** Minutes as a shop says them: `1 h 40 min`. */
+export function minutesText(minutes: number): string {
+  const whole = Math.max(0, Math.round(minutes));
+  const parts = [
+    Math.floor(whole / 60) > 0 ? `${Math.floor(whole / 60)}\u00a0h` : '',
+    whole % 60 > 0 || whole === 0 ? `${whole % 60}\u00a0min` : '',
+  ];
+  return parts.filter((part) => part !== '').join('\u00a0');
+}

@@ -1,0 +1,95 @@
+// Things by their titles inside a sentence: small first letter, article in English, how many, which side, new.
+import {
+  type BoundItem,
+  hasClause,
+  listPieces,
+  type Piece,
+  perSideByDefault,
+  phrase,
+  phrasePieces,
+  type Thing,
+  tighteningCount,
+} from '@baywright/language';
+import type { Print, SidePrint } from './print.js';
+import { titleOf } from './texts.js';
+
+export interface Naming {
+  readonly strong?: boolean;
+  /** Says `new` of it. */
+  readonly fresh?: boolean;
+  readonly side?: SidePrint | undefined;
+}
+
+/** Kinds that are named without an article: stuff, and figures. */
+const BARE_KINDS = new Set(['fluid', 'supply']);
+
+/** One thing named as object or in a clause, with its count and alternatives. */
+export function itemPieces(print: Print, item: BoundItem, naming: Naming = {}): Piece[] {
+  const { thing } = item;
+  if (!thing) return [{ text: item.item.name.text }];
+  const others = item.item.alternatives.map((name) => {
+    const other = print.job.scope.resolve(name.text);
+    return other ? thingPieces(print, other, undefined, naming) : [{ text: name.text }];
+  });
+  return listPieces(
+    [thingPieces(print, thing, item.count, naming), ...others],
+    print.language,
+    others.length > 0 ? 'or' : 'and',
+  );
+}
+
+export function thingPieces(print: Print, thing: Thing, count: number | undefined, naming: Naming): Piece[] {
+  const { language } = print;
+  const all = thing.kind === 'fastener' ? tighteningCount(thing) : 1;
+  const title = inSentence(print, thing);
+  const named: Piece = naming.strong ? { thing: thing.id, text: title, strong: true } : { text: title };
+  const side =
+    naming.side && isEachSide(thing) && print.sides.length > 1 ? sideWord(print, naming.side.word) : '';
+  const tail: Piece[] = [
+    ...(naming.strong && all > 1 && (count === undefined || count === all)
+      ? [{ text: `\u00a0(${all})` }]
+      : []),
+    ...(naming.fresh && language !== 'en' ? [{ text: ` (${phrase('new', language)})` }] : []),
+    ...(side === '' ? [] : [{ text: `, ${side}` }]),
+  ];
+  if (count !== undefined && count !== all) {
+    return [
+      ...phrasePieces('some-of', language, { count: [{ text: String(count) }], thing: [named] }),
+      ...tail,
+    ];
+  }
+  const fresh: Piece[] =
+    naming.fresh && language === 'en' ? [{ text: `${phrase('new', 'en')} ` }, named] : [named];
+  if (language !== 'en' || BARE_KINDS.has(thing.kind) || /^(?:the|a|an|each|all)\b|^\d/i.test(title)) {
+    return [...fresh, ...tail];
+  }
+  return [...phrasePieces('the', language, { thing: fresh }), ...tail];
+}
+
+/** `Hub bolts` as `hub bolts`; `O-ring`, `V6 engine` and `MAX mark` keep their letters, and so does German. */
+export function inSentence(print: Print, thing: Thing): string {
+  const title = titleOf(print, thing);
+  // A comma in the title of a tool or supply adds what the list needs and a sentence does not.
+  const short = thing.kind === 'tool' || thing.kind === 'supply' ? (title.split(',')[0] ?? title) : title;
+  return print.language === 'de' ? short : smallFirst(short);
+}
+
+export function smallFirst(words: string): string {
+  return /^\p{Lu}(?:\p{Ll}|\s)/u.test(words) ? words.charAt(0).toLowerCase() + words.slice(1) : words;
+}
+
+export function capitalFirst(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/** Whether a vehicle with two worked sides has it twice. */
+export function isEachSide(thing: Thing): boolean {
+  if (hasClause(thing, 'once')) return false;
+  return hasClause(thing, 'each side') || perSideByDefault(thing.kind) === 'each side';
+}
+
+export function sideWord(print: Print, word: string | undefined): string {
+  if (word === 'left') return phrase('side-left', print.language);
+  if (word === 'right') return phrase('side-right', print.language);
+  return word ?? '';
+}

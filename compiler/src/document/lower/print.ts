@@ -1,0 +1,120 @@
+// What one print of a procedure is made with: the combinations it is for, the sides, the language, and what the
+// rows gather on the way for the first page and the record.
+import {
+  type Analysis,
+  type Condition,
+  chosenCondition,
+  type Job,
+  type Language,
+  type Scope,
+  type Settings,
+  type StateRun,
+} from '@baywright/language';
+import type { OutputFinding, Sheet } from '../document.js';
+import type { SourceRef } from '../inline.js';
+import { type Trace, traceOf } from './trace.js';
+import { newUses, type Uses } from './uses.js';
+
+/** What somebody chose when the guide was asked for. */
+export interface GuideChoice {
+  readonly sheet: Sheet;
+  /** A side the procedure names, or `both` for all of them one after the other. Absent: as `both`. */
+  readonly side?: string;
+  /** Chosen values by option: `{ axle: 'heavy' }`; `year` may be among them. What is absent is printed for all. */
+  readonly option: Readonly<Record<string, string>>;
+  readonly units: Settings['units'];
+  readonly language: Language;
+  /** Where the procedure is left, as an offset in its text, for the hand-over sheet. */
+  readonly at?: number;
+}
+
+/** What the lowering asks of the library beside the analysis. */
+export interface GuideShelf {
+  readonly settings: Settings;
+  /** The bytes of a file by library path, undefined when there is none. */
+  bytes(path: string): Uint8Array | undefined;
+  /** Translations of the prose of a file into the language of the print, by the text as written. */
+  translations?(path: string, language: Language): ReadonlyMap<string, string> | undefined;
+}
+
+/** A side that is printed, with how far its rows have run. `word` is missing when the job has no sides. */
+export interface SidePrint {
+  readonly word: string | undefined;
+  readonly when: Condition;
+  readonly trace: Trace;
+}
+
+export interface Print {
+  readonly analysis: Analysis;
+  readonly job: Job;
+  readonly run: StateRun | undefined;
+  readonly shelf: GuideShelf;
+  readonly choice: GuideChoice;
+  readonly language: Language;
+  /** The combinations that are printed. */
+  readonly when: Condition;
+  readonly sides: readonly SidePrint[];
+  readonly uses: Uses;
+  readonly findings: OutputFinding[];
+  /** Texts without a translation, by file, for the list of what is missing. */
+  readonly untranslated: Map<string, Set<string>>;
+}
+
+export function printOf(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): Print {
+  const { job, run } = analysis;
+  const { universe } = job;
+  const when = chosenCondition(universe, choice.option);
+  const words = analysis.model.sides.filter(
+    (side) => choice.side === undefined || choice.side === 'both' || choice.side === side,
+  );
+  const sides = (words.length > 0 ? words : [undefined]).map((word): SidePrint => {
+    const here =
+      word === undefined ? when : universe.diagrams.and(when, chosenCondition(universe, { side: word }));
+    return { word, when: here, trace: traceOf(run, job, here) };
+  });
+  const printed = sides.reduce((all, side) => universe.diagrams.or(all, side.when), sides[0]?.when ?? when);
+  return {
+    analysis,
+    job,
+    run,
+    shelf,
+    choice,
+    language: choice.language,
+    when: printed,
+    sides,
+    uses: newUses(),
+    findings: [],
+    untranslated: new Map(),
+  };
+}
+
+/** Where a block of lines stands: whose names it uses, on which combinations, for which side. */
+export interface Place {
+  readonly scope: Scope;
+  readonly when: Condition;
+  /** Undefined while both sides are printed together. */
+  readonly side: SidePrint | undefined;
+  /** Inside a branch that may not be taken. */
+  readonly maybe: boolean;
+}
+
+/** The line of the source that something comes from, counted from 1. */
+export function sourceOf(print: Print, file: string, offset: number): SourceRef | undefined {
+  const text = file === print.analysis.path ? print.analysis.text : print.job.imports.model(file)?.tree.text;
+  if (text === undefined) return undefined;
+  let line = 1;
+  for (let at = text.indexOf('\n'); at >= 0 && at < offset; at = text.indexOf('\n', at + 1)) line++;
+  return { file, line };
+}
+
+/** What the combinations are, in words; undefined where they are all that is printed. */
+export function variantWords(print: Print, when: Condition, within: Condition): string | undefined {
+  const { universe } = print.job;
+  const { diagrams } = universe;
+  if (diagrams.implies(within, when)) return undefined;
+  // Words are worked out against the whole domain: what lies outside the print does not matter to them.
+  return (
+    universe.words(diagrams.or(when, diagrams.minus(universe.domain, within))) ??
+    universe.words(diagrams.and(when, within))
+  );
+}

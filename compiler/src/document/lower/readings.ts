@@ -1,0 +1,126 @@
+// The box of a reading: its limits with where each holds, in the unit they are written in and in the other system.
+import {
+  type Clause,
+  clausesOf,
+  convertRounded,
+  digitsFor,
+  formatNumber,
+  type Guard,
+  limitsOf,
+  type Measure,
+  otherSystem,
+  phrase,
+  phraseText,
+  type Rational,
+  type Thing,
+  type Unit,
+} from '@baywright/language';
+import type { ReadingUnit } from '../beside.js';
+import type { Prose } from '../inline.js';
+import { plainFigure, text } from '../inline.js';
+import { figureOf } from './measures.js';
+import type { Print } from './print.js';
+import { holding } from './torques.js';
+
+/** A limit as it holds on some combinations. */
+export interface LimitHere {
+  readonly variant: string | undefined;
+  readonly units: readonly ReadingUnit[];
+  readonly low?: string;
+  readonly high?: string;
+  /** `at least 22.0 mm`. */
+  readonly limit: Prose;
+  readonly fresh?: Prose;
+  readonly other?: Prose;
+  readonly per: string | undefined;
+}
+
+/** The limits of a thing at a place, one for each combination that has its own; empty when none is declared. */
+export function limitsAt(print: Print, thing: Thing, within: number): LimitHere[] {
+  const lines = ['bare', 'at least', 'at most'].flatMap((word) =>
+    clausesOf(thing, word).map((at) => ({ ...at, word, guard: at.guard as Guard | undefined })),
+  );
+  const whole = [...new Set(lines.map((line) => line.line))];
+  const grouped = whole.map((line) => {
+    const own = lines.filter((one) => one.line === line);
+    return { guard: own[0]?.guard, clauses: line.clauses, own: own.map((one) => one.clause) };
+  });
+  return holding(print, within, grouped).map(({ line, variant }) =>
+    limitOf(print, line.own, line.clauses, variant),
+  );
+}
+
+function limitOf(
+  print: Print,
+  own: readonly Clause[],
+  all: readonly Clause[],
+  variant: string | undefined,
+): LimitHere {
+  const per = all.find((clause) => clause.word === 'per')?.raw?.text;
+  const bounds = own.map((clause) => ({ clause, measure: clause.spec?.stages[0]?.measure.measure }));
+  const first = bounds[0]?.measure;
+  if (!first) return { variant, units: [], limit: [text('?')], per };
+  const { unit } = first;
+  let [low, high]: [Rational | undefined, Rational | undefined] = [undefined, undefined];
+  for (const { clause, measure } of bounds) {
+    if (!measure) continue;
+    const ends = limitsOf(measure);
+    if (clause.word !== 'at most') low = ends.low ?? low;
+    if (clause.word !== 'at least') high = ends.high ?? high;
+  }
+  const fresh = all.find((clause) => clause.word === 'new')?.spec?.stages[0]?.measure.measure;
+  const said = (turn: (measure: Measure) => Measure): string =>
+    bounds
+      .flatMap(({ clause, measure }) => (measure ? [boundText(print, clause.word, turn(measure))] : []))
+      .join(', ');
+  const other = otherSystem(first);
+  const turned = (measure: Measure): Measure =>
+    other && measure.unit.kind === other.kind ? convertRounded(measure, other) : measure;
+  const newText = (measure: Measure): string =>
+    phraseText('new-value', print.language, { value: plainFigure(figureOf(measure, print.language)) });
+  return {
+    variant,
+    per,
+    units: [{ label: unit.symbol, times: ['1', '1'] }, ...(other ? [readingUnit(other, unit)] : [])],
+    ...(low ? { low: exact(low) } : {}),
+    ...(high ? { high: exact(high) } : {}),
+    limit: [text(said((measure) => measure))],
+    ...(fresh ? { fresh: [text(newText(fresh))] } : {}),
+    ...(other
+      ? { other: [text([said(turned), ...(fresh ? [newText(turned(fresh))] : [])].join(', '))] }
+      : {}),
+  };
+}
+
+function boundText(print: Print, word: string, measure: Measure): string {
+  const value = plainFigure(figureOf(measure, print.language));
+  const isPlain = measure.form === 'amount';
+  if (word === 'at least' && isPlain) return phraseText('at-least', print.language, { value });
+  if (word === 'at most' && isPlain) return phraseText('at-most', print.language, { value });
+  return value;
+}
+
+/** What one of a unit is in another of its kind, as an exact fraction. */
+function readingUnit(unit: Unit, into: Unit): ReadingUnit {
+  const times = unit.factor.div(into.factor);
+  const fraction = (value: Rational): readonly [string, string] => [
+    `${value.s < 0n ? '-' : ''}${value.n}`,
+    `${value.d}`,
+  ];
+  if (unit.offset === undefined && into.offset === undefined)
+    return { label: unit.symbol, times: fraction(times) };
+  const [zero, intoZero] = [unit.offset, into.offset];
+  const plus = (zero ? zero.mul(times) : times.sub(times)).sub(intoZero ?? times.sub(times));
+  return { label: unit.symbol, times: fraction(times), plus: fraction(plus) };
+}
+
+const exact = (value: Rational): string =>
+  formatNumber(value, digitsFor(value), { language: 'en', style: 'source' }).replaceAll(' ', '');
+
+/** `below 22.0 mm` in words for the heading of a branch, from the limit that is printed. */
+export function limitName(print: Print, limit: LimitHere | undefined): string {
+  const first = limit?.limit[0];
+  return first?.kind === 'text' && first.text !== '?'
+    ? first.text.replace(/^(?:at least|at most) /, '')
+    : phrase('limit', print.language).toLowerCase();
+}

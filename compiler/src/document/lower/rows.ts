@@ -1,0 +1,251 @@
+// A statement as rows: one action a line, each with the box the hand needs at that line.
+import {
+  type Act,
+  type BoundItem,
+  type BoundStatement,
+  bindStatement,
+  hasClause,
+  isFormless,
+  type Line,
+  phrase,
+  phraseText,
+} from '@baywright/language';
+import type { Depends } from '../blocks.js';
+import { type Prose, text } from '../inline.js';
+import { located, type Under, underOf } from './asides.js';
+import { besidesOf } from './boxes.js';
+import { isEachSide } from './names.js';
+import { type Place, type SidePrint, variantWords } from './print.js';
+import { sentence, stopped } from './sentences.js';
+import { partNumber, written } from './texts.js';
+import { note, type RowAt } from './uses.js';
+import { changesSince, comingRow, nextRow, type Out, openNow, railNow, sidesOf, type Walk } from './walk.js';
+import { lowerWear } from './wear.js';
+
+export type StatementLine = Extract<Line, { kind: 'statement' }>;
+
+/** What a branch hands down to the rows in it. */
+export interface Leading {
+  readonly condition?: Prose;
+  readonly depends?: Depends;
+}
+
+/** The rows of a line; gives the last of them, that its `if` lines ask about. Undefined where nothing is printed. */
+export function lowerStatement(
+  walk: Walk,
+  line: StatementLine,
+  place: Place,
+  out: Out,
+  leading: Leading,
+  after: readonly Line[],
+): RowAt | undefined {
+  const { print } = walk;
+  const { universe } = print.job;
+  const statement = bindStatement(line, place.scope.file.path, place.scope);
+  if (!statement) return unreadRow(walk, line, place, out);
+  const when = universe.diagrams.and(place.when, print.job.where(line.guard));
+  if (when === 0) return undefined;
+  const here = { ...place, when };
+  const variant = variantWords(print, when, place.when);
+  const only: Leading =
+    variant === undefined
+      ? leading
+      : {
+          ...leading,
+          condition: [
+            ...(leading.condition ?? []),
+            text(`${phraseText('only-with', print.language, { variant })}: `),
+          ],
+        };
+  noteAids(walk, statement);
+  if (statement.verb.word === 'wear') return lowerWear(walk, statement, here, out);
+  const under = underOf(print, line.children, here);
+  const askers = [...line.children, ...after.slice(0, 1)].filter((one) => one.kind === 'if');
+  const groups = isSplit(statement) ? statement.objects.map((object) => [object]) : [statement.objects];
+  let last: RowAt | undefined;
+  groups.forEach((objects, i) => {
+    const eachSide = objects.some(({ thing }) => thing && isEachSide(thing));
+    const runs: readonly (SidePrint | undefined)[] = here.side || !eachSide ? [here.side] : print.sides;
+    runs.forEach((side, k) => {
+      const isLast = i === groups.length - 1 && k === runs.length - 1;
+      last = oneRow(
+        walk,
+        statement,
+        objects,
+        { ...here, side },
+        out,
+        only,
+        isLast ? under : undefined,
+        i === 0 && k === 0,
+        askers,
+      );
+    });
+  });
+  for (const side of sidesOf(walk, here)) {
+    const act = side.trace.next(line);
+    if (act) side.trace.finish(act);
+  }
+  return last;
+}
+
+/** Things that change with the line are done one at a time; looking at several is one look. */
+function isSplit({ verb, objects }: BoundStatement): boolean {
+  const changes = new Set(['part', 'fastener', 'connection']);
+  return (
+    objects.length > 1 &&
+    objects.some(
+      ({ thing }) => thing && changes.has(thing.kind) && (verb.on[thing.kind]?.makes.length ?? 0) > 0,
+    )
+  );
+}
+
+function oneRow(
+  walk: Walk,
+  statement: BoundStatement,
+  objects: readonly BoundItem[],
+  place: Place,
+  out: Out,
+  leading: Leading,
+  under: Under | undefined,
+  isFirst: boolean,
+  askers: readonly Line[],
+): RowAt {
+  const { print } = walk;
+  const { verb, line } = statement;
+  const at = nextRow(walk);
+  const thing = objects[0]?.thing;
+  const before = openNow(walk);
+  const stages = thing ? (sidesOf(walk, place)[0]?.trace.stagesDone(thing) ?? 0) : 0;
+  for (const side of sidesOf(walk, place)) moveTo(walk, side, side.trace.next(line), objects);
+  const makes = thing ? (verb.on[thing.kind]?.makes ?? []) : [];
+  const isFresh =
+    thing !== undefined &&
+    hasClause(thing, 'renew') &&
+    (makes.includes('fitted') || makes.includes('started'));
+  const isRenewed = verb.word === 'renew';
+  if (thing && (isFresh || isRenewed)) {
+    const sides = place.side || !isEachSide(thing) ? [place.side] : print.sides;
+    for (const side of sides) {
+      print.uses.fresh.push({
+        ...at,
+        thing,
+        side: isEachSide(thing) ? side?.word : undefined,
+        count: objects[0]?.count ?? print.job.count(thing),
+        maybe: place.maybe,
+      });
+    }
+  }
+  const boxes = besidesOf(walk, statement, objects, place, at, stages, askers);
+  const number = thing && (isFresh || isRenewed) ? partNumber(print, thing, place.when) : undefined;
+  const byHand =
+    makes.includes('started') && thing !== undefined && !isFormless(thing)
+      ? [text(`, ${phrase('by-hand', print.language)}`)]
+      : [];
+  const said = sentence(print, statement, objects, {
+    side: place.side,
+    fresh: isFresh,
+    ...(boxes.without ? { without: boxes.without } : {}),
+  });
+  const remark = isFirst && line.prose ? written(print, place.scope.file.path, line.prose.text) : [];
+  const demands = under
+    ? [
+        ...under.rejects.map((words) => demand(print.language, 'reject', words)),
+        ...under.expects.map((words) => demand(print.language, 'expect', words)),
+      ]
+    : [];
+  print.uses.timed.push({
+    id: at.row,
+    handsOnMin: verb.minutes * Math.max(1, objects.length),
+    ...boxes.timing,
+  });
+  for (const object of objects) if (object.thing) walk.done.set(`${verb.word} ${object.thing.name}`, at);
+  if (verb.on.limit || verb.word === 'inspect' || verb.word === 'test') {
+    for (const object of objects)
+      if (object.thing) walk.asked.set(object.thing.name, { ...at, limits: boxes.limits });
+  }
+  out.push({
+    kind: 'row',
+    id: at.row,
+    number: at.number,
+    ...leading,
+    body: byHand.length > 0 ? [...unstopped(said), ...byHand, text('.')] : said,
+    notes: [
+      ...(remark.length > 0 ? [remark] : []),
+      ...demands,
+      ...(number === undefined ? [] : [[text(`${phrase('part-number', print.language)} ${number}`)]]),
+      ...boxes.notes,
+      ...(under?.notes ?? []),
+    ],
+    reasons: under?.reasons ?? [],
+    beside: [...boxes.beside, ...(under?.beside ?? [])],
+    marks: boxes.marks,
+    ...(boxes.order ? { order: boxes.order } : {}),
+    rail: railNow(walk),
+    changes: changesSince(walk, before),
+    revised: false,
+    ...located(print, place, line),
+  });
+  return at;
+}
+
+const demand = (language: Walk['print']['language'], id: 'reject' | 'expect', words: Prose): Prose => {
+  const head = phraseText(id, language, { text: '' }).trimEnd();
+  return [text(`${head}${head.endsWith(':') ? ' ' : ': '}`), ...words];
+};
+
+/** Takes a full stop away, so that something can follow. */
+function unstopped(prose: Prose): Prose {
+  const end = prose.at(-1);
+  return end?.kind === 'text' && end.text.endsWith('.')
+    ? [...prose.slice(0, -1), text(end.text.slice(0, -1))]
+    : prose;
+}
+
+function moveTo(walk: Walk, side: SidePrint, act: Act | undefined, objects: readonly BoundItem[]): void {
+  walk.lead = side;
+  if (!act) return;
+  const all = act.statement?.objects.length ?? 0;
+  if (objects.length === all) side.trace.goTo(act, undefined);
+  for (const { thing } of objects) if (thing) side.trace.goTo(act, thing);
+}
+
+/** Tools, supplies and things placed that a line names, for the first page. */
+function noteAids(walk: Walk, statement: BoundStatement): void {
+  const at = comingRow(walk);
+  const { uses } = walk.print;
+  for (const item of statement.clauses.flatMap((clause) => statement.named(clause.word))) {
+    const { thing } = item;
+    if (thing?.kind === 'tool') note(uses.tools, thing, at);
+    else if (thing?.kind === 'supply') uses.supplies.push({ ...at, thing, amount: undefined });
+  }
+  for (const { thing } of statement.objects) {
+    if (!thing) continue;
+    const amount = statement.clause('bare')?.spec?.stages[0]?.measure.measure;
+    if (thing.kind === 'supply') uses.supplies.push({ ...at, thing, amount });
+    else if (thing.kind === 'tool' && statement.verb.word !== 'wear') note(uses.tools, thing, at);
+    else if (thing.kind === 'temporary' && statement.verb.word === 'place') note(uses.placed, thing, at);
+    else if (thing.kind === 'fluid' && ['fill', 'top-up', 'charge'].includes(statement.verb.word))
+      uses.fluids.push({ ...at, thing, amount });
+  }
+}
+
+/** A line that could not be read stands as it was written, so that nothing is lost from the print. */
+function unreadRow(walk: Walk, line: Line, place: Place, out: Out): RowAt {
+  const at = nextRow(walk);
+  const code = place.scope.file.tree.text.slice(line.code.start, line.code.end);
+  out.push({
+    kind: 'row',
+    id: at.row,
+    number: at.number,
+    body: stopped([text(code)]),
+    notes: line.prose ? [written(walk.print, place.scope.file.path, line.prose.text)] : [],
+    reasons: [],
+    beside: [],
+    marks: [],
+    rail: railNow(walk),
+    changes: [],
+    revised: false,
+    ...located(walk.print, place, line),
+  });
+  return at;
+}

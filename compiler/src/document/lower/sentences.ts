@@ -1,0 +1,139 @@
+// The sentence of a line: the verb's own phrase in the language of the print, its slots filled from the line.
+import {
+  type BoundItem,
+  type BoundStatement,
+  type Clause,
+  listPieces,
+  type Measure,
+  type Piece,
+  phrase,
+  renderPhrase,
+  textOf,
+  VERB_BY_WORD,
+} from '@baywright/language';
+import type { Inline, Prose } from '../inline.js';
+import { plain, text } from '../inline.js';
+import { quantityInline } from './measures.js';
+import { itemPieces, type Naming, smallFirst, thingPieces } from './names.js';
+import type { Print, SidePrint } from './print.js';
+
+export interface SentenceOptions {
+  readonly side: SidePrint | undefined;
+  /** Objects that go on new. */
+  readonly fresh?: boolean;
+  /** Said of a stage or order when it differs from what the clause holds. */
+  readonly without?: ReadonlySet<string>;
+}
+
+/** The sentence for some of the objects of a line, with its full stop. */
+export function sentence(
+  print: Print,
+  statement: BoundStatement,
+  objects: readonly BoundItem[],
+  options: SentenceOptions,
+): Prose {
+  const { language } = print;
+  const figures = new Map<string, Inline>();
+  const slots: Record<string, Piece[]> = {};
+  const naming: Naming = { side: options.side, ...(options.fresh ? { fresh: true } : {}) };
+  const isWorn = statement.verb.word === 'wear';
+  if (objects.length > 0) {
+    slots.object = listPieces(
+      objects.map((object) =>
+        isWorn && object.thing
+          ? [{ thing: object.thing.id, text: plainName(print, object.thing), strong: true }]
+          : itemPieces(print, object, { ...naming, strong: true }),
+      ),
+      language,
+    );
+    const value = objects.map((object) => object.value).find((word) => word !== undefined);
+    if (value !== undefined) slots.value = [{ thing: 'value', text: value, strong: true }];
+  }
+  for (const clause of statement.clauses) {
+    if (options.without?.has(clause.word)) continue;
+    const slot = clause.word === 'bare' ? 'amount' : clause.word;
+    const pieces = clausePieces(print, statement, clause, figures);
+    if (pieces.length > 0)
+      slots[slot] = [...(slots[slot] ?? []), ...(slots[slot] ? [{ text: ', ' }] : []), ...pieces];
+  }
+  return stopped(inlines(renderPhrase(statement.verb.phrase[language], slots), figures));
+}
+
+const plainName = (print: Print, thing: NonNullable<BoundItem['thing']>): string =>
+  textOf(thingPieces(print, { ...thing, kind: 'supply' }, undefined, {}));
+
+function clausePieces(
+  print: Print,
+  statement: BoundStatement,
+  clause: Clause,
+  figures: Map<string, Inline>,
+): Piece[] {
+  const { language } = print;
+  if (clause.items.length > 0) {
+    return listPieces(
+      statement
+        .named(clause.word)
+        .filter((item) => clause.items.includes(item.item))
+        .map((item) => itemPieces(print, item)),
+      language,
+    );
+  }
+  if (clause.spec) {
+    return listPieces(
+      clause.spec.stages.map(({ measure }) => figurePieces(print, clause.word, measure.measure, figures)),
+      language,
+    );
+  }
+  if (clause.event) {
+    const { verbs, target } = clause.event;
+    const verb = VERB_BY_WORD.get(verbs[0]?.text ?? '');
+    const names = target?.form === 'names' ? target.names : [];
+    const object = names.map((name): Piece[] => {
+      const thing = print.job.scope.resolve(name.text);
+      return thing ? thingPieces(print, thing, undefined, {}) : [{ text: name.text }];
+    });
+    if (!verb) return [];
+    const said = textOf(renderPhrase(verb.phrase[language], { object: listPieces(object, language) }));
+    return [{ text: smallFirst(said) }];
+  }
+  if (clause.raw)
+    return [{ text: clause.word === 'order' ? orderWord(print, clause.raw.text) : clause.raw.text }];
+  return clause.words.length > 0 ? [{ text: clause.words.map((word) => word.text).join(', ') }] : [];
+}
+
+/** `at 4 places`, `by 1/2 turn`: a bare number after `at` counts places. */
+function figurePieces(
+  print: Print,
+  word: string,
+  measure: Measure | undefined,
+  figures: Map<string, Inline>,
+): Piece[] {
+  if (!measure) return [{ text: '?' }];
+  const key = `${word} ${figures.size}`;
+  const inline = quantityInline(measure, print);
+  figures.set(key, inline);
+  return [{ quantity: key, text: plain([inline]) }];
+}
+
+/** A named order in words; positions written out stay as they are. */
+export function orderWord(print: Print, order: string): string {
+  const name = order.split(',')[0]?.trim() ?? '';
+  if (name === 'star') return phrase('order-star', print.language);
+  if (name === 'cross') return phrase('order-cross', print.language);
+  if (name === 'inside-out') return phrase('order-inside-out', print.language);
+  if (name === 'outside-in') return phrase('order-outside-in', print.language);
+  return order;
+}
+
+/** Pieces of a sentence as running text of a document. */
+export function inlines(pieces: readonly Piece[], figures: ReadonlyMap<string, Inline>): Inline[] {
+  return pieces.map((piece): Inline => {
+    if ('quantity' in piece) return figures.get(piece.quantity) ?? text(piece.text);
+    return 'thing' in piece ? { kind: 'thing', text: piece.text } : text(piece.text);
+  });
+}
+
+/** With a full stop, unless it ends with a mark of its own. */
+export function stopped(prose: Prose): Prose {
+  return /[.!?:…]$/.test(plain(prose)) || prose.length === 0 ? prose : [...prose, text('.')];
+}

@@ -1,0 +1,199 @@
+// The sheets beside the guide: torque card, pull sheet, record, what is off now.
+import {
+  clausesOf,
+  phrase,
+  phraseText,
+  STATE_GROUPS,
+  type StateGroup,
+  stateAt,
+  type Thing,
+  threadText,
+} from '@baywright/language';
+import type { TorqueStage } from '../beside.js';
+import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
+import { type Prose, plainFigure, text } from '../inline.js';
+import { appliesText, sourceBlock } from './front.js';
+import { sideText } from './identity.js';
+import { capitalFirst } from './names.js';
+import { stockGroups } from './needs.js';
+import type { Print } from './print.js';
+import { titleOf } from './texts.js';
+import { railNow, type Walk } from './walk.js';
+
+const leadOf = (print: Print): Prose => {
+  const side = sideText(print);
+  const options = Object.entries(print.choice.option).map(([name, value]) => `${name} ${value}`);
+  return [text([appliesText(print), ...(side === undefined ? [] : [side]), ...options].join(', '))];
+};
+
+/** Every torque in the order met; stages are rows of their own. */
+export function cardBlocks(print: Print): Block[] {
+  const rows = print.uses.torques.flatMap((torque): TorqueRow[] =>
+    torque.stages.map((stage, i) => ({
+      row: torque.row,
+      number: torque.number,
+      joint: torque.joint,
+      detail: i === 0 ? detailOf(print, torque.thing) : [text(phrase('same-joint', print.language))],
+      ...(torque.head ? { head: torque.head } : {}),
+      count: torque.count,
+      stage,
+      how: torque.how,
+      ...(torque.order && i === 0 ? { order: torque.order } : {}),
+      ...(torque.source ? { source: torque.source } : {}),
+    })),
+  );
+  return [
+    { kind: 'heading', title: phrase('torque-card', print.language), lead: leadOf(print) },
+    { kind: 'torque-table', rows },
+    ...sourceBlock(print),
+  ];
+}
+
+/** `M12 × 1.5, class 10.9, new`. */
+function detailOf(print: Print, thing: Thing): Prose {
+  const thread = threadText(thing);
+  const strength = clausesOf(thing, 'class')[0]?.clause.raw ?? clausesOf(thing, 'grade')[0]?.clause.raw;
+  const parts = [
+    ...(thread && !thread.hole ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
+    ...(strength && !strength.hole ? [strength.text] : []),
+    ...(clausesOf(thing, 'renew').length > 0 ? [phrase('new', print.language)] : []),
+  ];
+  return [text(parts.join(', '))];
+}
+
+export function pullBlocks(print: Print): Block[] {
+  const title = phrase('pull-sheet', print.language);
+  return [
+    { kind: 'heading', title, lead: leadOf(print) },
+    { kind: 'needs', title, layout: 'pull', groups: stockGroups(print) },
+  ];
+}
+
+export function recordBlock(print: Print): BlockOf<'record'> {
+  const { language, uses } = print;
+  const field = (
+    key: string,
+    label: string,
+    input: Field['input'] = 'text',
+    lines: Field['lines'] = 2,
+  ): Field => ({
+    key,
+    label: [text(label)],
+    lines,
+    input,
+  });
+  const fresh = [...new Set(uses.fresh.map(({ thing }) => thing))]
+    .map((thing) => titleOf(print, thing))
+    .join(', ');
+  const items: Block[] = [
+    {
+      kind: 'fields',
+      columns: 4,
+      fields: [
+        field('registration', phrase('registration', language), 'text', 1),
+        field('odometer-in', phrase('odometer', language), 'number', 1),
+        field('date', phrase('date', language), 'date', 1),
+        field('technician', phrase('technician', language), 'text', 1),
+      ],
+    },
+    ...(uses.readings.length > 0 ? [{ kind: 'record-readings', rows: uses.readings } as const] : []),
+    ...(uses.torques.length > 0
+      ? [
+          {
+            kind: 'record-torques',
+            rows: uses.torques.map(({ row, number, joint, count, stages }) => ({
+              row,
+              number,
+              joint,
+              count,
+              torque: stagesProse(stages),
+            })),
+          } as const,
+        ]
+      : []),
+    ...(uses.holds.length > 0 ? [{ kind: 'record-holds', rows: uses.holds } as const] : []),
+    {
+      kind: 'fields',
+      title: phrase('fitted-and-other', language),
+      columns: 2,
+      fields: [
+        field(
+          'fitted-new',
+          fresh === '' ? phrase('fitted-new', language) : `${phrase('fitted-new', language)}: ${fresh}`,
+        ),
+        field('other-way', phrase('done-another-way', language)),
+      ],
+    },
+    {
+      kind: 'fields',
+      title: phrase('sign-off', language),
+      columns: 3,
+      fields: [
+        ...uses.fields,
+        field('odometer-out', phrase('odometer-out', language), 'number'),
+        field('done-by', phrase('work-done-by', language), 'sign'),
+        field('released-by', phrase('released-to-driver', language), 'sign'),
+      ],
+    },
+  ];
+  return { kind: 'record', title: phrase('record-title', language), items };
+}
+
+const stagesProse = (stages: readonly TorqueStage[]): Prose => [
+  {
+    kind: 'strong',
+    children: [
+      text(
+        stages
+          .map(({ figure, unit }) => (figure ? plainFigure(figure.primary) : `? ${unit ?? ''}`))
+          .join(' → '),
+      ),
+    ],
+  },
+];
+
+/** What the person who takes over at a line finds. */
+export function offNowBlocks(walk: Walk): Block[] {
+  const { print } = walk;
+  const { language, choice } = print;
+  const title = phrase('hand-over-sheet', language);
+  const facts = print.run
+    ? stateAt(print.run, choice.at ?? print.analysis.text.length, {
+        ...choice.option,
+        ...(print.sides.length === 1 && print.sides[0]?.word !== undefined
+          ? { side: print.sides[0].word }
+          : {}),
+      })
+    : [];
+  const groups = (Object.keys(STATE_GROUPS) as StateGroup[]).flatMap((group) => {
+    const own = facts.filter((fact) => fact.group === group);
+    if (own.length === 0) return [];
+    const rows = own.map((fact) => ({
+      what: [
+        text(
+          [capitalFirst(titleOf(print, fact.thing)), fact.detail, fact.variants ?? '']
+            .filter((part) => part !== '')
+            .join(', '),
+        ),
+      ],
+      since: fact.act ? (rowOf(walk, fact.act.statement?.verb.word, fact.thing.name) ?? '–') : '–',
+    }));
+    return [{ title: phrase(`group-${group}`, language), rows }];
+  });
+  const line = print.analysis.text.slice(0, choice.at ?? print.analysis.text.length).split('\n').length;
+  return [
+    { kind: 'heading', title, lead: leadOf(print) },
+    {
+      kind: 'off-now',
+      at: phraseText('line-number', language, { number: line }),
+      rail: railNow(walk),
+      groups,
+      clocks: [],
+      bans: [],
+      torques: [],
+    },
+  ];
+}
+
+const rowOf = (walk: Walk, verb: string | undefined, name: string): string | undefined =>
+  walk.done.get(`${verb} ${name}`)?.number;

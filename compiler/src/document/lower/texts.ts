@@ -1,0 +1,84 @@
+// Writers' prose and titles in the language of the print, with their references to figures filled in.
+import { clausesOf, phraseText, resolve, type SpecNode, type Thing } from '@baywright/language';
+import type { Prose } from '../inline.js';
+import { text } from '../inline.js';
+import { readProse } from '../prose.js';
+import { quantityInline } from './measures.js';
+import type { Print } from './print.js';
+
+/** The text in the language of the print; as written, and noted as missing, where there is no translation. */
+export function translated(print: Print, file: string, source: string): string {
+  if (print.language === print.shelf.settings.languages[0] || source.trim() === '') return source;
+  const found = print.shelf.translations?.(file, print.language)?.get(source);
+  if (found !== undefined && found !== '') return found;
+  const missing = print.untranslated.get(file) ?? new Set<string>();
+  missing.add(source);
+  print.untranslated.set(file, missing);
+  return source;
+}
+
+/** What a technician reads after a colon. */
+export function written(print: Print, file: string, source: string): Prose {
+  const shown = translated(print, file, source.trim().replace(/\s*\n\s*/g, ' '));
+  return readProse(shown, (reference) => resolved(print, reference));
+}
+
+/** `{hub-bolt torque}`, `{hub-bolt torque 2}`, `{hub-bolt}`. Undefined when it names nothing. */
+function resolved(print: Print, reference: string): Prose | undefined {
+  const [name = '', ...rest] = reference.split(/\s+/);
+  const thing = resolve(print.job.scopes, name);
+  if (!thing) return undefined;
+  const stage = Number(rest.at(-1));
+  const word = (Number.isInteger(stage) ? rest.slice(0, -1) : rest).join(' ');
+  if (word === '' && thing.kind !== 'limit') return [text(titleOf(print, thing))];
+  const { diagrams } = print.job.universe;
+  const clauses = (
+    word === '' ? ['bare', 'at least', 'at most'].flatMap((w) => clausesOf(thing, w)) : clausesOf(thing, word)
+  ).filter(({ guard }) => diagrams.and(print.job.where(guard), print.when) !== 0);
+  const clause = clauses.find(({ guard }) => guard !== undefined) ?? clauses[0];
+  if (!clause) return undefined;
+  if (clause.clause.spec)
+    return specProse(print, clause.clause.spec, Number.isInteger(stage) ? stage : undefined);
+  return clause.clause.raw ? [text(clause.clause.raw.text)] : undefined;
+}
+
+/** Stages one after the other: `60 N·m then 245 N·m`. */
+export function specProse(print: Print, spec: SpecNode, only?: number): Prose {
+  const stages = only === undefined ? spec.stages : spec.stages.slice(only - 1, only);
+  return stages.flatMap(({ back, measure }, i): Prose => {
+    const joint = i === 0 ? '' : ` ${phraseText('stage-then', print.language)} `;
+    const turned = back ? `${phraseText('stage-back', print.language)} ` : '';
+    const figure = measure.measure ? quantityInline(measure.measure, print) : text('?');
+    return joint + turned === '' ? [figure] : [text(joint + turned), figure];
+  });
+}
+
+/** The title of a thing in the language of the print, as it stands in a list. */
+export function titleOf(print: Print, thing: Thing): string {
+  const own: Readonly<Record<string, string>> = {
+    vehicle: phraseText('thing-vehicle', print.language),
+    suspension: phraseText('thing-suspension', print.language),
+    engine: phraseText('thing-engine', print.language),
+    odometer: phraseText('thing-odometer', print.language),
+    codes: phraseText('thing-codes', print.language),
+  };
+  if (thing.kind === 'machine') return own[thing.name] ?? thing.title;
+  return translated(print, thing.file, thing.title);
+}
+
+/** The part number that holds on the combinations, `?` for one that is open, undefined where none is written. */
+export function partNumber(print: Print, thing: Thing, within: number): string | undefined {
+  const { diagrams } = print.job.universe;
+  const all = clausesOf(thing, 'number').filter(
+    ({ guard }) => diagrams.and(print.job.where(guard), within) !== 0,
+  );
+  const texts = all.flatMap(({ clause, guard }) => {
+    const number = clause.raw?.hole ? '?' : (clause.raw?.text ?? '?');
+    const isAlways = all.length === 1 || diagrams.implies(within, print.job.where(guard));
+    const variant = isAlways
+      ? undefined
+      : print.job.universe.words(diagrams.and(print.job.where(guard), within));
+    return [variant === undefined ? number : `${number} (${variant})`];
+  });
+  return texts.length > 0 ? texts.join(', ') : undefined;
+}

@@ -1,0 +1,157 @@
+// The torque of a set at a line: which figures hold on which combinations, which stages are left to do there, and
+// the box they are printed in.
+import {
+  type BoundStatement,
+  type Condition,
+  clausesOf,
+  hasClause,
+  NEVER,
+  numberOf,
+  type PhraseId,
+  phrase,
+  phraseText,
+  type SpecNode,
+  type Thing,
+  torqueLines,
+  toSI,
+} from '@baywright/language';
+import type { TorqueStage } from '../beside.js';
+import type { Prose } from '../inline.js';
+import { text } from '../inline.js';
+import { quantityOf } from './measures.js';
+import { capitalFirst } from './names.js';
+import { type Place, type Print, variantWords } from './print.js';
+import { orderWord } from './sentences.js';
+import { titleOf } from './texts.js';
+
+/** One torque that may hold at a line. */
+export interface TorqueHere {
+  readonly stages: readonly TorqueStage[];
+  readonly nm: readonly number[];
+  /** Where it holds, in words; undefined where it always does. */
+  readonly variant: string | undefined;
+  readonly per: string | undefined;
+}
+
+/** The torques of a set at a line, one for each combination that has its own. */
+export function torquesAt(
+  print: Print,
+  thing: Thing,
+  statement: BoundStatement,
+  place: Place,
+  done: number,
+): TorqueHere[] {
+  const own = statement.clause('bare')?.spec;
+  if (own)
+    return [
+      {
+        ...stagesOf(
+          print,
+          own,
+          own.stages.map((_, i) => i),
+        ),
+        variant: undefined,
+        per: statement.clause('per')?.raw?.text,
+      },
+    ];
+  return holding(print, place.when, torqueLines(thing)).map(({ line, variant }) => {
+    const { spec } = line;
+    const only = Number(statement.clause('stage')?.raw?.text);
+    const which = (spec?.stages ?? [])
+      .map((_, i) => i)
+      .filter((i) => (Number.isInteger(only) ? i === only - 1 : i >= done));
+    return {
+      ...stagesOf(print, spec, which.length > 0 ? which : (spec?.stages ?? []).map((_, i) => i)),
+      variant,
+      per: line.per?.text,
+    };
+  });
+}
+
+/** Guarded values with where each holds: a later guarded line takes from the unguarded one. */
+export function holding<T extends { readonly guard: Parameters<Print['job']['where']>[0] }>(
+  print: Print,
+  within: Condition,
+  lines: readonly T[],
+): { line: T; variant: string | undefined }[] {
+  const { diagrams } = print.job.universe;
+  const guarded = lines.filter((line) => line.guard !== undefined);
+  const taken = guarded.reduce<Condition>(
+    (all, line) => diagrams.or(all, print.job.where(line.guard)),
+    NEVER,
+  );
+  return lines.flatMap((line) => {
+    const where = line.guard ? print.job.where(line.guard) : diagrams.not(taken);
+    const here = diagrams.and(where, within);
+    return here === NEVER ? [] : [{ line, variant: variantWords(print, here, within) }];
+  });
+}
+
+function stagesOf(
+  print: Print,
+  spec: SpecNode | undefined,
+  which: readonly number[],
+): { stages: TorqueStage[]; nm: number[] } {
+  const { language } = print;
+  const nm: number[] = [];
+  const stages = which.map((i, at): TorqueStage => {
+    const stage = spec?.stages[i];
+    const measure = stage?.measure.measure;
+    const word: PhraseId = stage?.back ? 'stage-back' : i === 0 ? 'stage-first' : 'stage-then';
+    const label =
+      (spec?.stages.length ?? 1) > 1 && (which.length > 1 || at > 0 || i > 0)
+        ? { label: phrase(word, language) }
+        : {};
+    if (!measure) return { ...label, unit: stage?.measure.amounts[0]?.unit?.spelling ?? 'N·m' };
+    const { nominal, high, low } = toSI(measure);
+    const value = nominal ?? high ?? low;
+    if (value && measure.unit.kind === 'torque') nm.push(numberOf(value));
+    return { ...label, figure: quantityOf(measure, print) };
+  });
+  return { stages: stages.length > 0 ? stages : [{ unit: 'N·m' }], nm };
+}
+
+const LOCKER: Readonly<Record<string, PhraseId>> = {
+  low: 'threadlocker-low',
+  medium: 'threadlocker-medium',
+  high: 'threadlocker-high',
+};
+
+/** What must hold when the figures are used: threadlocker, oil, posture, order. */
+export function torqueConditions(
+  print: Print,
+  thing: Thing,
+  statement: BoundStatement,
+  order: string | undefined,
+): Prose[] {
+  const { language } = print;
+  const said: string[] = [];
+  const raw = (word: string): string | undefined => {
+    const clause = clausesOf(thing, word)[0]?.clause.raw;
+    return clause?.hole ? '?' : clause?.text;
+  };
+  const named = (word: string): string => {
+    const other = print.job.scope.resolve(word);
+    return other ? titleOf(print, other) : word;
+  };
+  const locker = raw('threadlocker');
+  if (locker !== undefined) {
+    const id = LOCKER[locker];
+    said.push(phraseText('threadlocker', language, { grade: id ? phrase(id, language) : named(locker) }));
+  }
+  const lubricant = raw('lubricant');
+  if (lubricant !== undefined) said.push(phraseText('lubricant', language, { name: named(lubricant) }));
+  if (hasClause(thing, 'oiled')) said.push(phrase('oiled', language));
+  if (hasClause(thing, 'dry')) said.push(phrase('dry', language));
+  const has = (word: string): boolean =>
+    hasClause(thing, word) || hasWord(thing, word) || statement.clause(word) !== undefined;
+  if (has('on ground')) said.push(phrase('on-ground', language));
+  if (has('at ride height')) said.push(phrase('at-ride-height', language));
+  if (order !== undefined) said.push(phraseText('order-as', language, { order: orderWord(print, order) }));
+  return said.map((words) => [text(capitalFirst(words))]);
+}
+
+/** A flag that stands on the line of the torque. */
+function hasWord(thing: Thing, word: string): boolean {
+  return torqueLines(thing).some(({ at }) => at.line.clauses.some((clause) => clause.word === word));
+}

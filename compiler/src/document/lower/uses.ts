@@ -1,0 +1,105 @@
+// What the rows of a print gather on the way, in the order met: tools, figures, supplies, readings. The first page,
+// the card, the pull sheet and the record are made from it.
+import type { Measure, Signal, Thing, trade } from '@baywright/language';
+import type { Head, OrderDiagram, TorqueStage } from '../beside.js';
+import type { Field, Protection } from '../blocks.js';
+import type { Prose, SourceRef } from '../inline.js';
+
+/** A numbered row that something was met at. */
+export interface RowAt {
+  readonly row: string;
+  readonly number: string;
+}
+
+export interface UsedHead {
+  readonly head: Head;
+  readonly thing: Thing;
+  /** The torque at that row, N·m; missing where none is asked. */
+  readonly nm?: number;
+}
+
+export interface UsedTorque extends RowAt {
+  readonly thing: Thing;
+  readonly joint: string;
+  readonly head: Head | undefined;
+  readonly count: number;
+  readonly stages: readonly TorqueStage[];
+  /** The torques of the stages, N·m, without angles. */
+  readonly nm: readonly number[];
+  readonly how: Prose;
+  readonly order: OrderDiagram | undefined;
+  /** The wrench that the line names. */
+  readonly tool: Thing | undefined;
+  readonly source: SourceRef | undefined;
+}
+
+export interface UsedReading extends RowAt {
+  readonly reading?: string;
+  readonly what: string;
+  readonly limit: Prose;
+  readonly unit?: string;
+}
+
+/** A part or set that is fitted new. */
+export interface UsedFresh extends RowAt {
+  readonly thing: Thing;
+  readonly side: string | undefined;
+  readonly count: number;
+  /** What must have happened first, where it is not always fitted: the numbers of the rows that decide. */
+  readonly maybe: boolean;
+}
+
+/** How much of a supply or fluid goes in at a row; `amount` missing where it is not said. */
+export interface UsedAmount extends RowAt {
+  readonly thing: Thing;
+  readonly amount: Measure | undefined;
+}
+
+export interface UsedMessage {
+  readonly signal: Signal;
+  readonly body: Prose;
+  readonly step: string;
+}
+
+export interface Uses {
+  readonly heads: UsedHead[];
+  readonly torques: UsedTorque[];
+  readonly tools: Map<Thing, RowAt[]>;
+  readonly supplies: UsedAmount[];
+  readonly fluids: UsedAmount[];
+  readonly fresh: UsedFresh[];
+  readonly placed: Map<Thing, RowAt[]>;
+  readonly worn: Map<Thing, Protection | undefined>;
+  readonly readings: UsedReading[];
+  readonly holds: (RowAt & { readonly what: Prose })[];
+  /** Blanks that rows ask to be written in the record. */
+  readonly fields: Field[];
+  readonly messages: UsedMessage[];
+  /** Names of the sheets that figures come from. */
+  readonly sources: Set<string>;
+  readonly timed: trade.TimedStep[];
+}
+
+export const newUses = (): Uses => ({
+  heads: [],
+  torques: [],
+  tools: new Map(),
+  supplies: [],
+  fluids: [],
+  fresh: [],
+  placed: new Map(),
+  worn: new Map(),
+  readings: [],
+  holds: [],
+  fields: [],
+  messages: [],
+  sources: new Set(),
+  timed: [],
+});
+
+/** Notes that a thing is used at a row. */
+export function note(map: Map<Thing, RowAt[]>, thing: Thing, at: RowAt): void {
+  const list = map.get(thing);
+  if (list) list.push(at);
+  else map.set(thing, [at]);
+}

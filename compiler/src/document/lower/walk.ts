@@ -1,0 +1,124 @@
+// Where the lowering stands on its way through the work: the step and row it numbers, what the rows so far did, and
+// the rows that later lines speak of.
+import { NEVER, type Thing, textOf } from '@baywright/language';
+import type { Block, Change, Rail } from '../blocks.js';
+import { isEachSide, sideWord, thingPieces } from './names.js';
+import type { Place, Print, SidePrint } from './print.js';
+import type { LimitHere } from './readings.js';
+import type { Open } from './trace.js';
+import type { RowAt } from './uses.js';
+
+export interface Walk {
+  readonly print: Print;
+  /** Number of the step that is being filled, and how many rows it has. */
+  step: number;
+  rows: number;
+  /** The side whose trace moved last: things the vehicle has once are read from it. */
+  lead: SidePrint | undefined;
+  /** Measurements and inspections by the name that `if` lines ask for. */
+  readonly asked: Map<string, Asked>;
+  /** Rows by verb and thing, for `since` and for clocks. */
+  readonly done: Map<string, RowAt>;
+  /** Names of the things that rows change, by the id used in the rows. */
+  readonly things: Map<string, string>;
+}
+
+/** A row with an outcome. */
+export interface Asked extends RowAt {
+  readonly limits: readonly LimitHere[];
+}
+
+export const newWalk = (print: Print): Walk => ({
+  print,
+  step: 0,
+  rows: 0,
+  lead: print.sides[0],
+  asked: new Map(),
+  done: new Map(),
+  things: new Map(),
+});
+
+export function nextRow(walk: Walk): RowAt {
+  walk.rows++;
+  return rowAt(walk, walk.rows);
+}
+
+/** The row that comes next, not yet taken. */
+export function comingRow(walk: Walk): RowAt {
+  return rowAt(walk, walk.rows + 1);
+}
+
+const rowAt = ({ step }: Walk, row: number): RowAt => ({ row: `r${step}-${row}`, number: `${step}.${row}` });
+
+/** What is open on all printed sides: one entry a thing, or one a side of a thing that each side has. */
+export function openNow(walk: Walk): Map<string, { thing: Thing; side: SidePrint | undefined; open: Open }> {
+  const { print } = walk;
+  const found = new Map<string, { thing: Thing; side: SidePrint | undefined; open: Open }>();
+  for (const side of print.sides) {
+    for (const [thing, open] of side.trace.open) {
+      const twice = print.sides.length > 1 && isEachSide(thing);
+      if (!twice && side !== walk.lead) continue;
+      found.set(thingId(thing, twice ? side : undefined), { thing, side: twice ? side : undefined, open });
+    }
+  }
+  return found;
+}
+
+const thingId = (thing: Thing, side: SidePrint | undefined): string =>
+  side?.word === undefined ? thing.name : `${thing.name} ${side.word}`;
+
+export function railNow(walk: Walk): Rail {
+  let [off, loose] = [0, 0];
+  for (const { open } of openNow(walk).values()) {
+    if (open === 'loose') loose++;
+    else off++;
+  }
+  return { off, loose };
+}
+
+/** What changed since `before`, with the names of the things put down for the page. */
+export function changesSince(walk: Walk, before: ReturnType<typeof openNow>): Change[] {
+  const after = openNow(walk);
+  const changes: Change[] = [];
+  for (const [id, { thing, side, open }] of after) {
+    const old = before.get(id)?.open;
+    const to = open === 'loose' ? 'loose' : 'off';
+    if (old !== undefined && (old === 'loose') === (open === 'loose')) continue;
+    walk.things.set(id, thingName(walk.print, thing, side));
+    changes.push({ thing: id, to });
+  }
+  for (const [id, { thing, side }] of before) {
+    if (after.has(id)) continue;
+    walk.things.set(id, thingName(walk.print, thing, side));
+    changes.push({ thing: id, to: 'done' });
+  }
+  return changes;
+}
+
+/** `hub bolts (4)`, `wheel, left`: without article, for lists and counts. */
+export function thingName(print: Print, thing: Thing, side: SidePrint | undefined): string {
+  const pieces = thingPieces(
+    print,
+    { ...thing, kind: thing.kind === 'fastener' ? 'fastener' : 'supply' },
+    undefined,
+    {
+      strong: true,
+      side,
+    },
+  );
+  const words = textOf(pieces);
+  const plain = print.language === 'en' ? words.replace(/^the /, '') : words;
+  const isTold = side?.word === undefined || plain.endsWith(`, ${sideWord(print, side.word)}`);
+  return isTold ? plain : `${plain}, ${sideWord(print, side.word)}`;
+}
+
+/** The sides a line runs on: the one of its place, or all. */
+export function sidesOf(walk: Walk, place: Place): readonly SidePrint[] {
+  return place.side ? [place.side] : walk.print.sides;
+}
+
+export const isNever = (walk: Walk, a: number, b: number): boolean =>
+  walk.print.job.universe.diagrams.and(a, b) === NEVER;
+
+/** Blocks that a place adds to. */
+export type Out = Block[];

@@ -13,6 +13,7 @@ import { libraryFindings } from '../language/src/checks/library-wide.js';
 import type { Finding } from '../language/src/diagnostics/define.js';
 import { DIAGNOSTICS } from '../language/src/diagnostics/index.js';
 import type { Library } from '../language/src/library.js';
+import { newestIssue } from '../language/src/register/issue-folder.js';
 import {
   DEFAULT_SETTINGS,
   readSettings,
@@ -75,9 +76,10 @@ function libraryOf(
   const library = createLibrary(
     {
       read: (path) => files.get(path),
-      list: () => [...files.keys()].filter((path) => path.endsWith('.bay')),
+      list: () => [...files.keys()].filter((path) => path.endsWith('.bay') && !path.startsWith('issued/')),
       exists: (path) => files.has(path),
       today: () => '2026-11-25',
+      issued: (number) => newestIssue('issued', number, files.keys(), (path) => files.get(path)),
     },
     settings ?? read?.settings ?? DEFAULT_SETTINGS,
   );

@@ -8,6 +8,7 @@ import { bindFile } from './names/bind.js';
 import type { Analysis, Library, LibraryHost } from './library.js';
 import { jobOf } from './names/job.js';
 import type { FileModel } from './names/model.js';
+import { numberIn } from './register/issue-folder.js';
 import { runRules } from './rules/run-rules.js';
 import { severityOf, type Settings } from './settings/index.js';
 import { reportState, thingsTold } from './state/report.js';
@@ -95,8 +96,7 @@ function sorted(findings: readonly Finding[]): Finding[] {
 function numbersOf(host: LibraryHost): Map<string, string> {
   const numbers = new Map<string, string>();
   for (const path of host.list()) {
-    const match = /^\uFEFF?(?:\s*#[^\n]*\n|\s*\n)*procedure\s+("[^"]+"|[^\s:]+)/.exec(host.read(path)?.slice(0, 4000) ?? '');
-    const number = match?.[1]?.replaceAll('"', '');
+    const number = numberIn(host.read(path) ?? '');
     if (number !== undefined && !numbers.has(number)) numbers.set(number, path);
   }
   return numbers;

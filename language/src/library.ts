@@ -4,6 +4,7 @@ import type { Job } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import type { Imports } from './names/scope.js';
 import type { Settings } from './settings/index.js';
+import type { IssuedEdition } from './register/edition.js';
 import type { StateRun } from './state/run.js';
 import type { Tree } from './syntax/tree.js';
 
@@ -17,6 +18,8 @@ export interface LibraryHost {
   exists?(path: string): boolean;
   /** The day it is, `2026-10-05`, for review dates; without it none has passed. */
   today?(): string;
+  /** What the workshop has in hand of the procedure with this number; without it none counts as issued. */
+  issued?(number: string): IssuedEdition | undefined;
 }
 
 /** Everything known of one file and what it uses. */

@@ -39,7 +39,7 @@ export function openShelf(root: string, texts: Texts, isInner: (uri: string) => 
     settingsText === undefined
       ? { settings: DEFAULT_SETTINGS, findings: [] }
       : readSettings(SETTINGS_FILE, settingsText, DIAGNOSTICS);
-  const isIgnored = globMatcher([...settings.ignore, settings.output]);
+  const isIgnored = globMatcher([...settings.ignore, settings.output, settings.issues]);
   let known: readonly string[] | undefined;
   const paths = (): readonly string[] => {
     known ??= [...texts.keys()]

@@ -6,6 +6,7 @@ import { imports } from './imports.js';
 import { kindsFit } from './kinds-fit.js';
 import { performed } from './performed.js';
 import { referred } from './referred.js';
+import { ruleLines } from './rule-lines.js';
 import { ruleWords } from './rule-words.js';
 import { statementWords } from './statement-words.js';
 import { undeclared } from './undeclared.js';
@@ -17,6 +18,7 @@ import { twoPlacesAgree } from './two-places.js';
 import { unknownValues } from './unknown-values.js';
 import { fluidGrades } from './fluid-grades.js';
 import { fluidAmounts } from './fluid-amounts.js';
+import { changedSince } from './changed-since-issue.js';
 import { register } from './register.js';
 import { sealsAndSupplies } from './seals-and-supplies.js';
 import { inspections } from './inspections.js';
@@ -42,6 +44,7 @@ export const CHECKS: readonly Check[] = [
   values,
   performed,
   referred,
+  ruleLines,
   ruleWords,
   variants,
   threadsAndHeads,
@@ -54,6 +57,7 @@ export const CHECKS: readonly Check[] = [
   signalWords,
   usualCautions,
   register,
+  changedSince,
   inspections,
   wording,
 ];

@@ -1,6 +1,7 @@
 // The diagnostics of the register: numbers, status, revisions, pictures, and the library as a whole.
 import { numberTwice } from './r101-number-twice.js';
 import { pictureMissing } from './r102-picture-missing.js';
+import { changedSinceIssue } from './r103-changed-since-issue.js';
 import { performsUnreleased } from './r104-performs-unreleased.js';
 import { releasedWithOpenPoints } from './r105-released-with-open-points.js';
 import { reviewDue } from './r106-review-due.js';
@@ -16,6 +17,7 @@ import { acceptUnused } from './r901-accept-unused.js';
 export const REGISTER_DIAGNOSTICS = [
   numberTwice,
   pictureMissing,
+  changedSinceIssue,
   performsUnreleased,
   releasedWithOpenPoints,
   reviewDue,

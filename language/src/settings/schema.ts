@@ -85,6 +85,13 @@ export const settingsSchema = z.strictObject({
     .min(1)
     .default('out')
     .describe('The folder that guides are written to, counted from this file.'),
+  issues: z
+    .string()
+    .min(1)
+    .default('issued')
+    .describe(
+      'The folder that issues are kept in, counted from this file. What is in it is history and never checked.',
+    ),
   url: z
     .url({ protocol: /^https?$/ })
     .optional()

@@ -1,0 +1,113 @@
+// What changed between two editions of a guide, in shop terms with the old and the new figure.
+import { diffArrays } from 'diff';
+import type { Fact, ShopFacts, WorkLine } from './facts.js';
+
+export interface Change {
+  /** What kind of change: a figure or word of a thing, or a line of the work. */
+  readonly in: 'figure' | 'work';
+  /** Whom it is about: `Hub-to-knuckle bolts`, or the title of the step. */
+  readonly subject: string;
+  /** What of it: `torque`, or `line` of the work. */
+  readonly what: string;
+  /** Absent for what is new. */
+  readonly old: string | undefined;
+  /** Absent for what is gone. */
+  readonly new: string | undefined;
+  /** Where it stands now, or stood; line from 0. */
+  readonly file: string;
+  readonly line: number;
+}
+
+/** The changes in the order of the new edition, what is gone after the rest. Layout alone is no change. */
+export function changesBetween(old: ShopFacts, now: ShopFacts): Change[] {
+  return [...factChanges(old.facts, now.facts), ...workChanges(old.work, now.work)];
+}
+
+/** One change in a line: `Hub-to-knuckle bolts: torque 105 N·m → 115 N·m`. */
+export function changeText(change: Change): string {
+  const { subject, old, new: now } = change;
+  const what = change.in === 'work' ? '' : change.what;
+  const figures =
+    old === undefined
+      ? `${what} ${now} is new`
+      : now === undefined
+        ? `${what} ${old} is gone`
+        : `${what} ${old} → ${now}`;
+  const said = figures.trim();
+  return subject === '' ? said : `${subject}: ${said}`;
+}
+
+function factChanges(old: readonly Fact[], now: readonly Fact[]): Change[] {
+  const before = new Map(old.map((fact) => [fact.key, fact]));
+  const after = new Map(now.map((fact) => [fact.key, fact]));
+  const changes: Change[] = [];
+  // An entry that is new as a whole is one change, not one for each of its figures.
+  const isWhole = (fact: Fact, other: ReadonlyMap<string, Fact>): boolean =>
+    fact.subject !== '' && !other.has(nameOf(fact));
+  for (const fact of now) {
+    const was = before.get(fact.key);
+    if (was?.value === fact.value) continue;
+    if (was === undefined && isWhole(fact, before) && fact.key !== nameOf(fact)) continue;
+    changes.push(figure(fact, was?.value, fact.value));
+  }
+  for (const fact of old) {
+    if (after.has(fact.key)) continue;
+    if (isWhole(fact, after) && fact.key !== nameOf(fact)) continue;
+    changes.push(figure(fact, fact.value, undefined));
+  }
+  return changes;
+}
+
+/** A name has no blanks, so the first word of a key is the thing's name. */
+const nameOf = (fact: Fact): string => fact.key.split(' ')[0] ?? fact.key;
+
+function figure(fact: Fact, old: string | undefined, now: string | undefined): Change {
+  const isEntry = fact.subject !== '' && fact.key === nameOf(fact);
+  const subject = isEntry && old !== undefined && now !== undefined ? nameOf(fact) : fact.subject;
+  const entry = isEntry ? `${nameOf(fact)} (${fact.what})` : undefined;
+  return {
+    in: 'figure',
+    subject: entry !== undefined && (old === undefined || now === undefined) ? '' : subject,
+    what: entry !== undefined && old !== undefined && now !== undefined ? 'title' : (entry ?? fact.what),
+    old,
+    new: now,
+    file: fact.file,
+    line: fact.line,
+  };
+}
+
+/** Lines that came right after lines that went are taken for the same lines, changed. */
+function workChanges(old: readonly WorkLine[], now: readonly WorkLine[]): Change[] {
+  const changes: Change[] = [];
+  let gone: WorkLine[] = [];
+  const flush = (): void => {
+    for (const line of gone) changes.push(work(line, line.text, undefined));
+    gone = [];
+  };
+  const parts = diffArrays([...old], [...now], { comparator: (a, b) => a.text === b.text });
+  for (const { value, added, removed } of parts) {
+    if (removed) gone.push(...value);
+    else if (added) {
+      for (const line of value) {
+        const at = gone.findIndex((was) => headOf(was) === headOf(line));
+        const was = at < 0 ? undefined : gone.splice(at, 1)[0];
+        changes.push(work(line, was?.text, line.text));
+      }
+      flush();
+    } else flush();
+  }
+  flush();
+  return changes;
+}
+
+const headOf = (line: WorkLine): string => /^[^\s,:]*/.exec(line.text)?.[0] ?? '';
+
+const work = (line: WorkLine, old: string | undefined, now: string | undefined): Change => ({
+  in: 'work',
+  subject: line.step,
+  what: 'line',
+  old,
+  new: now,
+  file: line.file,
+  line: line.line,
+});

@@ -43,8 +43,11 @@ import { leftChocked } from './s312-left-chocked.js';
 import { leftRaised } from './s313-left-raised.js';
 import { pathsDiffer } from './s401-paths-differ.js';
 import { neverReached } from './s402-never-reached.js';
+import { houseRule } from './s403-house-rule.js';
+import { usualPractice } from './s404-usual-practice.js';
+import { ruleUnreadable } from './s405-rule-unreadable.js';
 import { absentThing } from './v101-absent-thing.js';
 
-export const STATE_DIAGNOSTICS = [wrongPosture, angleBeforeSnug, singleUseAgain, stageSkipped, takenOffTwice, stillOn, stillHeld, stillCovered, stillConnected, alreadyLoose, alreadyPlaced, notPlaced, notCapped, notChocked, drainShut, fillerShut, vehiclePosture, suspensionPosture, renewedInPlace, spills, outOfOrder, shutIn, notClosedWhenFilled, jointDry, sealantSkinned, facesNotClean, notCured, notSettled, nothingToCheck, neverPutBack, neverConnected, neverTorqued, notSnugWhenLowered, leftIn, neverFilled, levelNeverChecked, neverBled, notRestored, notMovedBack, neverAdjusted, leftChocked, leftRaised, pathsDiffer, neverReached, absentThing] as const;
+export const STATE_DIAGNOSTICS = [wrongPosture, angleBeforeSnug, singleUseAgain, stageSkipped, takenOffTwice, stillOn, stillHeld, stillCovered, stillConnected, alreadyLoose, alreadyPlaced, notPlaced, notCapped, notChocked, drainShut, fillerShut, vehiclePosture, suspensionPosture, renewedInPlace, spills, outOfOrder, shutIn, notClosedWhenFilled, jointDry, sealantSkinned, facesNotClean, notCured, notSettled, nothingToCheck, neverPutBack, neverConnected, neverTorqued, notSnugWhenLowered, leftIn, neverFilled, levelNeverChecked, neverBled, notRestored, notMovedBack, neverAdjusted, leftChocked, leftRaised, pathsDiffer, neverReached, houseRule, usualPractice, ruleUnreadable, absentThing] as const;
 
 export { wrongPosture, angleBeforeSnug, singleUseAgain, stageSkipped, takenOffTwice, stillOn, stillHeld, stillCovered, stillConnected, alreadyLoose, alreadyPlaced, notPlaced, notCapped, notChocked, drainShut, fillerShut, vehiclePosture, suspensionPosture, renewedInPlace, spills, outOfOrder, shutIn, notClosedWhenFilled, jointDry, sealantSkinned, facesNotClean, notCured, notSettled, nothingToCheck, neverPutBack, neverConnected, neverTorqued, notSnugWhenLowered, leftIn, neverFilled, levelNeverChecked, neverBled, notRestored, notMovedBack, neverAdjusted, leftChocked, leftRaised, pathsDiffer, neverReached, absentThing };

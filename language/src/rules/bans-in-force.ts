@@ -1,7 +1,7 @@
 // Lasting bans as data for the guide: from which line to which line `never A while STATE` holds, and on which
-// combinations. A ban that holds as the vehicle comes in is no news; only those that an act brings about are given.
+// combinations. A thing for which it holds as the vehicle comes in is no news; only what the work brings about is given.
 import type { Act } from '../state/act.js';
-import { CAME_IN, type Guarded, whereSome } from '../state/guarded.js';
+import { whereSome } from '../state/guarded.js';
 import type { Machine } from '../state/machine.js';
 import type { StateRun } from '../state/run.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
@@ -41,7 +41,9 @@ function spansOf(m: Machine, rule: Rule, { pattern, state }: Extract<RuleForm, {
   const out: BanInForce[] = [];
   const words = { rule, banned: patternWords(pattern), while: stateWordsOf(state) };
   const holding = new Map<string, Condition>();
-  const watched = new Map(watchedBy(m.job, state).map((w) => [`${w.test.aspect} ${w.thing.id}`, w]));
+  const first = m.asAfter(-1);
+  const news = watchedBy(m.job, state).filter(({ thing, test }) => first.read(thing, test.aspect).every((c) => test.test(String(c.value)) === state.not));
+  const watched = new Map(news.map((w) => [`${w.test.aspect} ${w.thing.id}`, w]));
   let since: { act: Act; when: Condition } | undefined;
   const close = (to: Act | undefined): void => {
     if (!since) return;
@@ -54,7 +56,7 @@ function spansOf(m: Machine, rule: Rule, { pattern, state }: Extract<RuleForm, {
     for (const change of changesBy(m).get(i) ?? []) {
       const w = watched.get(change.key);
       if (!w) continue;
-      holding.set(change.key, m.d.and(m.job.exists(w.thing), brought(m, change.to, (v) => w.test.test(v) !== state.not)));
+      holding.set(change.key, m.d.and(m.job.exists(w.thing), whereSome(m.d, change.to, (v) => w.test.test(String(v)) !== state.not)));
       changed = true;
     }
     if (!changed) continue;
@@ -65,11 +67,6 @@ function spansOf(m: Machine, rule: Rule, { pattern, state }: Extract<RuleForm, {
   }
   close(undefined);
   return out;
-}
-
-/** Where an act, not the vehicle's coming in, made the state so. */
-function brought(m: Machine, guarded: Guarded, test: (value: string) => boolean): Condition {
-  return whereSome(m.d, guarded.filter((c) => c.by !== CAME_IN), (v) => test(String(v)));
 }
 
 const indexed = new WeakMap<Machine, ReadonlyMap<number, Machine['changes']>>();

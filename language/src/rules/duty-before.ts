@@ -35,6 +35,7 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
   const clock = `rule ${rule.thing.id}`;
   const aboutIt = isAboutIt(required);
   const asked = askedNames(required).map((n) => m.job.scope.resolve(n)).filter((t) => t !== undefined);
+  const sinceThings = since?.target ? boundTo(m, since.target) : [];
   // Where the rule has been told broken: what it asked for is then taken as done.
   let excused: Condition = NEVER;
   if (wait !== undefined && !since) m.clocks.start(clock, 'least', wait, m.alive, -1);
@@ -42,8 +43,9 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
   /** Where A would come too soon, and where C itself has not happened. */
   const tooSoon = (key: string, when: Condition): { when: Condition; unopened: Condition; left: number } => {
     const asked = m.d.minus(when, excused);
-    const unopened = duties.find(key, (v) => v === NOT_YET, asked).when;
-    if (wait === undefined) return { when: duties.find(key, (v) => v !== MET, asked).when, unopened, left: 0 };
+    // What a finding before this one has assumed needs no second finding.
+    const unopened = m.d.minus(duties.find(key, (v) => v === NOT_YET, asked).when, sinceThings.reduce<Condition>((c, t) => m.d.or(c, m.assumedWhere(t)), NEVER));
+    if (wait === undefined) return { when: m.d.or(unopened, duties.find(key, (v) => v === OPEN, asked).when), unopened, left: 0 };
     const short = m.clocks.short(clock, wait, m.d.minus(asked, unopened));
     const left = Math.max(0, ...short.map((s) => wait - s.minutes));
     return { when: short.reduce<Condition>((c, s) => m.d.or(c, s.when), unopened), unopened, left };
@@ -115,12 +117,16 @@ function directionsOf(pattern: EventPattern): ReadonlySet<string> {
 function assumeSince(m: Machine, { target, verbs }: EventPattern, act: Act, when: Condition): void {
   if (!target || !directionsOf({ verbs } as EventPattern).has('apart')) return;
   const deficit: Deficit = { act, need: 'end', about: [], lacks: [], silent: true, also: new Map(), late: [], arrived: new Map() };
-  for (const thing of allThings(m.job.scopes).filter((t) => isTarget(target, t, undefined))) {
+  for (const thing of boundTo(m, target)) {
     deficit.lacks.push(...notOff(m, { target: thing, count: undefined, value: undefined, when: m.job.exists(thing) }, when));
   }
   if (deficit.lacks.length === 0) return;
   m.ruled.push(deficit);
   for (const lack of deficit.lacks) assumeLack(m, lack, deficit);
+}
+
+function boundTo(m: Machine, target: NonNullable<EventPattern['target']>): Thing[] {
+  return allThings(m.job.scopes).filter((t) => isTarget(target, t, undefined));
 }
 
 function missingWords({ required, since }: Before, it: Thing | undefined, left: number): string {

@@ -13,7 +13,7 @@ export const STARTER_MARKS: Readonly<Record<string, string>> = {
   'battery-positive': 'The positive battery lead: off last, on first.',
   'engine-wiring': 'Engine wiring: opened with the battery off.',
   fuel: 'A fuel line under pressure: let off first, leaks looked for afterwards.',
-  refrigerant: 'A refrigerant line, or the refrigerant: recovered before opening, evacuated before charging.',
+  'air-conditioning': 'A refrigerant line, or the refrigerant: recovered before opening, evacuated before charging.',
   'pressure-line': 'A line under pressure: let off before it is opened.',
   hydraulic: 'A hydraulic line: capped when open.',
   'keep-clean': 'A line that dirt must not fall into: cleaned around before it is opened.',

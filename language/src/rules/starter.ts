@@ -66,10 +66,10 @@ rules
     after connect any connection marked fuel
     require inspect or test any thing
   usual-recover: Refrigerant is recovered before its line is opened.
-    before disconnect or separate any connection marked refrigerant
+    before disconnect or separate any connection marked air-conditioning
     require recover any fluid
   usual-evacuate: A refrigerant circuit is evacuated before it is charged.
-    before charge any fluid marked refrigerant
+    before charge any fluid marked air-conditioning
     require evacuate any circuit
   usual-line-pressure: Let the pressure off before a pressure line is opened.
     before disconnect or separate any connection marked pressure-line

@@ -31,7 +31,7 @@ export function reportState(run: StateRun): Finding[] {
 
 /** The things that a finding says are never put right. */
 export function thingsTold(run: StateRun): ReadonlySet<Thing> {
-  const missing = run.deficits.filter((d) => !d.silent).flatMap((d) => d.lacks.filter((l) => directionOf(l.want) === 'together' && !arrived(run.machine, d, l)));
+  const missing = run.deficits.filter((d) => !d.silent).flatMap((d) => d.lacks.filter((l) => directionOf(l.want) === 'together' && !arrived(run.machine, d, l) && !isAssumedThere(run.machine, l)));
   return new Set(missing.map((l) => l.thing));
 }
 

@@ -1,6 +1,7 @@
 // What all grammar rules share: the place of the line in the file, the one finding it may have, and the rules for raw
 // text and leftovers. The grammar is total: whatever does not fit is taken by a rule for leftovers, so no rule ever
-// fails and no line needs to be skipped.
+// fails and no line needs to be skipped. One token of lookahead tells the alternatives apart; where a comma or sign
+// needs the next token too, a gate asks for it.
 import { EmbeddedActionsParser, type IToken } from 'chevrotain';
 import { type DiagnosticDef, type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { operandMissing } from '../diagnostics/g204-operand-missing.js';
@@ -20,7 +21,7 @@ export abstract class ParserBase extends EmbeddedActionsParser {
   protected constructor(skipValidations: boolean) {
     super([...TOKEN_TYPES], {
       skipValidations,
-      maxLookahead: 2,
+      maxLookahead: 1,
       recoveryEnabled: false,
       nodeLocationTracking: 'none',
     });

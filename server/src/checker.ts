@@ -29,8 +29,10 @@ interface Known {
   readonly cost: number;
 }
 
-/** Edits that cost less than this are checked as soon as the message is read. */
-const AT_ONCE = 12;
+/** Edits that cost less than this, in milliseconds, are checked as soon as the message is read: less than between two keys. */
+const AT_ONCE = 60;
+/** A question that follows an edit at once, as completion does, goes first. Milliseconds. */
+const MANNERS = 4;
 /** The longest wait after an edit. */
 const LONGEST_WAIT = 400;
 /** How long background work may keep the server from its messages. */
@@ -58,11 +60,11 @@ export class Checker {
     const cost = this.#known.get(at)?.cost ?? 0;
     this.#cancelEdit?.();
     if (cost <= AT_ONCE) {
-      this.#cancelEdit = this.#host.later(0, () => this.#check(at));
+      this.#cancelEdit = this.#host.later(MANNERS, () => this.#check(at));
       return;
     }
     this.#syntaxFirst(at);
-    this.#cancelEdit = this.#host.later(Math.min(LONGEST_WAIT, cost / 2), () => this.#check(at));
+    this.#cancelEdit = this.#host.later(Math.min(LONGEST_WAIT, cost / 4), () => this.#check(at));
   }
 
   /** Everything may be different: folders, settings or files came or went. */

@@ -23,7 +23,8 @@ export function folderOf(uri: string): string {
 /** The folder above a folder URI (both end with a slash); undefined at the top. */
 export function above(folder: string): string | undefined {
   const up = folder.slice(0, folder.slice(0, -1).lastIndexOf('/') + 1);
-  return /:\/\/[^/]*\/$/.test(up) || !up.includes('://') || up === folder || /:\/$/.test(up) ? undefined : up;
+  // The top of a disk holds no library: looking through it would take a while. The top of another authority may.
+  return /:\/\/\/?$/.test(up) || !up.includes('://') || up === folder || /:\/$/.test(up) ? undefined : up;
 }
 
 /** The library path of a URI below a root that ends with a slash; undefined when it lies elsewhere. */

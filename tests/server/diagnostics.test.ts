@@ -122,9 +122,9 @@ describe('suppression', () => {
       files: shop(HEAD),
       settings: { findings: { suppress: [{ files: '**', codes: ['W999'] }] } },
     });
-    session.connection.onNotification('window/showMessage', ({ message }: { message: string }) =>
-      told.push(message),
-    );
+    session.connection.onNotification('window/showMessage', ({ message }: { message: string }) => {
+      told.push(message);
+    });
     session.changeSettings({ findings: { suppress: [{ files: '**', codes: ['W998'] }] } });
     await expect.poll(() => told.join('\n'), { timeout: 5000 }).toContain('W998');
   });

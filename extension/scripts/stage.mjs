@@ -28,9 +28,9 @@ const FILES = [
 ];
 
 /** Server and command lie as they lie in the repository, so that they find each other by the same paths. */
-const BUNDLES = ['server/dist/node.js', 'server/dist/worker.js', 'compiler/dist/baywright.js'];
+const BUNDLES = ['server/dist/worker.js', 'compiler/dist/baywright.js', 'compiler/templates'];
 /** What the PDF engine reads; left out of the universal package. */
-const PRINTING = ['compiler/fonts', 'compiler/templates'];
+const PRINTING = ['compiler/fonts'];
 
 export function stage(target, engine) {
   const folder = `${ROOT}out/extension/stage/${target}`;

@@ -4,8 +4,9 @@ import { LanguageClient, TransportKind } from 'vscode-languageclient/node';
 import { start } from './start.js';
 
 export async function activate(context: ExtensionContext): Promise<void> {
-  const module = Uri.joinPath(context.extensionUri, 'bundles', 'server', 'dist', 'node.js').fsPath;
-  const transport = TransportKind.ipc;
+  // The command starts the server and lends it what makes guides: previews and prints come from the same program.
+  const module = Uri.joinPath(context.extensionUri, 'bundles', 'compiler', 'dist', 'baywright.js').fsPath;
+  const server = { module, transport: TransportKind.ipc, args: ['server'] };
   await start(context, {
     onDisk: true,
     makeClient: (options) =>
@@ -13,14 +14,14 @@ export async function activate(context: ExtensionContext): Promise<void> {
         'baywright',
         'Baywright',
         {
-          run: { module, transport },
-          debug: { module, transport, options: { execArgv: ['--nolazy', '--inspect=6019'] } },
+          run: server,
+          debug: { ...server, options: { execArgv: ['--nolazy', '--inspect=6019'] } },
         },
         options,
       ),
     command: {
       node: process.execPath,
-      script: Uri.joinPath(context.extensionUri, 'bundles', 'compiler', 'dist', 'baywright.js').fsPath,
+      script: module,
     },
   });
 }

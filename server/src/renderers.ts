@@ -1,6 +1,6 @@
 // The seam to guides: the server makes none, since the compiler stands beside it, not below it. Whoever starts the
 // server lends what it can: the command line all of it, a worker nothing; questions then get a plain answer.
-import type { Analysis } from '@baywright/language';
+import type { Analysis, Settings } from '@baywright/language';
 import type {
   GuideKind,
   GuideOptions,
@@ -13,6 +13,7 @@ import type {
 /** What a guide is made from. */
 export interface GuideSource {
   readonly analysis: Analysis;
+  readonly settings: Settings;
   readonly uri: string;
   readonly rootUri: string;
   /** A file beside the source as base64, undefined when there is none; `path` is a library path. */

@@ -17,11 +17,21 @@ export default defineCommand({
     ['baywright server --stdio', 'what most editors are set to'],
     ['baywright server --socket 6010', 'over a socket'],
   ],
-  async run(_context, _args, { socket, pipe, ipc, stdio }) {
+  async run({ shell }, _args, { socket, pipe, ipc, stdio }) {
     // The connection reads its channel from the process's own arguments.
     if (socket === undefined && pipe === undefined && !ipc && !stdio) process.argv.push('--stdio');
-    const { startServer } = await import('@baywright/server');
+    const { registerRenderers, startServer } = await import('@baywright/server');
+    const { guideRenderers } = await import('../lend-guides.js');
+    registerRenderers(guideRenderers(shell, await hasEngine()));
     startServer();
     return new Promise<number>(() => undefined);
   },
 });
+
+/** Whether the typesetter of this machine is installed; the universal package of the editor leaves it out. */
+async function hasEngine(): Promise<boolean> {
+  return import('@myriaddreamin/typst-ts-node-compiler').then(
+    () => true,
+    () => false,
+  );
+}

@@ -75,6 +75,7 @@ const NO_PREVIEW =
 function sourceOf(snapshot: Snapshot, view: View): GuideSource {
   return {
     analysis: snapshot.analysis(),
+    settings: snapshot.shelf.settings,
     uri: snapshot.uri,
     rootUri: snapshot.shelf.root,
     readBase64: (path) => view.readBase64(snapshot.shelf.uri(path)),

@@ -41,6 +41,8 @@ inspection
   step: Look at the cover
     inspect cover
       reject: cracks, a bent edge
+      if rejected
+        renew cover
 
 # What was taken off goes back on, and is torqued: \`baywright check\` tells what is missing.
 installation

@@ -25,6 +25,10 @@ export interface Trouble {
   readonly problem: string;
 }
 
+/** One line of standard error for each. */
+export const troubleLines = (troubles: readonly Trouble[], paint: { red(text: string): string }): string =>
+  troubles.map(({ path, problem }) => `${paint.red('baywright:')} ${path} ${problem}\n`).join('');
+
 interface OpenShelf extends OpenLibrary {
   readonly paths: Set<string>;
 }

@@ -1,7 +1,20 @@
 // The real world: Node's file system, streams and clock.
-import { type Dirent, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import {
+  type Dirent,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  watch as watchFolder,
+  writeFileSync,
+} from 'node:fs';
+import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
-import { dirname, resolve } from 'node:path';
+import { basename, dirname, join, resolve } from 'node:path';
 import writeFileAtomic from 'write-file-atomic';
 import {
   CannotRun,
@@ -30,6 +43,10 @@ export function nodeShell(): Shell {
     readStdin,
     list,
     write,
+    writeFolder,
+    hash,
+    git,
+    watch,
     checkElsewhere,
     threads: availableParallelism(),
   };
@@ -115,6 +132,76 @@ function write(path: string, data: string | Uint8Array): void {
   }
 }
 
+/** Filled under a hidden name beside its place, then moved there: a killed run leaves a hidden folder and no torn one. */
+function writeFolder(path: string, files: ReadonlyMap<string, string | Uint8Array>): void {
+  let temporary: string | undefined;
+  try {
+    if (existsSync(path)) throw new CannotRun(`${path} is there already; nothing was changed`);
+    mkdirSync(dirname(path), { recursive: true });
+    temporary = mkdtempSync(join(dirname(path), `.${basename(path)}-`));
+    for (const [name, data] of files) {
+      const file = join(temporary, name);
+      mkdirSync(dirname(file), { recursive: true });
+      writeFileSync(file, data, { flush: true });
+    }
+    renameSync(temporary, path);
+  } catch (error) {
+    if (temporary !== undefined) rmSync(temporary, { recursive: true, force: true });
+    if (error instanceof CannotRun) throw error;
+    throw new CannotRun(`${path} ${reason(error)}; nothing was changed`);
+  }
+}
+
+/** Modules that most runs do without: each takes longer to load than a small file takes to check. */
+const load = createRequire(import.meta.url);
+
+function hash(data: string | Uint8Array): string {
+  const { createHash } = load('node:crypto') as typeof import('node:crypto');
+  return createHash('sha256').update(data).digest('hex');
+}
+
+function git(folder: string, args: readonly string[]): Reading {
+  const { spawnSync } = load('node:child_process') as typeof import('node:child_process');
+  const run = spawnSync('git', ['-C', folder, ...args], { maxBuffer: LARGEST_FILE, windowsHide: true });
+  if (run.error) return { problem: 'cannot be asked for: git is not installed here' };
+  if (run.status !== 0) {
+    const said =
+      run.stderr
+        .toString('utf8')
+        .trim()
+        .split('\n')[0]
+        ?.replace(/^fatal: /, '') ?? '';
+    return { problem: `is not known to git (${said})` };
+  }
+  return decodeText(run.stdout);
+}
+
+/** Changes come in bursts when an editor saves; they are handed on together. */
+const BURST_MS = 60;
+
+function watch(folder: string, changed: (paths: readonly string[]) => void): { stop(): void } {
+  let waiting = new Set<string>();
+  let timer: NodeJS.Timeout | undefined;
+  const watcher = watchFolder(folder, { recursive: true }, (_event, name) => {
+    if (name === null) return;
+    waiting.add(slashes(join(folder, name)));
+    clearTimeout(timer);
+    timer = setTimeout(() => {
+      const paths = [...waiting].sort();
+      waiting = new Set();
+      changed(paths);
+    }, BURST_MS);
+  });
+  // A folder that goes away ends the watch; what it held is reported by the next check.
+  watcher.on('error', () => watcher.close());
+  return {
+    stop: () => {
+      clearTimeout(timer);
+      watcher.close();
+    },
+  };
+}
+
 const slashes = (path: string): string => path.replaceAll('\\', '/');
 
 /** Why the system refused, in words that follow the file's name. */
@@ -135,4 +222,6 @@ const REASONS: Readonly<Record<string, string>> = {
   ENAMETOOLONG: 'has too long a name',
   EMFILE: 'cannot be opened: too many files are open',
   EBUSY: 'is in use by another program',
+  ENOTEMPTY: 'is there already',
+  EEXIST: 'is there already',
 };

@@ -41,6 +41,14 @@ export interface Shell {
   readonly threads: number;
   /** Writes a file whole or not at all, and makes the folders above it. */
   write(path: string, data: string | Uint8Array): void;
+  /** Makes a folder with all its files, or nothing; refused where the folder is there already. */
+  writeFolder(path: string, files: ReadonlyMap<string, string | Uint8Array>): void;
+  /** SHA-256 as lower-case hexadecimal digits. */
+  hash(data: string | Uint8Array): string;
+  /** What git prints for these arguments, or why it cannot be asked. */
+  git(folder: string, args: readonly string[]): Reading;
+  /** Calls back with the paths of files that changed below a folder, until `stop`. Absent where nothing can be watched. */
+  watch?(folder: string, changed: (paths: readonly string[]) => void): { stop(): void };
 }
 
 /** Some files of one library, to be checked by another thread. */

@@ -3,6 +3,7 @@
 import type { CommandDef } from '../command.js';
 import build from './build.js';
 import check from './check.js';
+import compare from './compare.js';
 import completions from './completions.js';
 import convert from './convert.js';
 import explain from './explain.js';
@@ -11,12 +12,15 @@ import start from './new.js';
 import order from './order.js';
 import server from './server.js';
 import torque from './torque.js';
+import whereUsed from './where-used.js';
 
 export const COMMANDS: readonly CommandDef[] = [
   check,
   build,
   format,
   start,
+  whereUsed,
+  compare,
   explain,
   convert,
   torque,

@@ -8,19 +8,18 @@ import {
   phrase,
   phraseText,
   type Thing,
-  tighteningCount,
   type trade,
   writtenMinutes,
 } from '@baywright/language';
-import type { Beside, Marks, OrderDiagram, TorqueStage } from '../beside.js';
+import type { Beside, Marks, OrderDiagram } from '../beside.js';
 import { type Prose, text } from '../inline.js';
 import { headOf, orderOf } from './heads.js';
 import { figureOf, minutesText } from './measures.js';
 import { capitalFirst } from './names.js';
-import { type Place, type Print, sourceOf } from './print.js';
+import type { Place, Print } from './print.js';
 import { type LimitHere, limitsAt } from './readings.js';
 import { titleOf } from './texts.js';
-import { torqueConditions, torquesAt } from './torques.js';
+import { notesOfSources, torqueBoxes } from './torque-box.js';
 import type { RowAt } from './uses.js';
 import { comingRow, type Walk } from './walk.js';
 
@@ -34,9 +33,6 @@ export interface Boxes {
   readonly without?: ReadonlySet<string>;
   readonly timing: Omit<trade.TimedStep, 'id' | 'handsOnMin'>;
 }
-
-/** More heads than this are not drawn one by one. */
-const MOST_MARKS = 24;
 
 export function besidesOf(
   walk: Walk,
@@ -65,75 +61,6 @@ export function besidesOf(
 }
 
 const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [], timing: {} };
-
-function torqueBoxes(
-  print: Print,
-  statement: BoundStatement,
-  thing: Thing,
-  place: Place,
-  at: RowAt,
-  stagesDone: number,
-): Boxes {
-  const { language, uses } = print;
-  const head = headOf(print, thing);
-  const order = orderOf(print, thing, statement);
-  const count = tighteningCount(thing);
-  const conditions = torqueConditions(print, thing, statement, order?.written);
-  const here = torquesAt(print, thing, statement, place, stagesDone);
-  const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
-  const source = sourceOf(print, place.scope.file.path, statement.line.start);
-  const isRecheck = statement.verb.word === 'recheck';
-  for (const { stages, nm, per, variant } of here) {
-    if (per !== undefined) uses.sources.add(per);
-    if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm) });
-    const how = variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions];
-    uses.torques.push({
-      ...at,
-      thing,
-      joint: capitalFirst(titleOf(print, thing)),
-      head,
-      count,
-      stages,
-      nm,
-      how: how.flatMap((words, i) => (i === 0 ? words : [text(', '), ...words])),
-      order: order?.diagram,
-      tool,
-      source,
-    });
-  }
-  const stages = here[0]?.stages ?? [];
-  return {
-    ...NONE,
-    beside: here.map(({ stages: own, variant }) => ({
-      kind: 'torque',
-      ...(head ? { head } : {}),
-      count,
-      stages: own,
-      conditions: variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions],
-    })),
-    marks: isRecheck ? [] : marksOf(print, thing, stages, head?.shape ?? 'round'),
-    notes: notesOfSources(
-      here.map(({ per }) => per),
-      language,
-    ),
-    ...(order && !isRecheck ? { order: order.diagram } : {}),
-    without: new Set(['bare', 'order', 'stage', 'per']),
-  };
-}
-
-function marksOf(print: Print, thing: Thing, stages: readonly TorqueStage[], shape: Marks['shape']): Marks[] {
-  const count = tighteningCount(thing);
-  if (count > MOST_MARKS || (count === 1 && stages.length < 2)) return [];
-  if (stages.length < 2) return [{ label: text(phrase('tick-each', print.language)), count, shape }];
-  return stages.map((stage) => ({ label: text(capitalFirst(stage.label ?? '')), count, shape }));
-}
-
-function notesOfSources(pers: readonly (string | undefined)[], language: Print['language']): Prose[] {
-  const names = [...new Set(pers.filter((per) => per !== undefined && per !== '?'))];
-  return names.length === 0
-    ? []
-    : [[text(capitalFirst(phraseText('per-source', language, { source: names.join(', ') })))]];
-}
 
 function socketBoxes(print: Print, statement: BoundStatement, thing: Thing): Boxes {
   const turns = new Set(['remove', 'loosen', 'snug', 'tighten', 'back-off']);
@@ -273,7 +200,7 @@ function waitBoxes(walk: Walk, statement: BoundStatement, at: RowAt): Boxes {
 /** The clocks that a supply starts: it must be closed in within a time. */
 function clocksOf(walk: Walk, statement: BoundStatement, objects: readonly BoundItem[], at: RowAt): Beside[] {
   const { print } = walk;
-  const words: readonly [string, PhraseId][] = [['fit within', 'fit-within']];
+  const words: readonly [string, PhraseId][] = [['fit within', 'close-joint']];
   if (statement.verb.word !== 'apply') return [];
   return objects.flatMap(({ thing }) =>
     words.flatMap(([word, id]): Beside[] => {
@@ -287,7 +214,7 @@ function clocksOf(walk: Walk, statement: BoundStatement, objects: readonly Bound
           sense: 'at most',
           seconds: Math.round(minutes * 60),
           length: { value: time, unit: '' },
-          name: phraseText(id, print.language, { time }),
+          name: phrase(id, print.language),
           from: at,
         },
       ];

@@ -27,7 +27,7 @@ export function branchHeading(walk: Walk, line: IfLine, row: RowAt | undefined):
   const id = isLevel ? (test === 'below' ? 'if-level-below' : 'if-level-above') : PHRASE_OF[test];
   const [before = '', after] = phraseText(id, language, { object: '\u0000', limit: bound }).split('\u0000');
   if (after === undefined) return [text(`${before}:`)];
-  return [text(before), { kind: 'line', text: asked.number, row: asked.row }, text(`${after}: `)];
+  return [text(before), { kind: 'line', text: asked.number, row: asked.row }, text(`${after}:`)];
 }
 
 function askedBy(walk: Walk, line: IfLine, row: RowAt | undefined): Asked | undefined {

@@ -1,13 +1,5 @@
 // The first page and the tables behind the steps: what it fits, times, dangers, needs, sources, revisions, questions.
-import {
-  type LabourLine,
-  phrase,
-  phraseText,
-  SIGNAL_WORDS,
-  SIGNALS,
-  trade,
-  writtenMinutes,
-} from '@baywright/language';
+import { phrase, phraseText, SIGNAL_WORDS, SIGNALS, trade, writtenMinutes } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
 import { identityOf, openQuestions, sideText } from './identity.js';
@@ -16,6 +8,7 @@ import { capitalFirst, sideWord } from './names.js';
 import { needGroups } from './needs.js';
 import { type Print, sourceOf } from './print.js';
 import { titleOf, written } from './texts.js';
+import { holding } from './torques.js';
 
 export function frontBlocks(print: Print): Block[] {
   const { language } = print;
@@ -30,9 +23,19 @@ export function frontBlocks(print: Print): Block[] {
     ...(groups.length > 0
       ? [{ kind: 'needs', title, layout: 'list', groups: groups.map(amountsInline) } as const]
       : []),
-    { kind: 'key', revised: [] },
+    ...(isLong(groups, dangers) ? [] : [KEY]),
     { kind: 'statement', body: [text(phrase('statement-long', language))] },
   ];
+}
+
+const KEY: BlockOf<'key'> = { kind: 'key', revised: [] };
+
+/** Rows of the first page's tables beyond which the key to the pages moves behind the steps, so that one page is enough. */
+const FIRST_PAGE_ROWS = 18;
+
+function isLong(groups: ReturnType<typeof needGroups>, dangers: readonly unknown[]): boolean {
+  const rows = groups.reduce((sum, group) => sum + group.rows.length, 0);
+  return rows + 1.5 * dangers.length > FIRST_PAGE_ROWS;
 }
 
 /** The first page has no column for amounts and numbers: they follow the name. */
@@ -119,14 +122,18 @@ export function appliesText(print: Print): string {
 function times(print: Print): BlockOf<'masthead'>['times'] {
   const { language, uses } = print;
   const line = trade.timeline(uses.timed);
-  const labour = labourText(print);
+  const labour = labourTimes(print);
   const crew = print.job.file.lines.find((one) => one.kind === 'crew');
   const count = crew?.kind === 'crew' ? crew.count?.value : undefined;
   return [
-    {
-      label: phrase('hands-on', language),
-      value: labour ?? phraseText('about', language, { value: minutesText(line.handsOnMin) }),
-    },
+    ...(labour.length > 0
+      ? labour
+      : [
+          {
+            label: phrase('hands-on', language),
+            value: phraseText('about', language, { value: minutesText(line.handsOnMin) }),
+          },
+        ]),
     {
       label: phrase('waiting', language),
       value: line.waitingMin > 0 ? minutesText(line.waitingMin) : phrase('none', language),
@@ -143,27 +150,17 @@ function times(print: Print): BlockOf<'masthead'>['times'] {
   ];
 }
 
-/** Declared labour on the printed combinations; undefined where none is declared. */
-function labourText(print: Print): string | undefined {
-  const { universe } = print.job;
-  const lines = print.analysis.model.labour;
-  const guarded = lines.filter(({ guard }) => guard !== undefined);
-  const taken = guarded.reduce((all, line) => universe.diagrams.or(all, print.job.where(line.guard)), 0);
-  const where = (line: LabourLine): number =>
-    universe.diagrams.and(
-      print.when,
-      line.guard ? print.job.where(line.guard) : universe.diagrams.not(taken),
-    );
+/** Declared labour on the printed combinations, an entry for each that has its own; empty where none is declared. */
+function labourTimes(print: Print): { label: string; value: string }[] {
   const twice = print.sides.length > 1 ? 2 : 1;
-  const said = lines.flatMap((line) => {
+  return holding(print, print.when, print.analysis.model.labour).flatMap(({ line, variant }) => {
     const minutes = writtenMinutes(line.time);
-    if (minutes === undefined || where(line) === 0) return [];
-    const words = universe.diagrams.implies(print.when, where(line))
-      ? undefined
-      : universe.words(where(line));
-    return [`${minutesText(minutes * twice)}${words === undefined ? '' : ` (${words})`}`];
+    if (minutes === undefined) return [];
+    const label = phrase('hands-on', print.language);
+    return [
+      { label: variant === undefined ? label : `${label}, ${variant}`, value: minutesText(minutes * twice) },
+    ];
   });
-  return said.length === 0 ? undefined : said.join(', ');
 }
 
 /** What other prints of the same procedure there are. */
@@ -224,7 +221,8 @@ function dangerRows(print: Print): BlockOf<'dangers'>['rows'] {
 const MOST_DANGERS = 3;
 
 export function backBlocks(print: Print): Block[] {
-  return [...sourceBlock(print), ...revisionBlock(print), ...questionBlock(print)];
+  const isMoved = isLong(needGroups(print), dangerRows(print));
+  return [...(isMoved ? [KEY] : []), ...sourceBlock(print), ...revisionBlock(print), ...questionBlock(print)];
 }
 
 export function sourceBlock(print: Print): Block[] {

@@ -4,6 +4,7 @@ import { type Analysis, phrase } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
 import type { GuideDocument, OutputFinding } from '../document.js';
 import { wordsOf } from '../words-of.js';
+import { withBans } from './bans.js';
 import { backBlocks, frontBlocks } from './front.js';
 import { identityOf } from './identity.js';
 import { type GuideChoice, type GuideShelf, type Print, printOf } from './print.js';
@@ -23,7 +24,7 @@ export interface LoweredGuide {
 export function lowerGuide(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): LoweredGuide {
   const print = printOf(analysis, choice, shelf);
   const walk = newWalk(print);
-  const steps = lowerSteps(walk);
+  const { steps, bans } = withBans(walk, lowerSteps(walk));
   const standing = [phrase('standing-statement', print.language), shelf.settings.shop.name]
     .filter((part) => part !== '')
     .join(' ');
@@ -34,7 +35,7 @@ export function lowerGuide(analysis: Analysis, choice: GuideChoice, shelf: Guide
     words: wordsOf(choice.language),
     standing,
     things: Object.fromEntries(walk.things),
-    bans: [],
+    bans,
     blocks: BLOCKS[choice.sheet](walk, print, steps),
   };
   return { document, findings: print.findings, untranslated: print.untranslated };

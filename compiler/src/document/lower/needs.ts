@@ -14,9 +14,9 @@ import {
   trade,
 } from '@baywright/language';
 import type { NeedRow } from '../blocks.js';
-import { type Inline, type Prose, text } from '../inline.js';
+import { type Inline, type Prose, plainFigure, text } from '../inline.js';
 import { gradeText } from './grades.js';
-import { measureProse, quantityInline } from './measures.js';
+import { figureOf, firstMeasure, measureProse, quantityInline } from './measures.js';
 import { capitalFirst, sideWord, smallFirst } from './names.js';
 import type { Print } from './print.js';
 import { partNumber, titleOf } from './texts.js';
@@ -59,15 +59,27 @@ const strong = (words: string): Inline => ({ kind: 'strong', children: [text(wor
 
 function wornRows(print: Print): NeedRow[] {
   const names = [...print.uses.worn.keys()].map((thing) => capitalFirst(titleOf(print, thing)));
-  return names.map((name) => ({ what: [strong(name)], for: [] }));
+  return names.length === 0 ? [] : [{ what: [strong(names.join(', '))], for: [] }];
 }
 
-/** Sockets by drive: the smallest drive that takes the largest torque asked of that socket. */
+interface Socket {
+  /** `hex`, `six-lobe`: the words before the size. */
+  readonly shape: string;
+  readonly size: string;
+  readonly sort: number;
+  nm: number;
+  readonly things: Set<Thing>;
+}
+
+/** Sockets by shape and drive: the smallest drive that takes the largest torque asked of that socket. */
 function socketRows(print: Print): NeedRow[] {
-  const sizes = new Map<string, { label: string; sort: number; nm: number; things: Set<Thing> }>();
+  const sizes = new Map<string, Socket>();
   for (const { head, thing, nm = 0 } of print.uses.heads) {
+    const shape = head.size === '' ? head.label : head.label.slice(0, head.label.indexOf(head.size)).trim();
+    const size = head.label.slice(shape.length).trim();
     const known = sizes.get(head.label) ?? {
-      label: head.label,
+      shape,
+      size,
       sort: sizeNumber(head.size),
       nm: 0,
       things: new Set<Thing>(),
@@ -76,18 +88,32 @@ function socketRows(print: Print): NeedRow[] {
     known.things.add(thing);
     sizes.set(head.label, known);
   }
-  const rows = [...sizes.values()].sort(
-    (a, b) =>
-      a.label.split('\u00a0')[0]?.localeCompare(b.label.split('\u00a0')[0] ?? '', 'en') || a.sort - b.sort,
-  );
-  return rows.map(({ label, nm, things }) => {
-    const drive = nm > 0 ? trade.drive(nm).inch : undefined;
-    const drives =
-      drive === undefined
-        ? []
-        : [text(`, ${phraseText('drive', print.language, { size: `${drive}\u00a0in` })}`)];
-    return { what: [strong(capitalFirst(label)), ...drives], for: [text(listTitles(print, [...things]))] };
+  const rows = new Map<string, Socket[]>();
+  for (const socket of [...sizes.values()].sort((a, b) => a.sort - b.sort)) {
+    const drive = socket.nm > 0 ? trade.drive(socket.nm).inch : '';
+    const key = `${socket.shape}\u0000${drive}`;
+    rows.set(key, [...(rows.get(key) ?? []), socket]);
+  }
+  return [...rows].map(([key, sockets]) => {
+    const [shape = '', drive = ''] = key.split('\u0000');
+    const unit = commonUnit(sockets.map(({ size }) => size));
+    const list = sockets
+      .map(({ size }) => (unit === '' ? size : size.slice(0, -unit.length).trim()))
+      .join(', ');
+    const named = `${capitalFirst(shape)} ${list}${unit === '' ? '' : `\u00a0${unit}`}`;
+    const driven =
+      drive === '' ? [] : [text(`, ${phraseText('drive', print.language, { size: `${drive}\u00a0in` })}`)];
+    return {
+      what: [strong(named.trim()), ...driven],
+      for: [text(listTitles(print, [...new Set(sockets.flatMap(({ things }) => [...things]))]))],
+    };
   });
+}
+
+/** `mm` where all sizes end with it. */
+function commonUnit(sizes: readonly string[]): string {
+  const units = new Set(sizes.map((size) => size.split('\u00a0').at(1) ?? ''));
+  return units.size === 1 ? ([...units][0] ?? '') : '';
 }
 
 /** `9/16` and `18` as numbers, for sorting. */
@@ -150,7 +176,7 @@ function wrenchRows(print: Print): NeedRow[] {
       ? strong(capitalFirst(titleOf(print, thing)))
       : strong(phrase('wrench-that-suits', print.language));
     return {
-      what: range ? [name, text(', '), quantityInline(range, print)] : [name],
+      what: range ? [name, text(`, ${firstFigure(print, range)}`)] : [name],
       for: [text([...values].join(', '))],
     };
   });
@@ -171,25 +197,40 @@ function toolRows(print: Print): NeedRow[] {
   const tools = [...new Set([...rated.keys(), ...print.uses.tools.keys()])].filter(
     (thing) => clausesOf(thing, 'torque').length === 0 || !wrenches.has(thing),
   );
-  return tools.map((thing) => {
+  const name = (thing: Thing): Prose => {
     const measure = rated.get(thing) ?? clausesOf(thing, 'rated')[0]?.clause.spec?.stages[0]?.measure.measure;
     const number = partNumber(print, thing, print.when);
-    return {
-      what: [
-        strong(capitalFirst(titleOf(print, thing))),
-        ...(measure ? [text(', '), quantityInline(measure, print)] : []),
-      ],
-      for: rowsProse(print.uses.tools.get(thing) ?? []),
-      ...(number === undefined ? {} : { number }),
-    };
-  });
+    const more = [
+      ...(number === undefined ? [] : [number]),
+      ...(measure ? [firstFigure(print, measure)] : []),
+    ];
+    return [
+      strong(capitalFirst(titleOf(print, thing))),
+      ...(more.length === 0 ? [] : [text(`, ${more.join(', ')}`)]),
+    ];
+  };
+  const isRated = (thing: Thing): boolean => rated.has(thing) || clausesOf(thing, 'rated').length > 0;
+  return [tools.filter(isRated), tools.filter((thing) => !isRated(thing))].flatMap((some): NeedRow[] =>
+    some.length === 0
+      ? []
+      : [
+          {
+            what: some.flatMap((thing, i) => [...(i === 0 ? [] : [text('; ')]), ...name(thing)]),
+            for: rowsProse(some.flatMap((thing) => print.uses.tools.get(thing) ?? [])),
+          },
+        ],
+  );
+}
+
+/** The figure of the shop's own system alone, for lists. */
+function firstFigure(print: Print, measure: Measure): string {
+  return plainFigure(figureOf(firstMeasure(measure, print), print.language));
 }
 
 function placedRows(print: Print): NeedRow[] {
-  return [...print.uses.placed].map(([thing, at]) => ({
-    what: [strong(capitalFirst(titleOf(print, thing)))],
-    for: rowsProse(at),
-  }));
+  const names = [...print.uses.placed.keys()].map((thing) => capitalFirst(titleOf(print, thing)));
+  const at = [...print.uses.placed.values()].flat();
+  return names.length === 0 ? [] : [{ what: [strong(names.join('; '))], for: rowsProse(at) }];
 }
 
 /** Numbers of rows as links: `2.6, 4.1`. */

@@ -107,14 +107,18 @@ export function sourceOf(print: Print, file: string, offset: number): SourceRef 
   return { file, line };
 }
 
-/** What the combinations are, in words; undefined where they are all that is printed. */
+/**
+ * What sets some combinations apart among those of a place, in words; undefined where they are all of them. Ways in
+ * which the place differs from other prints are not said again.
+ */
 export function variantWords(print: Print, when: Condition, within: Condition): string | undefined {
   const { universe } = print.job;
   const { diagrams } = universe;
   if (diagrams.implies(within, when)) return undefined;
-  // Words are worked out against the whole domain: what lies outside the print does not matter to them.
-  return (
-    universe.words(diagrams.or(when, diagrams.minus(universe.domain, within))) ??
-    universe.words(diagrams.and(when, within))
-  );
+  let said = diagrams.and(when, within);
+  for (const { variable } of universe.axes) {
+    const without = diagrams.forget(said, variable.index);
+    if (diagrams.and(without, within) === diagrams.and(said, within)) said = without;
+  }
+  return universe.words(said);
 }

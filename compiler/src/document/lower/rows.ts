@@ -54,7 +54,7 @@ export function lowerStatement(
           ...leading,
           condition: [
             ...(leading.condition ?? []),
-            text(`${phraseText('only-with', print.language, { variant })}: `),
+            text(`${phraseText('only-with', print.language, { variant })}:`),
           ],
         };
   noteAids(walk, statement);
@@ -88,8 +88,12 @@ export function lowerStatement(
   return last;
 }
 
+/** Verbs that look at things and leave them as they are. */
+const LOOKS: ReadonlySet<string> = new Set(['inspect', 'test', 'measure', 'clean', 'mark', 'scrap']);
+
 /** Things that change with the line are done one at a time; looking at several is one look. */
 function isSplit({ verb, objects }: BoundStatement): boolean {
+  if (LOOKS.has(verb.word)) return false;
   const changes = new Set(['part', 'fastener', 'connection']);
   return (
     objects.length > 1 &&
@@ -116,7 +120,11 @@ function oneRow(
   const thing = objects[0]?.thing;
   const before = openNow(walk);
   const stages = thing ? (sidesOf(walk, place)[0]?.trace.stagesDone(thing) ?? 0) : 0;
-  for (const side of sidesOf(walk, place)) moveTo(walk, side, side.trace.next(line), objects);
+  for (const side of sidesOf(walk, place)) {
+    const act = side.trace.next(line);
+    moveTo(walk, side, act, objects);
+    if (act) walk.acts.set(act.index, { first: walk.acts.get(act.index)?.first ?? at, last: at });
+  }
   const makes = thing ? (verb.on[thing.kind]?.makes ?? []) : [];
   const isFresh =
     thing !== undefined &&

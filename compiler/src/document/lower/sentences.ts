@@ -4,9 +4,10 @@ import {
   type BoundStatement,
   type Clause,
   listPieces,
-  type Measure,
+  type MeasureNode,
   type Piece,
   phrase,
+  phraseText,
   renderPhrase,
   textOf,
   VERB_BY_WORD,
@@ -80,7 +81,7 @@ function clausePieces(
   }
   if (clause.spec) {
     return listPieces(
-      clause.spec.stages.map(({ measure }) => figurePieces(print, clause.word, measure.measure, figures)),
+      clause.spec.stages.map(({ measure }) => figurePieces(print, clause.word, measure, figures)),
       language,
     );
   }
@@ -102,12 +103,12 @@ function clausePieces(
 }
 
 /** `at 4 places`, `by 1/2 turn`: a bare number after `at` counts places. */
-function figurePieces(
-  print: Print,
-  word: string,
-  measure: Measure | undefined,
-  figures: Map<string, Inline>,
-): Piece[] {
+function figurePieces(print: Print, word: string, node: MeasureNode, figures: Map<string, Inline>): Piece[] {
+  const { measure } = node;
+  const count = node.amounts.length === 1 ? node.amounts[0]?.number.value : undefined;
+  if (!measure && word === 'at' && count) {
+    return [{ text: phraseText('places-count', print.language, { count: String(count.n / count.d) }) }];
+  }
   if (!measure) return [{ text: '?' }];
   const key = `${word} ${figures.size}`;
   const inline = quantityInline(measure, print);

@@ -139,18 +139,13 @@ export function recordBlock(print: Print): BlockOf<'record'> {
   return { kind: 'record', title: phrase('record-title', language), items };
 }
 
-const stagesProse = (stages: readonly TorqueStage[]): Prose => [
-  {
-    kind: 'strong',
-    children: [
-      text(
-        stages
-          .map(({ figure, unit }) => (figure ? plainFigure(figure.primary) : `? ${unit ?? ''}`))
-          .join(' → '),
-      ),
+const stagesProse = (stages: readonly TorqueStage[]): Prose =>
+  stages.flatMap(
+    ({ label, figure, unit }, i): Prose => [
+      text(`${i === 0 ? '' : ', '}${label === undefined ? '' : `${label} `}`),
+      { kind: 'strong', children: [text(figure ? plainFigure(figure.primary) : `? ${unit ?? ''}`)] },
     ],
-  },
-];
+  );
 
 /** What the person who takes over at a line finds. */
 export function offNowBlocks(walk: Walk): Block[] {

@@ -1,7 +1,7 @@
 // The steps of a procedure in order, with their rows: those of its own phases and of the operations it performs.
 import { type Line, listPieces, phrase, phraseText, SECTION_BY_WORD, textOf } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
-import { type Prose, text } from '../inline.js';
+import { type Prose, plain, text } from '../inline.js';
 import { lowerLines, performed } from './lines.js';
 import { sideWord, smallFirst } from './names.js';
 import { type Place, type Print, type SidePrint, sourceOf, variantWords } from './print.js';
@@ -198,11 +198,17 @@ function tallyOf(walk: Walk): BlockOf<'tally'>[] {
 
 const listed = (print: Print, words: string): string => (print.language === 'de' ? words : smallFirst(words));
 
-/** Tallies stay at the last step of a phase: that is where a job is handed over. */
+/** Tallies stay at the last step of a phase, where a job is handed over, unless nothing changed since the last one. */
 function withTallies(steps: readonly BlockOf<'step'>[]): BlockOf<'step'>[] {
+  let told = '';
   return steps.map((step, i) => {
     const next = steps[i + 1];
+    const words = step.items.flatMap((item) => (item.kind === 'tally' ? [plain(item.body)] : [])).join('');
     const isLast = next === undefined || next.phase !== step.phase;
-    return isLast ? step : { ...step, items: step.items.filter(({ kind }) => kind !== 'tally') };
+    if (isLast && words !== told) {
+      told = words;
+      return step;
+    }
+    return { ...step, items: step.items.filter(({ kind }) => kind !== 'tally') };
   });
 }

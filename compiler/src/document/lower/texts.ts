@@ -4,7 +4,7 @@ import type { Prose } from '../inline.js';
 import { text } from '../inline.js';
 import { readProse } from '../prose.js';
 import { quantityInline } from './measures.js';
-import type { Print } from './print.js';
+import { type Print, variantWords } from './print.js';
 
 /** The text in the language of the print; as written, and noted as missing, where there is no translation. */
 export function translated(print: Print, file: string, source: string): string {

@@ -19,6 +19,8 @@ export interface Walk {
   readonly asked: Map<string, Asked>;
   /** Rows by verb and thing, for `since` and for clocks. */
   readonly done: Map<string, RowAt>;
+  /** The rows that an act of the run became, first and last. */
+  readonly acts: Map<number, { readonly first: RowAt; readonly last: RowAt }>;
   /** Names of the things that rows change, by the id used in the rows. */
   readonly things: Map<string, string>;
 }
@@ -35,6 +37,7 @@ export const newWalk = (print: Print): Walk => ({
   lead: print.sides[0],
   asked: new Map(),
   done: new Map(),
+  acts: new Map(),
   things: new Map(),
 });
 

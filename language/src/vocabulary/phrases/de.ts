@@ -221,6 +221,7 @@ export const DE: PhraseTable = {
   times: 'Mal',
   'tick-each': 'Jede abhaken',
   'beyond-tell-lead': 'außerhalb: Halt, Werkstattleitung fragen',
+  'close-joint': 'Fuge schließen',
   'the-limit': 'Grenzwert',
   'stop-here': 'anhalten und die Werkstattleitung rufen',
   'hold-here': 'eine zweite Fachkraft prüft die Arbeit bis hier',

@@ -220,6 +220,7 @@ export const EN = {
   times: 'times',
   'tick-each': 'Tick each',
   'beyond-tell-lead': 'beyond limit: stop, tell the shop lead',
+  'close-joint': 'close the joint',
   'the-limit': 'the limit',
   'stop-here': 'stop and tell the shop lead',
   'hold-here': 'a second technician checks the work so far',

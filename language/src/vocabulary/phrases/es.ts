@@ -222,6 +222,7 @@ export const ES: PhraseTable = {
   times: 'veces',
   'tick-each': 'Marcar cada uno',
   'beyond-tell-lead': 'fuera del límite: parar, avisar al jefe de taller',
+  'close-joint': 'cerrar la unión',
   'the-limit': 'el límite',
   'stop-here': 'parar y avisar al jefe de taller',
   'hold-here': 'un segundo técnico comprueba el trabajo hecho',

@@ -223,6 +223,7 @@ export const FR: PhraseTable = {
   times: 'fois',
   'tick-each': 'Cocher chacun',
   'beyond-tell-lead': 'hors limite : arrêter, prévenir le chef d’atelier',
+  'close-joint': 'fermer le joint',
   'the-limit': 'la limite',
   'stop-here': 'arrêter et prévenir le chef d’atelier',
   'hold-here': 'un second technicien contrôle le travail fait',

@@ -1,0 +1,125 @@
+// Opens one side of a comparison: files or a folder as they are now, a guide as issued, or either as git has them.
+import {
+  createLibrary,
+  DEFAULT_SETTINGS,
+  globMatcher,
+  jobOf,
+  type Library,
+  type ShopFacts,
+  shopFacts,
+} from '@baywright/language';
+import { collect, SUFFIX } from '../cli/libraries.js';
+import { parent, relativeTo } from '../cli/paths.js';
+import { CannotRun, type Shell } from '../cli/shell.js';
+import { findProcedures, isPath } from './find.js';
+import { edition, issuedRevisions, type StoreLibrary } from './issue-store.js';
+
+/** What is compared: the facts of one or more files, and what to call them. */
+export interface Side {
+  readonly label: string;
+  readonly files: readonly ShopFacts[];
+}
+
+/**
+ * `procedures`, `FH-12` and `FH-12.bay` are what stands now; `FH-12@4` is revision 4 as issued, `FH-12@issued` the last
+ * issue; `v1.2:procedures` is what git has under that name.
+ */
+export function openSide(shell: Shell, written: string): Side {
+  if (isPath(shell, written)) return currentSide(shell, written);
+  const issue = /^(.+)@(issued|\d+)$/.exec(written);
+  if (issue?.[1] && issue[2]) return issuedSide(shell, issue[1], issue[2]);
+  const git = /^([^:]+):(.*)$/.exec(written);
+  if (git?.[1] !== undefined && git[2] !== undefined) return gitSide(shell, git[1], git[2]);
+  const found = findProcedures(shell, [written]);
+  return { label: written, files: found.map(({ analysis }) => shopFacts(analysis.job)) };
+}
+
+function currentSide(shell: Shell, path: string): Side {
+  const { shelves, troubles } = collect(shell, [path]);
+  const [trouble] = troubles;
+  if (trouble !== undefined) throw new CannotRun(`${trouble.path} ${trouble.problem}`);
+  return { label: path, files: shelves.flatMap(({ library, files }) => factsOf(library, files)) };
+}
+
+function issuedSide(shell: Shell, number: string, which: string): Side {
+  const known = findProcedures(shell, [])[0]?.shelf;
+  const store: StoreLibrary = known ?? { root: shell.folder, settings: DEFAULT_SETTINGS };
+  const revisions = issuedRevisions(shell, store, number);
+  const revision = which === 'issued' ? revisions.at(-1) : Number(which);
+  if (revision === undefined || !revisions.includes(revision)) {
+    const there = revisions.length === 0 ? 'nothing of it was issued' : `issued are ${revisions.join(', ')}`;
+    throw new CannotRun(
+      `there is no ${which === 'issued' ? 'issue' : `revision ${which}`} of ${number}; ${there}`,
+    );
+  }
+  const issued = edition(shell, store, number, revision);
+  if (issued === undefined) throw new CannotRun(`the source of ${number} revision ${revision} is gone`);
+  const { files, path } = issued;
+  const library = createLibrary(
+    { read: (name) => files.get(name), list: () => [...files.keys()] },
+    DEFAULT_SETTINGS,
+  );
+  return { label: `${number} revision ${revision}`, files: factsOf(library, [path]) };
+}
+
+function gitSide(shell: Shell, revision: string, path: string): Side {
+  const label = `${revision}:${path}`;
+  if (revision.startsWith('-')) throw new CannotRun(`${label} is no revision of git`);
+  const ask = (args: readonly string[]): string => {
+    const answer = shell.git(shell.folder, args);
+    if ('problem' in answer) throw new CannotRun(`${label} ${answer.problem}`);
+    return answer.text;
+  };
+  // Imports are read from the whole tree of that revision, by paths from the root of the repository.
+  const root = ask(['rev-parse', '--show-toplevel']).trim();
+  const within = relativeTo(root, shell.resolve(path === '' ? '.' : path));
+  const all = ask(['ls-tree', '-r', '-z', '--name-only', '--full-tree', revision]).split('\0');
+  const listed = all.filter((name) => name.endsWith(SUFFIX));
+  const isWanted = within === '' ? () => true : globMatcher([within.replace(/[*?[\]{}()!]/g, '\\$&')]);
+  const wanted = listed.filter(
+    (name) => isWanted(name) && !name.split('/').includes(DEFAULT_SETTINGS.issues),
+  );
+  if (wanted.length === 0) throw new CannotRun(`${label} holds no procedure or catalogue`);
+  const texts = new Map<string, string | undefined>();
+  const read = (name: string): string | undefined => {
+    if (!texts.has(name)) {
+      const answer = listed.includes(name) ? shell.git(root, ['show', `${revision}:${name}`]) : undefined;
+      texts.set(name, answer !== undefined && 'text' in answer ? answer.text : undefined);
+    }
+    return texts.get(name);
+  };
+  // Only the folder asked for is listed, so that a number is looked for among the same procedures as now.
+  const library = createLibrary({ read, list: () => wanted }, DEFAULT_SETTINGS);
+  return { label, files: factsOf(library, wanted) };
+}
+
+function factsOf(library: Library, paths: readonly string[]): ShopFacts[] {
+  return paths.flatMap((path) => {
+    const model = library.model(path);
+    return model === undefined || model.kind === 'other' ? [] : [shopFacts(jobOf(model, library))];
+  });
+}
+
+/** Files of two sides that are the same guide: by number, else by the end of their path. */
+export function pairs(old: Side, now: Side): { old: ShopFacts | undefined; new: ShopFacts | undefined }[] {
+  const [first, second] = [old.files[0], now.files[0]];
+  // Two single files are compared whatever they are called.
+  if (old.files.length === 1 && now.files.length === 1) return [{ old: first, new: second }];
+  const key = ({ kind, number, path }: ShopFacts, all: readonly ShopFacts[]): string =>
+    kind === 'procedure' && number !== ''
+      ? `number ${number}`
+      : `path ${relativeTo(commonFolder(all), path)}`;
+  const before = new Map(old.files.map((file) => [key(file, old.files), file]));
+  const after = new Map(now.files.map((file) => [key(file, now.files), file]));
+  const keys = [...new Set([...after.keys(), ...before.keys()])];
+  return keys.map((one) => ({ old: before.get(one), new: after.get(one) }));
+}
+
+/** The folder that all files lie in, so that two folders with other names can be compared. */
+function commonFolder(files: readonly ShopFacts[]): string {
+  const folders = files.map(({ path }) => parent(`/${path}`).split('/'));
+  const [first = []] = folders;
+  let depth = 0;
+  while (depth < first.length && folders.every((parts) => parts[depth] === first[depth])) depth++;
+  return first.slice(0, depth).join('/').replace(/^\//, '');
+}

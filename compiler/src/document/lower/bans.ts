@@ -1,0 +1,90 @@
+// Lasting bans on the rows where they hold: said where they begin and end, and in the running bar between.
+import { type BanInForce, bansInForce, phraseText } from '@baywright/language';
+import type { Block, BlockOf } from '../blocks.js';
+import type { Ban } from '../document.js';
+import { type Prose, text } from '../inline.js';
+import { translated } from './texts.js';
+import type { RowAt } from './uses.js';
+import type { Walk } from './walk.js';
+
+interface Span {
+  readonly id: string;
+  readonly from: RowAt;
+  /** Missing when it holds to the end. */
+  readonly to: RowAt | undefined;
+  readonly told: string;
+}
+
+/** The bans of the printed work, and the steps with the lines that open and close them. */
+export function withBans(
+  walk: Walk,
+  steps: readonly BlockOf<'step'>[],
+): { bans: Ban[]; steps: BlockOf<'step'>[] } {
+  const spans = spansOf(walk);
+  const lastRow = [...walk.acts.values()].at(-1)?.last;
+  const bans = spans.flatMap(({ id, from, to, told }): Ban[] =>
+    lastRow
+      ? [{ id, text: untilProse(walk, told, to), fromRow: from.row, untilRow: (to ?? lastRow).row }]
+      : [],
+  );
+  return { bans, steps: steps.map((step) => ({ ...step, items: inserted(walk, step.items, spans) })) };
+}
+
+function spansOf(walk: Walk): Span[] {
+  const { print } = walk;
+  if (!print.run) return [];
+  return bansInForce(print.run).flatMap((ban, i): Span[] => {
+    const from = walk.acts.get(ban.from.index)?.first;
+    const to = ban.to ? walk.acts.get(ban.to.index)?.last : undefined;
+    const isHere = print.job.universe.diagrams.and(ban.when, print.when) !== 0;
+    return from && isHere && from.row !== to?.row
+      ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban) }]
+      : [];
+  });
+}
+
+/** The rule in its own words; what it bans where it has none. */
+function toldOf({ print }: Walk, { rule, banned, while: state }: BanInForce): string {
+  const { thing } = rule;
+  if (thing.title !== thing.name) return translated(print, thing.file, thing.title).replace(/\.$/, '');
+  return phraseText('never-while', print.language, { action: banned, state });
+}
+
+function untilProse({ print }: Walk, told: string, to: RowAt | undefined): Prose {
+  if (!to) return [text(`${told}.`)];
+  const [before = '', after = ''] = phraseText('until-line', print.language, { line: '\u0000' }).split(
+    '\u0000',
+  );
+  return [text(`${told}: ${before}`), { kind: 'line', text: to.number, row: to.row }, text(`${after}.`)];
+}
+
+/** Puts the opening line before the row that begins a ban and the closing one behind the row that ends it. */
+function inserted(walk: Walk, items: readonly Block[], spans: readonly Span[]): Block[] {
+  return items.flatMap((item): Block[] => {
+    const inside = 'items' in item ? { ...item, items: inserted(walk, item.items, spans) } : item;
+    if (item.kind !== 'row') return [inside as Block];
+    const opens = spans.filter(({ from }) => from.row === item.id);
+    const closes = spans.filter(({ to }) => to?.row === item.id);
+    return [
+      ...opens.map(
+        ({ id, told, to }): Block => ({
+          kind: 'banner',
+          ban: id,
+          edge: 'start',
+          body: untilProse(walk, told, to),
+          rail: item.rail,
+        }),
+      ),
+      item,
+      ...closes.map(
+        ({ id, told }): Block => ({
+          kind: 'banner',
+          ban: id,
+          edge: 'end',
+          body: [text(`${told}.`)],
+          rail: item.rail,
+        }),
+      ),
+    ];
+  });
+}

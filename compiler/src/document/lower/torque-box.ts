@@ -1,0 +1,109 @@
+// The box of a torque: head, count, figures in stages, what must hold; with a small head to mark for each fastener.
+import { type BoundStatement, phrase, phraseText, type Thing, tighteningCount } from '@baywright/language';
+import type { Marks, TorqueStage } from '../beside.js';
+import { type Prose, text } from '../inline.js';
+import type { Boxes } from './boxes.js';
+import { headOf, orderOf } from './heads.js';
+import { capitalFirst } from './names.js';
+import { type Place, type Print, sourceOf } from './print.js';
+import { titleOf } from './texts.js';
+import { type TorqueHere, torqueConditions, torquesAt } from './torques.js';
+import type { RowAt } from './uses.js';
+
+/** More heads than this are not drawn one by one. */
+const MOST_MARKS = 24;
+
+export function torqueBoxes(
+  print: Print,
+  statement: BoundStatement,
+  thing: Thing,
+  place: Place,
+  at: RowAt,
+  stagesDone: number,
+): Boxes {
+  const { language, uses } = print;
+  const head = headOf(print, thing);
+  const order = orderOf(print, thing, statement);
+  const count = tighteningCount(thing);
+  const conditions = torqueConditions(print, thing, statement, order?.written);
+  const here = together(torquesAt(print, thing, statement, place, stagesDone));
+  const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
+  const source = sourceOf(print, place.scope.file.path, statement.line.start);
+  const isRecheck = statement.verb.word === 'recheck';
+  for (const { stages, nm, pers, variant } of here) {
+    for (const per of pers) uses.sources.add(per);
+    if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm) });
+    const how = variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions];
+    uses.torques.push({
+      ...at,
+      thing,
+      joint: capitalFirst(titleOf(print, thing)),
+      head,
+      count,
+      stages,
+      nm,
+      how: how.flatMap((words, i) => (i === 0 ? words : [text(', '), ...words])),
+      order: order?.diagram,
+      tool,
+      source,
+    });
+  }
+  const [most] = [...here].sort((a, b) => b.stages.length - a.stages.length);
+  const stages = most?.isByVariant ? [] : (most?.stages ?? []);
+  return {
+    limits: [],
+    timing: {},
+    beside: here.map(({ stages: own, variant }) => ({
+      kind: 'torque',
+      ...(head ? { head } : {}),
+      count,
+      stages: own,
+      conditions: variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions],
+    })),
+    marks: isRecheck ? [] : marksOf(print, thing, stages, head?.shape ?? 'round'),
+    notes: notesOfSources(
+      here.flatMap(({ pers }) => pers),
+      language,
+    ),
+    ...(order && !isRecheck ? { order: order.diagram } : {}),
+    without: new Set(['bare', 'order', 'stage', 'per']),
+  };
+}
+
+function marksOf(print: Print, thing: Thing, stages: readonly TorqueStage[], shape: Marks['shape']): Marks[] {
+  const count = tighteningCount(thing);
+  if (count > MOST_MARKS || (count === 1 && stages.length < 2)) return [];
+  if (stages.length < 2) return [{ label: text(phrase('tick-each', print.language)), count, shape }];
+  return stages.map((stage) => ({ label: text(capitalFirst(stage.label ?? '')), count, shape }));
+}
+
+interface Together extends Pick<TorqueHere, 'stages' | 'nm' | 'variant'> {
+  readonly pers: readonly string[];
+  /** The stages are one figure for each combination, not one turn after the other. */
+  readonly isByVariant?: true;
+}
+
+/** Single figures that differ by vehicle stand in one box, each with the vehicle it is for. */
+function together(here: readonly TorqueHere[]): Together[] {
+  const apart = here.map(({ per, ...rest }) => ({ ...rest, pers: per === undefined ? [] : [per] }));
+  if (here.length < 2 || here.some(({ stages, variant }) => stages.length !== 1 || variant === undefined))
+    return apart;
+  return [
+    {
+      stages: here.flatMap(({ stages, variant }) =>
+        stages.map((stage) => ({ ...stage, label: variant ?? '' })),
+      ),
+      nm: here.flatMap(({ nm }) => nm),
+      variant: undefined,
+      pers: apart.flatMap(({ pers }) => pers),
+      isByVariant: true,
+    },
+  ];
+}
+
+export function notesOfSources(pers: readonly (string | undefined)[], language: Print['language']): Prose[] {
+  const names = [...new Set(pers.filter((per) => per !== undefined && per !== '?'))];
+  return names.length === 0
+    ? []
+    : [[text(capitalFirst(phraseText('per-source', language, { source: names.join(', ') })))]];
+}

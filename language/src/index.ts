@@ -13,7 +13,7 @@ export * as trade from './trade/index.js';
 export { nearest } from './vocabulary/near.js';
 export { LANGUAGES, type Language } from './vocabulary/kinds.js';
 export { SIGNAL_WORDS, SIGNALS, type Signal } from './vocabulary/signals.js';
-export { allThings, everyLine, type Job, type Relation, resolve } from './names/job.js';
+export { allThings, everyLine, type Job, jobOf, type Relation, resolve } from './names/job.js';
 export { isApart, type Mention, type MentionWay, mentionsIn, mentionsOf } from './names/mentions.js';
 export { clausesOf, type FileModel, hasClause, nameSpan, type Thing, type ThingClause } from './names/model.js';
 export { countKnown, isFormless, stageCount, threadText, tighteningCount, torqueLines } from './names/figures.js';

@@ -1,7 +1,8 @@
 // A world in memory for commands: files by absolute path, captured output, a clock that stands still.
+import { createHash } from 'node:crypto';
 import { posix } from 'node:path';
 import { run } from '../../compiler/src/cli/main.js';
-import { decodeText, type Entry, type Shell } from '../../compiler/src/cli/shell.js';
+import { CannotRun, decodeText, type Entry, type Shell } from '../../compiler/src/cli/shell.js';
 
 export interface FakeWorld {
   /** Files by path counted from /shop, the current folder; bytes for what is no text. */
@@ -11,6 +12,7 @@ export interface FakeWorld {
   readonly stdin?: string;
   readonly env?: Readonly<Record<string, string>>;
   readonly isTerminal?: boolean;
+  readonly git?: Shell['git'];
 }
 
 export interface Ran {
@@ -90,5 +92,11 @@ function fakeShell(
     },
     threads: 1,
     write: (path, data) => void files.set(path, data),
+    writeFolder(path, inside) {
+      if (isFolder(path)) throw new CannotRun(`${path} is there already; nothing was changed`);
+      for (const [name, data] of inside) files.set(posix.join(path, name), data);
+    },
+    hash: (data) => createHash('sha256').update(data).digest('hex'),
+    git: (folder, args) => world.git?.(folder, args) ?? { problem: 'is not known to git' },
   };
 }

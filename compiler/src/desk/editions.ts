@@ -73,7 +73,15 @@ function gitSide(shell: Shell, revision: string, path: string): Side {
   // Imports are read from the whole tree of that revision, by paths from the root of the repository.
   const root = ask(['rev-parse', '--show-toplevel']).trim();
   const within = relativeTo(root, shell.resolve(path === '' ? '.' : path));
-  const all = ask(['ls-tree', '-r', '-z', '--name-only', '--full-tree', revision]).split('\0');
+  const all = ask([
+    '-c',
+    'core.quotePath=off',
+    'ls-tree',
+    '-r',
+    '--name-only',
+    '--full-tree',
+    revision,
+  ]).split('\n');
   const listed = all.filter((name) => name.endsWith(SUFFIX));
   const isWanted = within === '' ? () => true : globMatcher([within.replace(/[*?[\]{}()!]/g, '\\$&')]);
   const wanted = listed.filter(

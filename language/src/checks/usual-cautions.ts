@@ -37,6 +37,12 @@ export const usualCautions: Check = ({ job, library }) => {
   }) satisfies Finding[];
 };
 
+/** The statements of a job that call for the usual caution of a hazard. */
+export function calledFor(job: Job, hazard: Hazard): WorkStatement[] {
+  const statements = workStatements(job);
+  return statements.filter((w) => hazard.triggers.some((t) => triggered(job, w, t, statements)));
+}
+
 /** A message before the action, or a prerequisite, that names the hazard or takes it away. */
 function isAnswered(job: Job, hazard: Hazard, before: number): boolean {
   const messages = messagesOf(job)

@@ -4,3 +4,4 @@ export { factsOfEdition, type IssuedEdition, importsFrom, newestRevision } from 
 export { type Fact, type ShopFacts, shopFacts, type WorkLine } from './facts.js';
 export { editionIn, issueFolder, newestIssue, numberIn, revisionOf, SOURCE } from './issue-folder.js';
 export { changeSummary, revisionLine } from './revision-line.js';
+export { type Use, type Used, whereUsed } from './where-used.js';

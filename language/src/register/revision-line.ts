@@ -8,7 +8,7 @@ const MOST_WORDS = 220;
  * `revision 5 on 2026-11-02: Hub-to-knuckle bolts: torque 105 N·m → 115 N·m.` The shop lead puts it into better words; the
  * figures are right as they stand.
  */
-export function revisionLine(revision: number, day: string, changes: readonly Change[]): string {
+export function revisionLine(revision: number | '?', day: string, changes: readonly Change[]): string {
   return `revision ${revision} on ${day}: ${changeSummary(changes)}`;
 }
 

@@ -20,7 +20,7 @@ import { capabilities, FEATURES } from './features/index.js';
 import type { Files } from './files.js';
 import { readOptions } from './options.js';
 import { METHODS, type StartOptions } from './protocol.js';
-import { type Renderers, renderers } from './renderers.js';
+import { renderers } from './renderers.js';
 import type { View } from './view.js';
 import { Workspace } from './workspace.js';
 
@@ -132,7 +132,12 @@ export function serve(connection: Connection, host: ServerHost): void {
       await workspace.ready;
       if (token.isCancellationRequested)
         throw new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
-      return answer(feature, asked, viewOf(connection, host, workspace, checker, renderers(), token, asked));
+      const view = viewOf(connection, host, workspace, checker, token, asked);
+      try {
+        return await answer(feature, asked, view);
+      } finally {
+        view.end();
+      }
     });
   }
 
@@ -178,11 +183,13 @@ function viewOf(
   host: ServerHost,
   workspace: Workspace,
   checker: Checker,
-  lent: Renderers,
   token: CancellationToken,
   asked: unknown,
-): View {
-  const workDone = (asked as { workDoneToken?: string | number } | null)?.workDoneToken;
+): View & { end(): void } {
+  const { workDoneToken: workDone, partialResultToken: partial } = (asked ?? {}) as {
+    workDoneToken?: string | number;
+    partialResultToken?: string | number;
+  };
   let begun = false;
   return {
     client: workspace.client,
@@ -191,7 +198,7 @@ function viewOf(
     shelves: () => workspace.shelves(),
     findings: (shelf, path) => checker.findingsOf(shelf, path),
     readBase64: (uri) => workspace.readBase64(uri),
-    renderers: lent,
+    renderers: renderers(),
     isCancelled: () => token.isCancellationRequested,
     progress(done, all, what) {
       if (workDone === undefined) return;
@@ -202,6 +209,16 @@ function viewOf(
         : { kind: 'begin', title: what, cancellable: true, percentage, message };
       begun = true;
       quiet(connection.sendNotification('$/progress', { token: workDone, value }));
+    },
+    end() {
+      if (begun)
+        quiet(connection.sendNotification('$/progress', { token: workDone, value: { kind: 'end' } }));
+    },
+    partial(items) {
+      if (partial === undefined) return false;
+      if (items.length > 0)
+        quiet(connection.sendNotification('$/progress', { token: partial, value: items }));
+      return true;
     },
     pause: () => new Promise((resolve) => host.later(0, resolve)),
   };

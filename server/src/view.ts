@@ -19,6 +19,8 @@ export interface View {
   isCancelled(): boolean;
   /** Tells how far long work has come. */
   progress(done: number, all: number, what: string): void;
+  /** Sends a part of the answer ahead, where the client asked for parts; the answer itself then leaves it out. */
+  partial(items: readonly unknown[]): boolean;
   /** Lets other messages through during long work. */
   pause(): Promise<void>;
 }

@@ -91,7 +91,8 @@ describe('rename', () => {
   test('changes every file, and prepare gives the name', async () => {
     const cursor = at('remove wheel-nut, wheel', 'remove wheel-n$0ut, wheel');
     expect(await session.request('textDocument/prepareRename', cursor)).toMatchObject({
-      placeholder: 'wheel-nut',
+      start: { character: 11 },
+      end: { character: 20 },
     });
     const edit = await session.request<WorkspaceEdit>('textDocument/rename', {
       ...cursor,

@@ -13,7 +13,7 @@ import { documentFeature } from './feature.js';
 export const references = documentFeature<ReferenceParams>(
   'textDocument/references',
   { referencesProvider: true },
-  (snapshot, { position, context }) => {
+  async (snapshot, { position, context }, view) => {
     const meant = meantAt(snapshot, snapshot.positions.offset(position));
     if (!meant) return null;
     const found: Location[] = [];
@@ -22,8 +22,12 @@ export const references = documentFeature<ReferenceParams>(
       meant.thing,
       (p) => snapshot.file(p)?.text,
     )) {
-      for (const m of mentions)
-        if (context.includeDeclaration || m.way !== 'declares') found.push(snapshot.location(path, m.name));
+      const here = mentions
+        .filter((m) => context.includeDeclaration || m.way !== 'declares')
+        .map((m) => snapshot.location(path, m.name));
+      if (!view.partial(here)) found.push(...here);
+      await view.pause();
+      if (view.isCancelled()) return null;
     }
     return found;
   },

@@ -20,7 +20,7 @@ export const prepareRename = documentFeature<PrepareRenameParams>(
   (snapshot, { position }) => {
     const meant = meantAt(snapshot, snapshot.positions.offset(position));
     if (!meant || meant.thing.line === undefined) return null;
-    return { range: snapshot.range(meant.span), placeholder: meant.thing.name };
+    return snapshot.range(meant.span);
   },
 );
 

@@ -1,0 +1,56 @@
+// The fitting half proposed for the sample procedures brings the vehicle back together: what it writes is checked by
+// the same checker, after everything the sample itself puts back has been cut away.
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, test } from 'vitest';
+import { createLibrary, DEFAULT_SETTINGS, fittingHalf, stateAt } from '../../language/src/index.js';
+
+const ROOT = new URL('../fixtures/design/', import.meta.url);
+const files = new Map<string, string>();
+for (const folder of ['catalogue', 'house', 'procedures'])
+  for (const name of readdirSync(new URL(`${folder}/`, ROOT)))
+    files.set(`${folder}/${name}`, readFileSync(new URL(`${folder}/${name}`, ROOT), 'utf8'));
+
+const analyse = (path: string, text: string) => {
+  const library = createLibrary(
+    { read: (p) => (p === path ? text : files.get(p)), list: () => [...files.keys()] },
+    DEFAULT_SETTINGS,
+  );
+  const analysis = library.analyse(path);
+  if (!analysis?.run) throw new Error(`${path} has no work`);
+  return { ...analysis, run: analysis.run };
+};
+
+const procedures = [...files.keys()].filter((p) => p.startsWith('procedures/') && !p.includes('WH-01'));
+
+describe('the fitting half', () => {
+  for (const path of procedures) {
+    test(`of ${path}`, () => {
+      const whole = files.get(path) ?? '';
+      const half = whole.slice(0, whole.indexOf('\ninstallation') + 1);
+      const { run } = analyse(path, half);
+      const before = stateAt(run, half.length)
+        .filter((f) => f.group === 'off' || f.group === 'disconnected')
+        .map((f) => f.thing.name);
+      const proposed = fittingHalf(run);
+      const written = (['installation', 'completion'] as const)
+        .map(
+          (phase) =>
+            `${phase}\n${proposed[phase].map((s) => `  step: ${s.title}\n${s.lines.map((l) => `    ${l}\n`).join('')}`).join('')}`,
+        )
+        .join('\n');
+      const after = analyse(path, `${half}${written}`);
+      const left = new Set(proposed.left.map((t) => t.name));
+      const still = stateAt(after.run, Number.MAX_SAFE_INTEGER).filter(
+        (f) =>
+          ['off', 'hung', 'disconnected', 'capped', 'untorqued', 'raised', 'placed'].includes(f.group) &&
+          !left.has(f.thing.name),
+      );
+      expect(before.length).toBeGreaterThan(0);
+      expect(still.map((f) => `${f.thing.name} ${f.group}`)).toEqual([]);
+      const order = after.findings.filter(
+        (f) => f.severity === 'error' && f.span.start >= half.length && /^S[12]/.test(f.code),
+      );
+      expect(order.map((f) => `${f.code} ${f.message}`)).toEqual([]);
+    });
+  }
+});

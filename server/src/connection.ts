@@ -9,17 +9,19 @@ import {
   type InitializeParams,
   type InitializeResult,
   LSPErrorCodes,
-  MessageType,
   PositionEncodingKind,
   ResponseError,
   TextDocumentSyncKind,
 } from 'vscode-languageserver';
 import { Checker } from './checker.js';
+import { checkerHost } from './checker-host.js';
+import { clientFacts } from './client-facts.js';
 import type { Feature } from './features/feature.js';
 import { capabilities, FEATURES } from './features/index.js';
 import type { Files } from './files.js';
 import { readOptions } from './options.js';
-import { METHODS, type StartOptions } from './protocol.js';
+import type { StartOptions } from './protocol.js';
+import { quiet } from './quiet.js';
 import { renderers } from './renderers.js';
 import type { View } from './view.js';
 import { Workspace } from './workspace.js';
@@ -145,11 +147,6 @@ export function serve(connection: Connection, host: ServerHost): void {
   connection.listen();
 }
 
-/** Messages that a closing client no longer takes are lost, and nothing else is. */
-function quiet(sending: Promise<unknown>): void {
-  sending.catch(() => undefined);
-}
-
 /** Answers one request. A document that is not known has no answer; a fault in one answer must not end the server. */
 async function answer(feature: Feature, asked: unknown, view: View): Promise<unknown> {
   if (feature.about === 'library') return (await feature.run(view, asked as never)) ?? null;
@@ -221,83 +218,5 @@ function viewOf(
       return true;
     },
     pause: () => new Promise((resolve) => host.later(0, resolve)),
-  };
-}
-
-function checkerHost(
-  connection: Connection,
-  host: ServerHost,
-  params: InitializeParams,
-): ConstructorParameters<typeof Checker>[1] {
-  const canProgress = params.capabilities.window?.workDoneProgress ?? false;
-  let bar: { token: string; last: number } | undefined;
-  let bars = 0;
-  let told = '';
-  return {
-    now: host.now,
-    later: host.later,
-    publish: (uri, version, diagnostics) =>
-      quiet(connection.sendDiagnostics({ uri, diagnostics, ...(version === null ? {} : { version }) })),
-    checked(uris) {
-      if (uris.length === 0) quiet(connection.sendNotification(METHODS.libraryChanged));
-      else quiet(connection.sendNotification(METHODS.previewStale, { uris }));
-    },
-    progress(done, all) {
-      if (!canProgress || all < MANY) return;
-      if (!bar) {
-        bars += 1;
-        bar = { token: `baywright-check-${bars}`, last: 0 };
-        const { token } = bar;
-        void connection.sendRequest('window/workDoneProgress/create', { token }).then(
-          () =>
-            connection.sendNotification('$/progress', {
-              token,
-              value: { kind: 'begin', title: 'Checking the library', percentage: 0 },
-            }),
-          () => undefined,
-        );
-        return;
-      }
-      const percentage = Math.floor((100 * done) / all);
-      if (done >= all) {
-        quiet(connection.sendNotification('$/progress', { token: bar.token, value: { kind: 'end' } }));
-        bar = undefined;
-      } else if (percentage >= bar.last + 5) {
-        bar.last = percentage;
-        quiet(
-          connection.sendNotification('$/progress', {
-            token: bar.token,
-            value: { kind: 'report', percentage, message: `${done} of ${all}` },
-          }),
-        );
-      }
-    },
-    unused(entries) {
-      const words = entries.join(', ');
-      if (words !== '' && words !== told)
-        quiet(
-          connection.sendNotification('window/showMessage', {
-            type: MessageType.Warning,
-            message: `These settings of baywright.findings.suppress silence nothing: ${words}`,
-          }),
-        );
-      told = words;
-    },
-  };
-}
-
-/** A library of fewer files is checked before a bar could be read. */
-const MANY = 40;
-
-function clientFacts({ capabilities: can, initializationOptions }: InitializeParams): Workspace['client'] {
-  const encodings = can.general?.positionEncodings ?? [];
-  const first = encodings.find((e) => e === PositionEncodingKind.UTF16 || e === PositionEncodingKind.UTF8);
-  return {
-    encoding: first === PositionEncodingKind.UTF8 ? 'utf-8' : 'utf-16',
-    snippets: can.textDocument?.completion?.completionItem?.snippetSupport ?? false,
-    documentChanges: can.workspace?.workspaceEdit?.documentChanges ?? false,
-    linkTargets: can.textDocument?.definition?.linkSupport ?? false,
-    asksAgain:
-      typeof (initializationOptions as Partial<StartOptions> | undefined)?.filesByClient === 'boolean',
   };
 }

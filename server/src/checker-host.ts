@@ -1,0 +1,71 @@
+// What the checker asks of the protocol: publishing, progress, messages.
+import { type Connection, type InitializeParams, MessageType } from 'vscode-languageserver';
+import type { CheckerHost } from './checker.js';
+import { METHODS } from './protocol.js';
+import { quiet } from './quiet.js';
+
+/** Sends what the checker finds, shows a bar for long work, warns of settings that do nothing. */
+export function checkerHost(
+  connection: Connection,
+  host: Pick<CheckerHost, 'now' | 'later'>,
+  params: InitializeParams,
+): CheckerHost {
+  const canProgress = params.capabilities.window?.workDoneProgress ?? false;
+  let bar: { token: string; last: number } | undefined;
+  let bars = 0;
+  let told = '';
+  return {
+    now: host.now,
+    later: host.later,
+    publish: (uri, version, diagnostics) =>
+      quiet(connection.sendDiagnostics({ uri, diagnostics, ...(version === null ? {} : { version }) })),
+    checked(uris) {
+      if (uris.length === 0) quiet(connection.sendNotification(METHODS.libraryChanged));
+      else quiet(connection.sendNotification(METHODS.previewStale, { uris }));
+    },
+    progress(done, all) {
+      if (!canProgress || all < MANY) return;
+      if (!bar) {
+        bars += 1;
+        bar = { token: `baywright-check-${bars}`, last: 0 };
+        const { token } = bar;
+        void connection.sendRequest('window/workDoneProgress/create', { token }).then(
+          () =>
+            connection.sendNotification('$/progress', {
+              token,
+              value: { kind: 'begin', title: 'Checking the library', percentage: 0 },
+            }),
+          () => undefined,
+        );
+        return;
+      }
+      const percentage = Math.floor((100 * done) / all);
+      if (done >= all) {
+        quiet(connection.sendNotification('$/progress', { token: bar.token, value: { kind: 'end' } }));
+        bar = undefined;
+      } else if (percentage >= bar.last + 5) {
+        bar.last = percentage;
+        quiet(
+          connection.sendNotification('$/progress', {
+            token: bar.token,
+            value: { kind: 'report', percentage, message: `${done} of ${all}` },
+          }),
+        );
+      }
+    },
+    unused(entries) {
+      const words = entries.join(', ');
+      if (words !== '' && words !== told)
+        quiet(
+          connection.sendNotification('window/showMessage', {
+            type: MessageType.Warning,
+            message: `These settings of baywright.findings.suppress silence nothing: ${words}`,
+          }),
+        );
+      told = words;
+    },
+  };
+}
+
+/** A library of fewer files is checked before a bar could be read. */
+const MANY = 40;

@@ -1,0 +1,17 @@
+// What the client said it can do, as far as answers differ by it.
+import { type InitializeParams, PositionEncodingKind } from 'vscode-languageserver';
+import type { StartOptions } from './protocol.js';
+import type { ClientFacts } from './snapshot.js';
+
+export function clientFacts({ capabilities: can, initializationOptions }: InitializeParams): ClientFacts {
+  const encodings = can.general?.positionEncodings ?? [];
+  const first = encodings.find((e) => e === PositionEncodingKind.UTF16 || e === PositionEncodingKind.UTF8);
+  return {
+    encoding: first === PositionEncodingKind.UTF8 ? 'utf-8' : 'utf-16',
+    snippets: can.textDocument?.completion?.completionItem?.snippetSupport ?? false,
+    documentChanges: can.workspace?.workspaceEdit?.documentChanges ?? false,
+    linkTargets: can.textDocument?.definition?.linkSupport ?? false,
+    asksAgain:
+      typeof (initializationOptions as Partial<StartOptions> | undefined)?.filesByClient === 'boolean',
+  };
+}

@@ -35,13 +35,21 @@ export function sources(files: readonly string[] = allFiles()): Source[] {
 /** Scripts of guide pages that a script makes from `compiler/page`. */
 const BUILT = new Set(['compiler/templates/html/page.js', 'compiler/templates/html/library.js']);
 
-/** Comments go, strings are emptied; what stands in braces of a template stays out of sight too. */
+/** Comments go; strings and patterns are emptied, with what stands in braces of a template. */
 function withoutText(text: string): string {
-  return text.replace(
-    /\/\*[\s\S]*?\*\/|(?<![:\\])\/\/[^\n]*|'(?:\\.|[^'\\\n])*'|"(?:\\.|[^"\\\n])*"|`(?:\\.|[^`\\])*`/g,
-    (found) => (found.startsWith('/') ? '' : "''"),
-  );
+  return text.replace(PROSE, (found) => (/^\/[/*]/.test(found) ? '' : "''"));
 }
+
+const PROSE = new RegExp(
+  [
+    /\/\*[\s\S]*?\*\/|(?<![:\\])\/\/[^\n]*/,
+    /'(?:\\.|[^'\\\n])*'|"(?:\\.|[^"\\\n])*"|`(?:\\.|[^`\\])*`/,
+    /(?<=[(,=:?&|[]\s*)\/(?![/*])(?:\\.|\[(?:\\.|[^\]\\\n])*\]|[^/\\\n[])+\/[dgimsuvy]*/,
+  ]
+    .map((each) => each.source)
+    .join('|'),
+  'g',
+);
 
 export interface Import {
   readonly from: string;

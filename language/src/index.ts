@@ -47,7 +47,7 @@ export { minutes as writtenMinutes, minutesOf } from './names/figures.js';
 export { type BoundItem } from './names/statement.js';
 export { type Condition, NEVER } from './variants/diagrams.js';
 export { perSideByDefault } from './vocabulary/kinds.js';
-export { STATUSES, type Status } from './vocabulary/statuses.js';
 export { dayInWords, listPieces, PHRASES, type PhraseId, phrase, phrasePieces, phraseText } from './vocabulary/phrases.js';
 export { type Piece, renderPhrase, type Slots, textOf } from './vocabulary/render-phrase.js';
 export { kindFromUses } from './checks/declare.js';
+export { STATUSES, type Status } from './vocabulary/statuses.js';

@@ -30,10 +30,10 @@ export function withBans(
   return { bans, steps: steps.map((step) => ({ ...step, items: inserted(walk, step.items, spans) })) };
 }
 
-function spansOf(walk: Walk): Span[] {
+function spansOf(walk: Walk): readonly Span[] {
   const { print } = walk;
   if (!print.run) return [];
-  return bansInForce(print.run).flatMap((ban, i): Span[] => {
+  const found = bansInForce(print.run).flatMap((ban, i): Span[] => {
     const from = walk.acts.get(ban.from.index)?.first;
     const to = ban.to ? walk.acts.get(ban.to.index)?.last : undefined;
     const isHere = print.job.universe.diagrams.and(ban.when, print.when) !== 0;
@@ -41,6 +41,21 @@ function spansOf(walk: Walk): Span[] {
       ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban) }]
       : [];
   });
+  return found.reduce<readonly Span[]>(joined, []);
+}
+
+/** One rule that holds for one side and, before that ends, for the other, is one ban. */
+function joined(spans: readonly Span[], next: Span): readonly Span[] {
+  const before = spans.find((span) => span.told === next.told && (!span.to || !isBefore(span.to, next.from)));
+  if (!before) return [...spans, next];
+  const to = !before.to || !next.to ? undefined : isBefore(before.to, next.to) ? next.to : before.to;
+  return spans.map((span) => (span === before ? { ...before, to } : span));
+}
+
+function isBefore(a: RowAt, b: RowAt): boolean {
+  const [stepA = 0, rowA = 0] = a.number.split('.').map(Number);
+  const [stepB = 0, rowB = 0] = b.number.split('.').map(Number);
+  return stepA < stepB || (stepA === stepB && rowA < rowB);
 }
 
 /** The rule in its own words; what it bans where it has none. */

@@ -58,7 +58,6 @@ function amountsInline({
 
 function masthead(print: Print): BlockOf<'masthead'> {
   const { language } = print;
-  const { model } = print.analysis;
   const identity = identityOf(print);
   const side = sideText(print);
   const others = otherPrints(print);
@@ -73,20 +72,7 @@ function masthead(print: Print): BlockOf<'masthead'> {
     kind: 'masthead',
     appliesTo: [text(appliesText(print))],
     times: times(print),
-    before: model.prerequisites.flatMap((line): Prose[] => {
-      if (line.kind === 'text')
-        return line.prose ? [written(print, print.analysis.path, line.prose.text)] : [];
-      const thing = print.job.scope.resolve(line.name.text);
-      if (thing?.kind === 'tool') return [];
-      const name = thing ? titleOf(print, thing) : line.name.text;
-      const value = line.value ? `: ${line.value.text}` : '';
-      const figures = line.clauses.flatMap(({ spec }) =>
-        spec?.stages[0]?.measure.measure
-          ? [text(', '), quantityInline(spec.stages[0].measure.measure, print)]
-          : [],
-      );
-      return [[text(`${capitalFirst(name)}${value}`), ...figures]];
-    }),
+    before: beforeStart(print),
     printedFor: {
       title: side ?? phrase('every-vehicle', language),
       options: identity.options,
@@ -95,6 +81,27 @@ function masthead(print: Print): BlockOf<'masthead'> {
     ...(plan ? { plan } : {}),
     code: code.filter((part) => part !== undefined).join(', '),
   };
+}
+
+/** What must hold or be arranged before the job starts: what the procedure says, and when a second person is needed. */
+function beforeStart(print: Print): Prose[] {
+  const { model } = print.analysis;
+  const said = model.prerequisites.flatMap((line): Prose[] => {
+    if (line.kind === 'text') return line.prose ? [written(print, print.analysis.path, line.prose.text)] : [];
+    const thing = print.job.scope.resolve(line.name.text);
+    if (thing?.kind === 'tool') return [];
+    const name = thing ? titleOf(print, thing) : line.name.text;
+    const value = line.value ? `: ${line.value.text}` : '';
+    const figures = line.clauses.flatMap(({ spec }): Prose => {
+      const measure = spec?.stages[0]?.measure.measure;
+      return measure ? [text(', '), quantityInline(measure, print)] : [];
+    });
+    return [[text(`${capitalFirst(name)}${value}`), ...figures]];
+  });
+  const { holds } = print.uses;
+  if (holds.length === 0) return said;
+  const lines = holds.map(({ number }) => number).join(', ');
+  return [...said, [text(phraseText('second-person-at', print.language, { lines }))]];
 }
 
 /** `Maristow 300 delivery van, 2018 to 2025`. */
@@ -139,14 +146,6 @@ function times(print: Print): BlockOf<'masthead'>['times'] {
       value: line.waitingMin > 0 ? minutesText(line.waitingMin) : phrase('none', language),
     },
     ...(count === undefined ? [] : [{ label: phrase('crew', language), value: String(count.n / count.d) }]),
-    ...(uses.holds.length === 0
-      ? []
-      : [
-          {
-            label: phrase('second-person', language),
-            value: uses.holds.map(({ number }) => number).join(', '),
-          },
-        ]),
   ];
 }
 

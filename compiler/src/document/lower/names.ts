@@ -45,13 +45,13 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
   const named: Piece = naming.strong ? { thing: thing.id, text: title, strong: true } : { text: title };
   const side =
     naming.side && isEachSide(thing) && print.sides.length > 1 ? sideWord(print, naming.side.word) : '';
-  const tail: Piece[] = [
-    ...(naming.strong && all > 1 && (count === undefined || count === all)
-      ? [{ text: `\u00a0(${all})` }]
-      : []),
-    ...(naming.fresh && language !== 'en' ? [{ text: ` (${phrase('new', language)})` }] : []),
-    ...(side === '' ? [] : [{ text: `, ${side}` }]),
+  const isCounted = naming.strong && all > 1 && (count === undefined || count === all);
+  const marks = [
+    ...(isCounted ? [String(all)] : []),
+    ...(naming.fresh && language !== 'en' ? [phrase('new', language)] : []),
+    ...(side === '' ? [] : [side]),
   ];
+  const tail: Piece[] = marks.length === 0 ? [] : [{ text: `\u00a0(${marks.join(', ')})` }];
   if (count !== undefined && count !== all) {
     return [
       ...phrasePieces('some-of', language, { count: [{ text: String(count) }], thing: [named] }),

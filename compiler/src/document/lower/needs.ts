@@ -142,44 +142,49 @@ function wrenchRows(print: Print): NeedRow[] {
     if (!range || !low || !high) return [];
     return [{ thing, range, tool: { name: thing.name, lowNm: numberOf(low), highNm: numberOf(high) } }];
   });
-  const wanted = new Map<
-    string,
-    { range: Measure | undefined; thing: Thing | undefined; values: Set<string> }
-  >();
+  const wanted = new Map<string, WantedWrench>();
   for (const torque of print.uses.torques) {
+    const figures = torque.stages.flatMap(({ figure }) =>
+      figure && figure.primary.unit !== '°' ? [figure.primary] : [],
+    );
     torque.nm.forEach((nm, i) => {
       const named = declared.find(({ thing }) => thing === torque.tool);
-      const chosen =
-        named?.tool ??
-        trade.chooseWrench(
-          nm,
-          declared.map(({ tool }) => tool),
-        ).tool;
-      const found = declared.find(({ tool }) => tool === chosen);
+      const suits = trade.chooseWrench(
+        nm,
+        declared.map(({ tool }) => tool),
+      ).tool;
+      const found = named ?? declared.find(({ tool }) => tool === suits);
       const key = found?.thing.id ?? '';
       const entry = wanted.get(key) ?? {
         range: found?.range,
         thing: found?.thing,
-        values: new Set<string>(),
+        values: new Map<string, Set<string>>(),
       };
-      const figure = torque.stages.filter((stage) => stage.figure && stage.figure.primary.unit !== '°')[i]
-        ?.figure;
+      const figure = figures[i];
       if (figure)
-        entry.values.add(
-          `${figure.primary.value}${figure.primary.unit === '' ? '' : `\u00a0${figure.primary.unit}`}`,
-        );
+        entry.values.set(figure.unit, (entry.values.get(figure.unit) ?? new Set()).add(figure.value));
       wanted.set(key, entry);
     });
   }
   return [...wanted.values()].map(({ range, thing, values }) => {
-    const name = thing
-      ? strong(capitalFirst(titleOf(print, thing)))
-      : strong(phrase('wrench-that-suits', print.language));
+    const name = strong(
+      thing ? capitalFirst(titleOf(print, thing)) : phrase('wrench-that-suits', print.language),
+    );
+    const said = [...values].map(
+      ([unit, figures]) => `${[...figures].join(', ')}${unit === '' ? '' : `\u00a0${unit}`}`,
+    );
     return {
       what: range ? [name, text(`, ${firstFigure(print, range)}`)] : [name],
-      for: [text([...values].join(', '))],
+      for: [text(said.join('; '))],
     };
   });
+}
+
+interface WantedWrench {
+  readonly range: Measure | undefined;
+  readonly thing: Thing | undefined;
+  /** The figures it is set to, by unit. */
+  readonly values: Map<string, Set<string>>;
 }
 
 function toolRows(print: Print): NeedRow[] {

@@ -3,7 +3,7 @@ import {
   type Clause,
   clausesOf,
   convertRounded,
-  digitsFor,
+  type Digits,
   formatNumber,
   type Guard,
   limitsOf,
@@ -61,12 +61,12 @@ function limitOf(
   const first = bounds[0]?.measure;
   if (!first) return { variant, units: [], limit: [text('?')], per };
   const { unit } = first;
-  let [low, high]: [Rational | undefined, Rational | undefined] = [undefined, undefined];
+  let [low, high]: [string | undefined, string | undefined] = [undefined, undefined];
   for (const { clause, measure } of bounds) {
     if (!measure) continue;
     const ends = limitsOf(measure);
-    if (clause.word !== 'at most') low = ends.low ?? low;
-    if (clause.word !== 'at least') high = ends.high ?? high;
+    if (clause.word !== 'at most' && ends.low) low = exact(ends.low, measure.digits);
+    if (clause.word !== 'at least' && ends.high) high = exact(ends.high, measure.digits);
   }
   const fresh = all.find((clause) => clause.word === 'new')?.spec?.stages[0]?.measure.measure;
   const said = (turn: (measure: Measure) => Measure): string =>
@@ -82,8 +82,8 @@ function limitOf(
     variant,
     per,
     units: [{ label: unit.symbol, times: ['1', '1'] }, ...(other ? [readingUnit(other, unit)] : [])],
-    ...(low ? { low: exact(low) } : {}),
-    ...(high ? { high: exact(high) } : {}),
+    ...(low === undefined ? {} : { low }),
+    ...(high === undefined ? {} : { high }),
     limit: [text(said((measure) => measure))],
     ...(fresh ? { fresh: [text(newText(fresh))] } : {}),
     ...(other
@@ -114,8 +114,9 @@ function readingUnit(unit: Unit, into: Unit): ReadingUnit {
   return { label: unit.symbol, times: fraction(times), plus: fraction(plus) };
 }
 
-const exact = (value: Rational): string =>
-  formatNumber(value, digitsFor(value), { language: 'en', style: 'source' }).replaceAll(' ', '');
+/** Exact decimal text with at least the digits that were written: `22.0`. */
+const exact = (value: Rational, digits: Digits): string =>
+  formatNumber(value, digits, { language: 'en', style: 'source' }).replaceAll(' ', '');
 
 /** `below 22.0 mm` in words for the heading of a branch, from the limit that is printed. */
 export function limitName(print: Print, limit: LimitHere | undefined): string {

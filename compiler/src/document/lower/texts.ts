@@ -74,10 +74,10 @@ export function partNumber(print: Print, thing: Thing, within: number): string |
   );
   const texts = all.flatMap(({ clause, guard }) => {
     const number = clause.raw?.hole ? '?' : (clause.raw?.text ?? '?');
-    const isAlways = all.length === 1 || diagrams.implies(within, print.job.where(guard));
-    const variant = isAlways
-      ? undefined
-      : print.job.universe.words(diagrams.and(print.job.where(guard), within));
+    const variant =
+      all.length === 1
+        ? undefined
+        : variantWords(print, diagrams.and(print.job.where(guard), within), within);
     return [variant === undefined ? number : `${number} (${variant})`];
   });
   return texts.length > 0 ? texts.join(', ') : undefined;

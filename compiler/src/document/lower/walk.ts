@@ -111,8 +111,8 @@ export function thingName(print: Print, thing: Thing, side: SidePrint | undefine
   );
   const words = textOf(pieces);
   const plain = print.language === 'en' ? words.replace(/^the /, '') : words;
-  const isTold = side?.word === undefined || plain.endsWith(`, ${sideWord(print, side.word)}`);
-  return isTold ? plain : `${plain}, ${sideWord(print, side.word)}`;
+  const told = sideWord(print, side?.word);
+  return told === '' || plain.endsWith(`${told})`) ? plain : `${plain} (${told})`;
 }
 
 /** The sides a line runs on: the one of its place, or all. */

@@ -34,9 +34,9 @@ export function firstWordOffers(context: LineContext, snippets: boolean): Offer[
 /** What follows a head: imports, vehicles, operations, tests of `if`, codes. Undefined when the head is not one of these. */
 export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefined {
   const { before } = cursor;
-  const { job } = snapshot.analysis();
+  const job = () => snapshot.analysisAbove(cursor.replaces.start).job;
   if (/^use\s+"?$/.test(before) || /^use\s+"[^"]*$/.test(before)) return importOffers(snapshot, before);
-  if (/^applies to\s+$/.test(before)) return kindOffers(job, ['vehicle']);
+  if (/^applies to\s+$/.test(before)) return kindOffers(job(), ['vehicle']);
   if (/^sides\s+/.test(before))
     return ['left', 'right'].filter((s) => !before.includes(s)).map((s) => value(s));
   if (/^status\s+$/.test(before)) return ['draft', 'proved', 'released', 'withdrawn'].map((s) => value(s));
@@ -52,10 +52,10 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
   if (/^(?:only )?when\s/.test(before)) return guardOffers(snapshot, before.replace(/^(?:only )?when\s/, ''));
   if (/^if\s+(?:\S+\s+)?$/.test(before))
     return IF_TESTS.map(([test, docs]) => word(test, docs)).concat(
-      /^if\s+$/.test(before) ? kindOffers(job, ['limit']) : [],
+      /^if\s+$/.test(before) ? kindOffers(job(), ['limit']) : [],
     );
   if (/^accept\s+/.test(before)) return DIAGNOSTICS.map((d) => ({ ...value(d.code, d.name), docs: d.why }));
-  if (/^(?:danger|warning|caution|notice)\s+$/.test(before)) return kindOffers(job, ['message']);
+  if (/^(?:danger|warning|caution|notice)\s+$/.test(before)) return kindOffers(job(), ['message']);
   return undefined;
 }
 

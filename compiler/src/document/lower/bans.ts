@@ -52,6 +52,13 @@ function joined(spans: readonly Span[], next: Span): readonly Span[] {
   return spans.map((span) => (span === before ? { ...before, to } : span));
 }
 
+/** A ban that the next row lifts needs no bar: the row says what to do. */
+function isShort(from: RowAt, to: RowAt | undefined): boolean {
+  const [stepA, rowA] = from.number.split('.').map(Number);
+  const [stepB, rowB] = to?.number.split('.').map(Number) ?? [];
+  return stepA === stepB && (rowB ?? 0) - (rowA ?? 0) <= 1;
+}
+
 function isBefore(a: RowAt, b: RowAt): boolean {
   const [stepA = 0, rowA = 0] = a.number.split('.').map(Number);
   const [stepB = 0, rowB = 0] = b.number.split('.').map(Number);

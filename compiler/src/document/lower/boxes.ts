@@ -93,20 +93,19 @@ function readingBoxes(
     all.push(...limits);
     for (const [i, limit] of limits.entries()) {
       const id = `${thing.name}${side.replace(' ', '-')}${limits.length > 1 ? `-${i + 1}` : ''}-${at.row}`;
-      const what = limit.variant === undefined ? name : `${name} (${limit.variant})`;
       if (limit.per !== undefined) print.uses.sources.add(limit.per);
       const unit = limit.units[0]?.label;
       print.uses.readings.push({
         ...at,
         reading: id,
-        what,
+        what: name,
         limit: limit.limit,
         ...(unit === undefined ? {} : { unit }),
       });
       beside.push({
         kind: 'reading',
         id,
-        name: what,
+        name,
         units: limit.units,
         ...(limit.low === undefined ? {} : { low: limit.low }),
         ...(limit.high === undefined ? {} : { high: limit.high }),

@@ -23,19 +23,26 @@ export function frontBlocks(print: Print): Block[] {
     ...(groups.length > 0
       ? [{ kind: 'needs', title, layout: 'list', groups: groups.map(amountsInline) } as const]
       : []),
-    ...(isLong(groups, dangers) ? [] : [KEY]),
-    { kind: 'statement', body: [text(phrase('statement-long', language))] },
+    ...(isLong(print, groups, dangers) ? [] : legend(print)),
   ];
 }
 
-const KEY: BlockOf<'key'> = { kind: 'key', revised: [] };
+/** How to read the pages, and what comes before them. The standing statement is at the foot of every page as well. */
+function legend(print: Print): Block[] {
+  return [
+    { kind: 'key', revised: [] },
+    { kind: 'statement', body: [text(phrase('statement-long', print.language))] },
+  ];
+}
 
-/** Rows of the first page's tables beyond which the key to the pages moves behind the steps, so that one page is enough. */
-const FIRST_PAGE_ROWS = 18;
+/** Lines of the first page beyond which the legend moves behind the steps, so that one page is enough. Measured. */
+const FIRST_PAGE_LINES = 18;
 
-function isLong(groups: ReturnType<typeof needGroups>, dangers: readonly unknown[]): boolean {
+function isLong(print: Print, groups: ReturnType<typeof needGroups>, dangers: readonly unknown[]): boolean {
   const rows = groups.reduce((sum, group) => sum + group.rows.length, 0);
-  return rows + 1.5 * dangers.length > FIRST_PAGE_ROWS;
+  const title = print.analysis.model.title.length > 34 ? 1.5 : 0;
+  const before = 0.7 * beforeStart(print).length;
+  return rows + 1.5 * dangers.length + before + title > FIRST_PAGE_LINES;
 }
 
 /** The first page has no column for amounts and numbers: they follow the name. */
@@ -220,8 +227,13 @@ function dangerRows(print: Print): BlockOf<'dangers'>['rows'] {
 const MOST_DANGERS = 3;
 
 export function backBlocks(print: Print): Block[] {
-  const isMoved = isLong(needGroups(print), dangerRows(print));
-  return [...(isMoved ? [KEY] : []), ...sourceBlock(print), ...revisionBlock(print), ...questionBlock(print)];
+  const isMoved = isLong(print, needGroups(print), dangerRows(print));
+  return [
+    ...(isMoved ? legend(print) : []),
+    ...sourceBlock(print),
+    ...revisionBlock(print),
+    ...questionBlock(print),
+  ];
 }
 
 export function sourceBlock(print: Print): Block[] {

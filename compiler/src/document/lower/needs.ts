@@ -145,7 +145,7 @@ function wrenchRows(print: Print): NeedRow[] {
   const wanted = new Map<string, WantedWrench>();
   for (const torque of print.uses.torques) {
     const figures = torque.stages.flatMap(({ figure }) =>
-      figure && figure.primary.unit !== '°' ? [figure.primary] : [],
+      figure && !figure.primary.value.endsWith('°') ? [figure.primary] : [],
     );
     torque.nm.forEach((nm, i) => {
       const named = declared.find(({ thing }) => thing === torque.tool);

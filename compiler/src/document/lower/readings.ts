@@ -84,7 +84,7 @@ function limitOf(
     units: [{ label: unit.symbol, times: ['1', '1'] }, ...(other ? [readingUnit(other, unit)] : [])],
     ...(low === undefined ? {} : { low }),
     ...(high === undefined ? {} : { high }),
-    limit: [text(said((measure) => measure))],
+    limit: [text(`${said((measure) => measure)}${variant === undefined ? '' : ` (${variant})`}`)],
     ...(fresh ? { fresh: [text(newText(fresh))] } : {}),
     ...(other
       ? { other: [text([said(turned), ...(fresh ? [newText(turned(fresh))] : [])].join(', '))] }

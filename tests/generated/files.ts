@@ -4,6 +4,7 @@ import { reportJsonSchema } from '../../compiler/src/cli/report/schema.js';
 import { extensionFiles } from '../../extension/generate/files.js';
 import { referencePages } from '../../language/src/reference/index.js';
 import { settingsJsonSchema } from '../../language/src/settings/index.js';
+import { commandsPage } from './commands.js';
 import { faultyFiles } from './faulty.js';
 
 export interface GeneratedFile {
@@ -19,6 +20,7 @@ const json = (value: unknown): string => `${JSON.stringify(value, undefined, 2)}
 export const GENERATED_FILES: readonly GeneratedFile[] = [
   { path: 'compiler/schemas/baywright.schema.json', text: () => json(settingsJsonSchema()) },
   { path: 'compiler/schemas/check-report.schema.json', text: () => json(reportJsonSchema()) },
+  { path: 'compiler/docs/commands.md', text: commandsPage },
   ...faultyFiles(),
   ...referencePages().map(({ path, text }) => ({ path: `${REFERENCE_FOLDER}/${path}`, text: () => text })),
   ...extensionFiles(readExtension).map(({ name, text }) => ({ path: `extension/${name}`, text })),

@@ -45,6 +45,7 @@ function contents(): Page {
       '[Usual cautions](cautions.md): what calls for them, and their texts',
       '[Findings](findings/README.md): every code, with an example and its remedy',
       '[Settings](settings.md) of a library',
+      '[The command line](../../../compiler/docs/commands.md)',
     ]),
   );
 }

@@ -141,16 +141,22 @@ function statusFindings({ path, status: line }: FileModel, { release }: Settings
   const problem = signing(
     line.by.map((n) => n.text),
     line.day !== undefined,
+    (line.prose?.text.trim() ?? '') !== '',
     release,
   );
   return problem === undefined ? [] : [finding(releaseNotSigned, { file: path, span: word }, { problem })];
 }
 
-function signing(by: readonly string[], dated: boolean, release: Settings['release']): string | undefined {
+function signing(
+  by: readonly string[],
+  dated: boolean,
+  hasNote: boolean,
+  release: Settings['release'],
+): string | undefined {
   const people = new Set(by);
   if (people.size === 0) return 'released by nobody';
-  if (release.twoInitials && people.size < 2)
-    return `released by ${by[0]} alone, and this house asks for two`;
+  if (release.twoInitials && people.size < 2 && !hasNote)
+    return `released by ${by[0]} alone, and this house asks for two, or for a note after a colon`;
   if (release.by.length > 0 && !by.some((b) => release.by.includes(b)))
     return `none of ${by.join(', ')} may release a procedure here (${release.by.join(', ')} may)`;
   return dated ? undefined : 'released on no day';

@@ -7,7 +7,7 @@ import { everyLine } from '../names/job.js';
 import { mentionsOf } from '../names/mentions.js';
 import type { FileModel, Thing } from '../names/model.js';
 import type { Scope } from '../names/scope.js';
-import type { Line } from '../syntax/tree.js';
+import type { Clause, Line } from '../syntax/tree.js';
 
 /** One figure or word about one thing: the torque of the hub bolts. Plain data, so that it can be kept as JSON. */
 export interface Fact {
@@ -103,7 +103,7 @@ function thingFacts(thing: Thing, job: Job): Fact[] {
       const guard = line.guard ? guardText(file.tree.text, line.guard) : outer;
       const where = guard === '' ? '' : ` ${guard}`;
       for (const clause of line.clauses) {
-        const written = joined(clausePieces(file.tree.text, [clause], undefined, 'nothing'));
+        const written = clauseWritten(file.tree.text, clause);
         const isFlag = written === clause.word;
         const value = isFlag || BARE.has(clause.word) ? written : written.slice(clause.word.length).trim();
         const word =
@@ -209,3 +209,11 @@ function codeText(file: FileModel, line: Line): string {
   if (line.broken || line.kind === 'unread') return line.tokens.map((token) => token.image).join(' ');
   return joined(linePieces(file.tree.text, line));
 }
+
+/** A clause in its one form: `torque 115 N·m`. */
+export function clauseWritten(text: string, clause: Clause): string {
+  return joined(clausePieces(text, [clause], undefined, 'nothing'));
+}
+
+/** A guard in its one form: `when axle heavy`. */
+export const guardWritten = guardText;

@@ -38,10 +38,20 @@ const release = z.strictObject({
     .array(z.string().min(1))
     .default([])
     .describe('Initials of those who may release a procedure. Empty: anyone.'),
+  provedBy: z
+    .array(z.string().min(1))
+    .default([])
+    .describe('Initials of those who may prove a procedure on a vehicle. Empty: anyone.'),
   twoInitials: z
     .boolean()
     .default(true)
-    .describe('A released procedure carries two different people: one who proved it, one who released it.'),
+    .describe(
+      'A released procedure carries two different people, one who proved it and one who released it; or one, with a note on the status line that says why.',
+    ),
+  reviewDay: z
+    .boolean()
+    .default(false)
+    .describe('A procedure is only issued when a day is set for its next review, by `review` or by `reviewMonths`.'),
   partNumbers: z.boolean().default(false).describe('Ask for a part number on every part that is renewed.'),
   reviewMonths: z
     .int()

@@ -8,9 +8,13 @@ import completions from './completions.js';
 import convert from './convert.js';
 import explain from './explain.js';
 import format from './format.js';
+import issue from './issue.js';
+import masterList from './master-list.js';
 import start from './new.js';
 import order from './order.js';
+import reissue from './reissue.js';
 import server from './server.js';
+import sign from './sign.js';
 import torque from './torque.js';
 import whereUsed from './where-used.js';
 
@@ -21,6 +25,10 @@ export const COMMANDS: readonly CommandDef[] = [
   start,
   whereUsed,
   compare,
+  sign,
+  issue,
+  masterList,
+  reissue,
   explain,
   convert,
   torque,

@@ -1,0 +1,108 @@
+// `baywright master-list`: the current revision of every guide.
+import { changeSummary } from '@baywright/language';
+import { csvText } from '../../desk/csv.js';
+import { findProcedures, shelvesHere } from '../../desk/find.js';
+import { type MasterRow, masterList } from '../../desk/master-list.js';
+import { choice, defineCommand, text } from '../command.js';
+import { relativeTo } from '../paths.js';
+
+const COLUMNS = ['Number', 'Title', 'Issued', 'Day', 'By', 'Copies', 'State', 'Since then', 'File'] as const;
+
+export default defineCommand({
+  name: 'master-list',
+  summary: 'list the current revision of every guide',
+  docs: `Lists every procedure with the revision that is in the workshop, the day and the initials it was released under, where its printed copies hang, and what changed in the library since.
+
+The exit code is 0, whatever the list says.`,
+  takes: [
+    {
+      name: 'paths',
+      docs: 'files and folders; the current folder where none is given',
+      optional: true,
+      many: true,
+    },
+  ],
+  options: {
+    format: choice('-f, --format <form>', 'how it is written', ['text', 'json', 'csv', 'html'], 'text'),
+    out: text('-o, --out <file>', 'where to write it; standard output where not given'),
+  },
+  examples: [
+    ['baywright master-list', 'on the screen'],
+    ['baywright master-list --format html --out master-list.html', 'to print and put up'],
+    ['baywright master-list --format csv > guides.csv', 'for a spreadsheet'],
+  ],
+  async run({ shell, paint }, paths, { format, out }) {
+    const rows = shelvesHere(shell, paths).flatMap((shelf) => {
+      const own = findProcedures(shell, paths).filter((one) => one.shelf.root === shelf.root);
+      return masterList(shell, shelf, own);
+    });
+    const data = async (): Promise<string> => {
+      if (format === 'json') return `${JSON.stringify(rows.map(asData), undefined, 2)}\n`;
+      if (format === 'csv') return csvText(COLUMNS, rows.map(cells));
+      if (format === 'html') {
+        const { sheetPage } = await import('../../desk/sheet-page.js');
+        const shop = shelvesHere(shell, paths)[0]?.settings.shop.name ?? '';
+        const lead = [
+          `As of ${shell.now().toISOString().slice(0, 10)}. A print with another revision is out of date.`,
+        ];
+        return sheetPage({
+          title: 'Master list of guides',
+          shop,
+          lead,
+          columns: COLUMNS,
+          rows: rows.map(cells),
+        });
+      }
+      return table(rows, paint.bold);
+    };
+    const written = await data();
+    if (out === undefined) shell.out.write(written);
+    else {
+      const file = shell.resolve(out);
+      shell.write(file, written);
+      shell.out.write(`${relativeTo(shell.folder, file)}\n`);
+    }
+    return 0;
+  },
+});
+
+function cells({ number, title, issue, state, changes, file }: MasterRow): string[] {
+  const record = issue?.record;
+  return [
+    number,
+    title,
+    record === undefined ? '' : String(record.revision),
+    record?.day ?? '',
+    record?.by.join(', ') ?? '',
+    record?.copies.join(', ') ?? '',
+    state,
+    changes.length === 0 ? '' : changeSummary(changes),
+    file ?? '',
+  ];
+}
+
+function asData(row: MasterRow): unknown {
+  const { issue, changes, ...rest } = row;
+  return {
+    ...rest,
+    issued: issue?.record ?? null,
+    changes: changes.length,
+    since: changes.length > 0 ? changeSummary(changes) : '',
+  };
+}
+
+function table(rows: readonly MasterRow[], bold: (text: string) => string): string {
+  if (rows.length === 0) return 'No procedures here.\n';
+  const width = (texts: readonly string[]): number => Math.max(...texts.map((one) => one.length));
+  const numbers = width(rows.map(({ number }) => number));
+  const lines = rows.map((row) => {
+    const { issue, state, status, changes } = row;
+    const held =
+      issue === undefined
+        ? `${status}, ${state}`
+        : `revision ${issue.record.revision} of ${issue.record.day}, ${state}`;
+    const since = changes.length === 0 ? [] : [`  ${' '.repeat(numbers)}${changeSummary(changes)}`];
+    return [`${bold(row.number.padEnd(numbers))}  ${row.title}: ${held}`, ...since].join('\n');
+  });
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,111 @@
+// `baywright reissue`: what a change in the library asks of the guides in the workshop.
+import { changeText } from '@baywright/language';
+import { findProcedures, shelvesHere } from '../../desk/find.js';
+import { masterList } from '../../desk/master-list.js';
+import { commonLine, guidesToReissue, type Reissue, withRevision } from '../../desk/reissue.js';
+import { type Context, defineCommand, flag, text } from '../command.js';
+import { join, relativeTo } from '../paths.js';
+import { plural } from '../report/text.js';
+
+export default defineCommand({
+  name: 'reissue',
+  summary: 'list the guides to issue again, and which printed copies to pull',
+  docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts one revision line for all of them. With --write the line goes into each procedure, which becomes a draft again until it is proved and released.
+
+A slip says which printed copies to pull. The exit code is 1 when there are guides to issue again.`,
+  takes: [
+    {
+      name: 'paths',
+      docs: 'files and folders; the current folder where none is given',
+      optional: true,
+      many: true,
+    },
+  ],
+  options: {
+    write: flag('--write', 'write the revision line into each procedure and set it back to draft'),
+    words: text('--words <sentence>', 'what the revision line says, in place of the draft'),
+    slip: text('--slip <file>', 'write the slip of copies to pull as a page to print'),
+  },
+  examples: [
+    ['baywright reissue', 'after a torque in the catalogue changed'],
+    ['baywright reissue --slip pull.html', 'a slip for the one who walks round the bays'],
+    [
+      'baywright reissue --write --words "Hub bolt torque raised to 115 N·m."',
+      'the same line in every guide',
+    ],
+  ],
+  async run(context, paths, { write, words, slip }) {
+    const { shell } = context;
+    const procedures = findProcedures(shell, paths);
+    const shelves = shelvesHere(shell, paths);
+    const guides = shelves.flatMap((shelf) => {
+      const own = procedures.filter((one) => one.shelf.root === shelf.root);
+      return guidesToReissue(masterList(shell, shelf, own), own);
+    });
+    if (guides.length === 0) {
+      shell.out.write('Every guide in the workshop says what the library says.\n');
+      return 0;
+    }
+    const line = words?.trim().replace(/\s+/g, ' ') ?? commonLine(guides);
+    const day = shell.now().toISOString().slice(0, 10);
+    shell.out.write(`${guides.map((guide) => told(context, guide)).join('\n')}\n\n`);
+    shell.out.write(`Revision line for ${guides.length === 1 ? 'it' : `all ${guides.length}`}: ${line}\n`);
+    if (write) writeLines(context, guides, day, line);
+    if (slip !== undefined) {
+      const file = shell.resolve(slip);
+      shell.write(file, await slipPage(guides, shelves[0]?.settings.shop.name ?? '', day));
+      shell.out.write(`Slip: ${relativeTo(shell.folder, file)}\n`);
+    }
+    return 1;
+  },
+});
+
+function told({ paint }: Context, { row, next, isRaised }: Reissue): string {
+  const held = row.issue?.record;
+  const copies = held === undefined || held.copies.length === 0 ? '' : `; pull ${held.copies.join(', ')}`;
+  const raised = isRaised ? ', its line is written' : '';
+  const shown = row.changes.slice(0, MOST_SHOWN);
+  const left = row.changes.length - shown.length;
+  return [
+    `${paint.bold(row.number)} ${row.title}: revision ${held?.revision} → ${next}${raised}${copies}`,
+    ...shown.map((change) => `  ${changeText(change)}`),
+    ...(left > 0 ? [`  and ${left} more`] : []),
+  ].join('\n');
+}
+
+const MOST_SHOWN = 5;
+
+function writeLines({ shell }: Context, guides: readonly Reissue[], day: string, line: string): void {
+  const open = guides.filter(({ isRaised }) => !isRaised);
+  for (const { procedure, next } of open) {
+    const file = join(procedure.shelf.root, procedure.analysis.path);
+    shell.write(file, withRevision(procedure.analysis.model, next, day, line));
+    shell.out.write(`${relativeTo(shell.folder, file)}: revision ${next}, draft\n`);
+  }
+  shell.out.write(`${plural(open.length, 'procedure')} changed; sign and issue them when they are proved.\n`);
+}
+
+async function slipPage(guides: readonly Reissue[], shop: string, day: string): Promise<string> {
+  const { sheetPage } = await import('../../desk/sheet-page.js');
+  return sheetPage({
+    title: 'Pull these guides',
+    shop,
+    lead: [
+      `${day}. Take every copy of the revisions below out of use and tick it off. The new issue follows.`,
+    ],
+    columns: ['Done', 'Number', 'Title', 'Pull revision', 'Of', 'Copies at', 'What changed'],
+    rows: guides.map(({ row }) => {
+      const held = row.issue?.record;
+      const changes = row.changes.slice(0, MOST_SHOWN).map(changeText).join('; ');
+      return [
+        '☐',
+        row.number,
+        row.title,
+        String(held?.revision ?? ''),
+        held?.day ?? '',
+        held?.copies.join(', ') ?? '',
+        changes,
+      ];
+    }),
+  });
+}

@@ -1,0 +1,70 @@
+// The list of current revisions: what of each guide is in the workshop, and whether the library has moved on since.
+import { type Change, changesBetween, factsOfEdition, newestRevision, shopFacts } from '@baywright/language';
+import type { Shell } from '../cli/shell.js';
+import type { FoundProcedure } from './find.js';
+import { currentIssues, type Issue, newestEdition, readStore, type StoreLibrary } from './issue-store.js';
+
+export interface MasterRow {
+  readonly number: string;
+  readonly title: string;
+  /** The file it is made from; undefined when it is gone. */
+  readonly file: string | undefined;
+  readonly status: string;
+  /** The newest revision of the file. */
+  readonly revision: number | undefined;
+  readonly issue: Issue | undefined;
+  /** What is otherwise than in the last issue. */
+  readonly changes: readonly Change[];
+  readonly state: 'never issued' | 'current' | 'changed' | 'withdrawn' | 'file is gone';
+}
+
+/** One row for each procedure, and for each number that was issued and has no file any more. */
+export function masterList(
+  shell: Shell,
+  library: StoreLibrary,
+  procedures: readonly FoundProcedure[],
+): MasterRow[] {
+  const issues = currentIssues(readStore(shell, library).issues);
+  const rows = procedures.map((procedure) => rowOf(shell, procedure, issues));
+  const gone = issues.filter(({ record }) => !procedures.some(({ number }) => number === record.number));
+  return [...rows, ...gone.map(goneRow)].sort((a, b) =>
+    a.number.localeCompare(b.number, 'en', { numeric: true }),
+  );
+}
+
+function rowOf(
+  shell: Shell,
+  { shelf, analysis, number }: FoundProcedure,
+  issues: readonly Issue[],
+): MasterRow {
+  const { model } = analysis;
+  const issue = issues.find(({ record }) => record.number === number);
+  const edition = issue === undefined ? undefined : newestEdition(shell, shelf, number);
+  const old = edition === undefined ? undefined : factsOfEdition(edition);
+  const changes = old === undefined ? [] : changesBetween(old, shopFacts(analysis.job));
+  const status = model.status?.status?.text ?? 'draft';
+  const state =
+    issue === undefined
+      ? 'never issued'
+      : issue.record.status === 'withdrawn'
+        ? 'withdrawn'
+        : changes.length > 0 || status === 'withdrawn'
+          ? 'changed'
+          : 'current';
+  return {
+    number,
+    title: model.title,
+    file: analysis.path,
+    status,
+    revision: newestRevision(model)?.number,
+    issue,
+    changes,
+    state,
+  };
+}
+
+function goneRow(issue: Issue): MasterRow {
+  const { number, title, status } = issue.record;
+  const state = status === 'withdrawn' ? 'withdrawn' : 'file is gone';
+  return { number, title, file: undefined, status, revision: undefined, issue, changes: [], state };
+}

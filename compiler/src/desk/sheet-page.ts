@@ -1,0 +1,52 @@
+// A sheet for the office wall or the bay: a title, some words, a table. One HTML file that needs no network.
+import { phrase } from '@baywright/language';
+import { wordsOf } from '../document/words-of.js';
+import { pageAssets } from '../html/assets.js';
+import { table } from '../html/blocks-front.js';
+import { drawHtml } from '../html/frame.js';
+import { type Child, el } from '../html/markup.js';
+
+export interface Sheet {
+  readonly title: string;
+  readonly shop: string;
+  readonly lead: readonly string[];
+  readonly columns: readonly string[];
+  readonly rows: readonly (readonly Child[])[];
+}
+
+export function sheetPage({ title, shop, lead, columns, rows }: Sheet): string {
+  const main = el(
+    'main',
+    { id: 'main', class: 'library' },
+    el('div', { class: 'masthead' }, el('h1', {}, title), el('p', { class: 'applies' }, shop)),
+    el(
+      'div',
+      { class: 'part' },
+      lead.map((words) => el('p', {}, words)),
+    ),
+    table(
+      title,
+      'sheet',
+      columns,
+      rows.map((cells) =>
+        el(
+          'tr',
+          {},
+          cells.map((cell) => el('td', {}, cell)),
+        ),
+      ),
+    ),
+  );
+  return drawHtml({
+    language: 'en',
+    title,
+    words: wordsOf('en'),
+    name: 'library',
+    body: [main],
+    standing: phrase('standing-statement', 'en'),
+    styles: '',
+    script: '',
+    data: undefined,
+    assets: pageAssets(),
+  });
+}

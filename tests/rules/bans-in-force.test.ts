@@ -5,10 +5,16 @@ import { bansAt, bansInForce } from '../../language/src/rules/bans-in-force.js';
 import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
 
 function bansOf(text: string): string[] {
-  const run = createLibrary({ read: () => text, list: () => ['a.bay'] }, DEFAULT_SETTINGS).analyse('a.bay')?.run;
+  const run = createLibrary({ read: () => text, list: () => ['a.bay'] }, DEFAULT_SETTINGS).analyse(
+    'a.bay',
+  )?.run;
   if (!run) throw new Error('the text has no work');
-  const code = (span: { start: number; end: number } | undefined): string => (span ? text.slice(span.start, span.end) : 'the end');
-  return bansInForce(run).map((b) => `no ${b.banned} while ${b.while}: ${code(b.from.line.code)} → ${code(b.to?.line.code)}${b.variants ? ` on ${b.variants}` : ''}`);
+  const code = (span: { start: number; end: number } | undefined): string =>
+    span ? text.slice(span.start, span.end) : 'the end';
+  return bansInForce(run).map(
+    (b) =>
+      `no ${b.banned} while ${b.while}: ${code(b.from.line.code)} → ${code(b.to?.line.code)}${b.variants ? ` on ${b.variants}` : ''}`,
+  );
 }
 
 const DIFF = `parts
@@ -29,7 +35,8 @@ rules
 
 describe('a ban', () => {
   test('holds from the line that brings its state about to the line that ends it', () => {
-    expect(bansOf(`procedure A-1: Pin
+    expect(
+      bansOf(`procedure A-1: Pin
 
 ${DIFF}
 removal
@@ -38,21 +45,27 @@ removal
     clean driveshaft
     install diff-pin, pin-bolt
     torque pin-bolt
-`)).toEqual(['no turn driveshaft while diff-pin out: remove pin-bolt, diff-pin → install diff-pin, pin-bolt']);
+`),
+    ).toEqual([
+      'no turn driveshaft while diff-pin out: remove pin-bolt, diff-pin → install diff-pin, pin-bolt',
+    ]);
   });
 
   test('holds to the end when nothing ends it', () => {
-    expect(bansOf(`procedure A-1: Pin
+    expect(
+      bansOf(`procedure A-1: Pin
 
 ${DIFF}
 removal
   step: Work
     remove pin-bolt, diff-pin
-`)).toEqual(['no turn driveshaft while diff-pin out: remove pin-bolt, diff-pin → the end']);
+`),
+    ).toEqual(['no turn driveshaft while diff-pin out: remove pin-bolt, diff-pin → the end']);
   });
 
   test('names the combinations it holds on', () => {
-    expect(bansOf(`procedure A-1: Pin
+    expect(
+      bansOf(`procedure A-1: Pin
 
 applies to van
 
@@ -67,11 +80,15 @@ removal
       remove pin-bolt, diff-pin
       install diff-pin, pin-bolt
       torque pin-bolt
-`)).toEqual(['no turn driveshaft while diff-pin out: remove pin-bolt, diff-pin → install diff-pin, pin-bolt on axle heavy']);
+`),
+    ).toEqual([
+      'no turn driveshaft while diff-pin out: remove pin-bolt, diff-pin → install diff-pin, pin-bolt on axle heavy',
+    ]);
   });
 
   test('that holds as the vehicle comes in is no news', () => {
-    expect(bansOf(`procedure A-1: Lead
+    expect(
+      bansOf(`procedure A-1: Lead
 
 connections
   battery-negative: Negative lead
@@ -88,7 +105,8 @@ removal
     disconnect starter-lead
     connect starter-lead
     connect battery-negative
-`)).toEqual([]);
+`),
+    ).toEqual([]);
   });
 });
 
@@ -103,7 +121,9 @@ removal
     install diff-pin, pin-bolt
     torque pin-bolt
 `;
-  const run = createLibrary({ read: () => text, list: () => ['a.bay'] }, DEFAULT_SETTINGS).analyse('a.bay')?.run;
+  const run = createLibrary({ read: () => text, list: () => ['a.bay'] }, DEFAULT_SETTINGS).analyse(
+    'a.bay',
+  )?.run;
   const bans = run ? bansInForce(run) : [];
   expect(run?.machine.acts.map((a) => bansAt(bans, a.index).length)).toEqual([0, 1, 1, 0]);
 });

@@ -33,18 +33,22 @@ describe('a rule that is not whole', () => {
 
 describe('a rule that names what is not there', () => {
   test('a thing, with the near name as fix', () => {
-    const [found] = checkMarked(job(`  r: Rule.
+    const [found] = checkMarked(
+      job(`  r: Rule.
     before clean hubb
 #                ^^^^ S405 no thing is called \`hubb\`
-    require hold`));
+    require hold`),
+    );
     expect(found?.fixes.map((f) => f.title)).toEqual(['Write `hub`']);
   });
 
   test('a state the thing never has', () => {
-    const [found] = checkMarked(job(`  r: Rule.
+    const [found] = checkMarked(
+      job(`  r: Rule.
     never clean hub
     while selector nuetral
-#                  ^^^^^^^ S405 \`selector\` is never \`nuetral\``));
+#                  ^^^^^^^ S405 \`selector\` is never \`nuetral\``),
+    );
     expect(found?.fixes.map((f) => f.title)).toEqual(['Write `neutral`']);
   });
 

@@ -3,8 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
 import { afterFix, checkMarked, findingsOf, readMarked } from '../suite-helper.js';
 
-const SETTINGS = { ...DEFAULT_SETTINGS, starterRulesOff: [{ rule: 'all', because: 'house rules alone are tested' }] };
-const ofState = (files: ReadonlyMap<string, string>) => findingsOf(files, SETTINGS).filter((f) => f.code.startsWith('S'));
+const SETTINGS = {
+  ...DEFAULT_SETTINGS,
+  starterRulesOff: [{ rule: 'all', because: 'house rules alone are tested' }],
+};
+const ofState = (files: ReadonlyMap<string, string>) =>
+  findingsOf(files, SETTINGS).filter((f) => f.code.startsWith('S'));
 
 interface Shop {
   readonly rule: string;

@@ -1,11 +1,11 @@
 // Usual practice: every rule kept and broken, bound by marks alone, switched off by name, silent on the samples.
 import { describe, expect, test } from 'vitest';
-import { starterRules, STARTER_TEXT } from '../../language/src/rules/starter.js';
+import { STARTER_TEXT, starterRules } from '../../language/src/rules/starter.js';
 import { STARTER_MARKS } from '../../language/src/rules/starter-marks.js';
 import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
 import { parse } from '../../language/src/syntax/index.js';
-import { findingsOf } from '../suite-helper.js';
 import { libraryOver, readLibrary } from '../faults/library.js';
+import { findingsOf } from '../suite-helper.js';
 
 interface Practice {
   readonly things?: string;
@@ -96,7 +96,8 @@ temporary
     marked in-opening
 places
   gears: Gears`;
-const OFF_AND_ON = (before: string, plug: string, after: string): string => `    ${before}\n    disconnect ${plug}\n    connect ${plug}\n    ${after}`;
+const OFF_AND_ON = (before: string, plug: string, after: string): string =>
+  `    ${before}\n    disconnect ${plug}\n    connect ${plug}\n    ${after}`;
 
 const PRACTICE: Readonly<Record<string, Practice>> = {
   'usual-chocks': {
@@ -112,71 +113,197 @@ const PRACTICE: Readonly<Record<string, Practice>> = {
   'usual-suspension': {
     things: `${CALIPER}\n  rear: Rear wheels`.replace('  rear: Rear wheels', 'places\n  rear: Rear wheels'),
     kept: '    chock rear\n    raise vehicle\n    support vehicle\n    hang caliper\n    install caliper\n    lower vehicle\n    unchock rear',
-    broken: '    chock rear\n    raise vehicle\n    support vehicle\n    hang caliper\n    load suspension\n    unload suspension\n    install caliper\n    lower vehicle\n    unchock rear',
+    broken:
+      '    chock rear\n    raise vehicle\n    support vehicle\n    hang caliper\n    load suspension\n    unload suspension\n    install caliper\n    lower vehicle\n    unchock rear',
   },
-  'usual-pedal': { things: CALIPER, kept: '    push-back piston\n    inspect brake-fluid\n    pump pedal\n    road-test vehicle', broken: '    push-back piston\n    inspect brake-fluid\n    road-test vehicle\n    pump pedal' },
-  'usual-reservoir': { things: CALIPER, kept: '    push-back piston\n    inspect brake-fluid\n    pump pedal', broken: '    push-back piston\n    pump pedal' },
-  'usual-pedal-bled': { things: LINES, kept: '    bleed brake-circuit\n    test pedal\n    road-test vehicle', broken: '    bleed brake-circuit\n    road-test vehicle' },
-  'usual-pedal-still': { things: CALIPER, kept: '    pump pedal\n    remove caliper\n    install caliper', broken: '    remove caliper\n    pump pedal\n    install caliper' },
-  'usual-selector': { things: CALIPER, kept: '    set lever park\n    remove caliper\n    install caliper', broken: '    remove caliper\n    set lever park\n    install caliper' },
+  'usual-pedal': {
+    things: CALIPER,
+    kept: '    push-back piston\n    inspect brake-fluid\n    pump pedal\n    road-test vehicle',
+    broken: '    push-back piston\n    inspect brake-fluid\n    road-test vehicle\n    pump pedal',
+  },
+  'usual-reservoir': {
+    things: CALIPER,
+    kept: '    push-back piston\n    inspect brake-fluid\n    pump pedal',
+    broken: '    push-back piston\n    pump pedal',
+  },
+  'usual-pedal-bled': {
+    things: LINES,
+    kept: '    bleed brake-circuit\n    test pedal\n    road-test vehicle',
+    broken: '    bleed brake-circuit\n    road-test vehicle',
+  },
+  'usual-pedal-still': {
+    things: CALIPER,
+    kept: '    pump pedal\n    remove caliper\n    install caliper',
+    broken: '    remove caliper\n    pump pedal\n    install caliper',
+  },
+  'usual-selector': {
+    things: CALIPER,
+    kept: '    set lever park\n    remove caliper\n    install caliper',
+    broken: '    remove caliper\n    set lever park\n    install caliper',
+  },
   'usual-recheck': {
-    things: 'parts\n  wheel: Wheel\n    held by nut\n    marked wheel\nfasteners\n  nut: Nuts\n    5 of M14x1.5\n    torque 160 N·m, per ?',
+    things:
+      'parts\n  wheel: Wheel\n    held by nut\n    marked wheel\nfasteners\n  nut: Nuts\n    5 of M14x1.5\n    torque 160 N·m, per ?',
     kept: '    remove nut, wheel\n    install wheel, nut\n    torque nut\n    recheck nut, after 80 km',
     broken: '    remove nut, wheel\n    install wheel, nut\n    torque nut',
   },
   'usual-restraint-ignition': {
     things: LEADS,
     kept: OFF_AND_ON('set key off\n    disconnect minus\n    wait 1 min', 'airbag-plug', 'connect minus'),
-    broken: OFF_AND_ON('set key on\n    disconnect minus\n    wait 1 min', 'airbag-plug', 'connect minus\n    set key off'),
+    broken: OFF_AND_ON(
+      'set key on\n    disconnect minus\n    wait 1 min',
+      'airbag-plug',
+      'connect minus\n    set key off',
+    ),
   },
-  'usual-restraint-battery': { things: LEADS, kept: OFF_AND_ON('disconnect minus\n    wait 1 min', 'airbag-plug', 'connect minus'), broken: '    disconnect airbag-plug\n    connect airbag-plug' },
-  'usual-restraint-wait': { things: LEADS, kept: OFF_AND_ON('disconnect minus\n    wait 3 min', 'airbag-plug', 'connect minus'), broken: OFF_AND_ON('wait 5 min\n    disconnect minus', 'airbag-plug', 'connect minus') },
-  'usual-battery-off': { things: LEADS, kept: OFF_AND_ON('disconnect minus', 'plus', 'connect minus'), broken: '    disconnect plus\n    disconnect minus\n    connect plus\n    connect minus' },
-  'usual-battery-on': { things: LEADS, kept: OFF_AND_ON('disconnect minus', 'plus', 'connect minus'), broken: '    disconnect minus\n    disconnect plus\n    connect minus\n    connect plus' },
-  'usual-wiring': { things: LEADS, kept: OFF_AND_ON('disconnect minus', 'loom', 'connect minus'), broken: '    disconnect loom\n    connect loom' },
+  'usual-restraint-battery': {
+    things: LEADS,
+    kept: OFF_AND_ON('disconnect minus\n    wait 1 min', 'airbag-plug', 'connect minus'),
+    broken: '    disconnect airbag-plug\n    connect airbag-plug',
+  },
+  'usual-restraint-wait': {
+    things: LEADS,
+    kept: OFF_AND_ON('disconnect minus\n    wait 3 min', 'airbag-plug', 'connect minus'),
+    broken: OFF_AND_ON('wait 5 min\n    disconnect minus', 'airbag-plug', 'connect minus'),
+  },
+  'usual-battery-off': {
+    things: LEADS,
+    kept: OFF_AND_ON('disconnect minus', 'plus', 'connect minus'),
+    broken: '    disconnect plus\n    disconnect minus\n    connect plus\n    connect minus',
+  },
+  'usual-battery-on': {
+    things: LEADS,
+    kept: OFF_AND_ON('disconnect minus', 'plus', 'connect minus'),
+    broken: '    disconnect minus\n    disconnect plus\n    connect minus\n    connect plus',
+  },
+  'usual-wiring': {
+    things: LEADS,
+    kept: OFF_AND_ON('disconnect minus', 'loom', 'connect minus'),
+    broken: '    disconnect loom\n    connect loom',
+  },
   'usual-hv-low': {
     things: LEADS,
-    kept: OFF_AND_ON('disconnect minus\n    disconnect service-plug\n    wait 10 min\n    measure power-voltage', 'power-plug', 'connect service-plug, minus'),
-    broken: OFF_AND_ON('disconnect service-plug\n    wait 10 min\n    measure power-voltage', 'power-plug', 'connect service-plug'),
+    kept: OFF_AND_ON(
+      'disconnect minus\n    disconnect service-plug\n    wait 10 min\n    measure power-voltage',
+      'power-plug',
+      'connect service-plug, minus',
+    ),
+    broken: OFF_AND_ON(
+      'disconnect service-plug\n    wait 10 min\n    measure power-voltage',
+      'power-plug',
+      'connect service-plug',
+    ),
   },
   'usual-hv-wait': {
     things: LEADS,
-    kept: OFF_AND_ON('disconnect minus\n    disconnect service-plug\n    measure power-voltage\n    wait 15 min', 'power-plug', 'connect service-plug, minus'),
-    broken: OFF_AND_ON('disconnect minus\n    disconnect service-plug\n    wait 2 min\n    measure power-voltage', 'power-plug', 'connect service-plug, minus'),
+    kept: OFF_AND_ON(
+      'disconnect minus\n    disconnect service-plug\n    measure power-voltage\n    wait 15 min',
+      'power-plug',
+      'connect service-plug, minus',
+    ),
+    broken: OFF_AND_ON(
+      'disconnect minus\n    disconnect service-plug\n    wait 2 min\n    measure power-voltage',
+      'power-plug',
+      'connect service-plug, minus',
+    ),
   },
   'usual-hv-dead': {
     things: LEADS,
-    kept: OFF_AND_ON('disconnect minus\n    disconnect service-plug\n    wait 10 min\n    test power-plug', 'power-plug', 'connect service-plug, minus'),
-    broken: OFF_AND_ON('disconnect minus\n    measure power-voltage\n    disconnect service-plug\n    wait 10 min', 'power-plug', 'connect service-plug, minus'),
+    kept: OFF_AND_ON(
+      'disconnect minus\n    disconnect service-plug\n    wait 10 min\n    test power-plug',
+      'power-plug',
+      'connect service-plug, minus',
+    ),
+    broken: OFF_AND_ON(
+      'disconnect minus\n    measure power-voltage\n    disconnect service-plug\n    wait 10 min',
+      'power-plug',
+      'connect service-plug, minus',
+    ),
   },
-  'usual-fuel-pressure': { things: LINES, kept: OFF_AND_ON('relieve fuel-circuit', 'fuel-line', 'inspect fuel-line'), broken: '    disconnect fuel-line\n    connect fuel-line\n    inspect fuel-line' },
-  'usual-fuel-leaks': { things: LINES, kept: OFF_AND_ON('relieve fuel-circuit', 'fuel-line', 'inspect fuel-line'), broken: OFF_AND_ON('relieve fuel-circuit', 'fuel-line', 'pump pedal') },
+  'usual-fuel-pressure': {
+    things: LINES,
+    kept: OFF_AND_ON('relieve fuel-circuit', 'fuel-line', 'inspect fuel-line'),
+    broken: '    disconnect fuel-line\n    connect fuel-line\n    inspect fuel-line',
+  },
+  'usual-fuel-leaks': {
+    things: LINES,
+    kept: OFF_AND_ON('relieve fuel-circuit', 'fuel-line', 'inspect fuel-line'),
+    broken: OFF_AND_ON('relieve fuel-circuit', 'fuel-line', 'pump pedal'),
+  },
   'usual-recover': {
     things: LINES,
     kept: OFF_AND_ON('recover gas', 'cold-line', 'evacuate cold-circuit\n    charge gas, 520 g'),
     broken: OFF_AND_ON('drain gas', 'cold-line', 'evacuate cold-circuit\n    charge gas, 520 g'),
   },
-  'usual-evacuate': { things: LINES, kept: OFF_AND_ON('recover gas', 'cold-line', 'evacuate cold-circuit\n    charge gas, 520 g'), broken: '    recover gas\n    charge gas, 520 g' },
-  'usual-line-pressure': { things: LINES, kept: OFF_AND_ON('relieve fuel-circuit', 'press-line', 'pump pedal'), broken: '    disconnect press-line\n    connect press-line' },
-  'usual-caps': { things: LINES, kept: '    disconnect hose\n    cap hose\n  step: Join\n    connect hose', broken: '    disconnect hose\n  step: Join\n    connect hose' },
-  'usual-clean-first': { things: LINES, kept: OFF_AND_ON('clean open-line', 'open-line', 'pump pedal'), broken: '    disconnect open-line\n    connect open-line' },
-  'usual-codes': { things: LINES, kept: OFF_AND_ON('read codes', 'sensor-plug', 'clear codes'), broken: OFF_AND_ON('read codes', 'sensor-plug', 'pump pedal') },
-  'usual-spring': { things: GEARS, kept: '    compress spring\n    loosen rod-nut\n    torque rod-nut', broken: '    loosen rod-nut\n    torque rod-nut' },
-  'usual-pressure-cap': { things: GEARS, kept: '    set heat cold\n    remove cap\n    install cap', broken: '    set heat hot\n    remove cap\n    install cap' },
-  'usual-look-inside': { things: GEARS, kept: '    remove gear-cover\n    inspect gears\n    install gear-cover', broken: '    remove gear-cover\n    install gear-cover' },
-  'usual-nothing-turns': { things: GEARS, kept: '    remove gear-cover\n    inspect gears\n    install gear-cover\n    run engine', broken: '    remove gear-cover\n    run engine\n    inspect gears\n    install gear-cover' },
-  'usual-openings': { things: GEARS, kept: '    place port-plug\n    remove port-plug\n    run engine', broken: '    place port-plug\n    run engine\n    remove port-plug' },
+  'usual-evacuate': {
+    things: LINES,
+    kept: OFF_AND_ON('recover gas', 'cold-line', 'evacuate cold-circuit\n    charge gas, 520 g'),
+    broken: '    recover gas\n    charge gas, 520 g',
+  },
+  'usual-line-pressure': {
+    things: LINES,
+    kept: OFF_AND_ON('relieve fuel-circuit', 'press-line', 'pump pedal'),
+    broken: '    disconnect press-line\n    connect press-line',
+  },
+  'usual-caps': {
+    things: LINES,
+    kept: '    disconnect hose\n    cap hose\n  step: Join\n    connect hose',
+    broken: '    disconnect hose\n  step: Join\n    connect hose',
+  },
+  'usual-clean-first': {
+    things: LINES,
+    kept: OFF_AND_ON('clean open-line', 'open-line', 'pump pedal'),
+    broken: '    disconnect open-line\n    connect open-line',
+  },
+  'usual-codes': {
+    things: LINES,
+    kept: OFF_AND_ON('read codes', 'sensor-plug', 'clear codes'),
+    broken: OFF_AND_ON('read codes', 'sensor-plug', 'pump pedal'),
+  },
+  'usual-spring': {
+    things: GEARS,
+    kept: '    compress spring\n    loosen rod-nut\n    torque rod-nut',
+    broken: '    loosen rod-nut\n    torque rod-nut',
+  },
+  'usual-pressure-cap': {
+    things: GEARS,
+    kept: '    set heat cold\n    remove cap\n    install cap',
+    broken: '    set heat hot\n    remove cap\n    install cap',
+  },
+  'usual-look-inside': {
+    things: GEARS,
+    kept: '    remove gear-cover\n    inspect gears\n    install gear-cover',
+    broken: '    remove gear-cover\n    install gear-cover',
+  },
+  'usual-nothing-turns': {
+    things: GEARS,
+    kept: '    remove gear-cover\n    inspect gears\n    install gear-cover\n    run engine',
+    broken: '    remove gear-cover\n    run engine\n    inspect gears\n    install gear-cover',
+  },
+  'usual-openings': {
+    things: GEARS,
+    kept: '    place port-plug\n    remove port-plug\n    run engine',
+    broken: '    place port-plug\n    run engine\n    remove port-plug',
+  },
 };
 
-const job = ({ things = '' }: Practice, work: string): ReadonlyMap<string, string> => new Map([['a.bay', `procedure A-1: Job\n\n${things}\n\nremoval\n  step: Work\n${work}\n`]]);
+const job = ({ things = '' }: Practice, work: string): ReadonlyMap<string, string> =>
+  new Map([['a.bay', `procedure A-1: Job\n\n${things}\n\nremoval\n  step: Work\n${work}\n`]]);
 const usual = (files: ReadonlyMap<string, string>, off: readonly string[] = []): string[] =>
-  findingsOf(files, { ...DEFAULT_SETTINGS, starterRulesOff: off.map((rule) => ({ rule, because: 'we do it another way' })) })
+  findingsOf(files, {
+    ...DEFAULT_SETTINGS,
+    starterRulesOff: off.map((rule) => ({ rule, because: 'we do it another way' })),
+  })
     .filter((f) => f.code.startsWith('S'))
     .map((f) => (f.code === 'S404' ? (/`([^`]+)`/.exec(f.message)?.[1] ?? '') : `${f.code} ${f.message}`));
 
 test('the pack is readable, and every rule of it is tested', () => {
   expect(parse(STARTER_TEXT, 'starter.bay').findings).toEqual([]);
-  expect(starterRules().map((r) => r.thing.name).sort()).toEqual(Object.keys(PRACTICE).sort());
+  expect(
+    starterRules()
+      .map((r) => r.thing.name)
+      .sort(),
+  ).toEqual(Object.keys(PRACTICE).sort());
 });
 
 test('every mark it looks for is explained, and no other', () => {
@@ -197,7 +324,10 @@ describe.each(Object.entries(PRACTICE))('%s', (name, practice) => {
 });
 
 test('a house rule that asks the same takes its place', () => {
-  const files = new Map([['a.bay', `procedure A-1: Job
+  const files = new Map([
+    [
+      'a.bay',
+      `procedure A-1: Job
 
 rules
   our-stands: Stands first.
@@ -213,7 +343,9 @@ removal
     remove tray
     install tray
     lower vehicle
-`]]);
+`,
+    ],
+  ]);
   expect(usual(files)).toEqual(['S403 house rule `our-stands` is broken: Stands first']);
 });
 

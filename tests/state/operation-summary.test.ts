@@ -55,13 +55,17 @@ function summaryOf(name: string): { needs: string[]; makes: string[] } {
   const operation = model?.operations.find((o) => o.name === name);
   if (!model || !operation) throw new Error(`no operation ${name}`);
   const { needs, makes } = operationSummary(model, operation, library);
-  const words = (s: ThingState): string => `${s.thing.name} ${s.state}${s.variants ? ` on ${s.variants}` : ''}`;
+  const words = (s: ThingState): string =>
+    `${s.thing.name} ${s.state}${s.variants ? ` on ${s.variants}` : ''}`;
   return { needs: needs.map(words), makes: makes.map(words).sort() };
 }
 
 describe('an operation', () => {
   test('that takes off needs nothing and leaves things off', () => {
-    expect(summaryOf('wheel-off')).toEqual({ needs: [], makes: ['spacer off on axle heavy', 'vehicle supported', 'wheel off', 'wheel-nut off'] });
+    expect(summaryOf('wheel-off')).toEqual({
+      needs: [],
+      makes: ['spacer off on axle heavy', 'vehicle supported', 'wheel off', 'wheel-nut off'],
+    });
   });
 
   test('that puts on needs them off, and the vehicle up', () => {

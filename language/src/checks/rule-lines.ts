@@ -57,7 +57,9 @@ function nameFaults(job: Job, rule: Thing, names: readonly Name[]): Finding[] {
   if (job.file.kind !== 'procedure' || job.scope.missing.length > 0) return [];
   return names
     .filter((n) => !job.scope.resolve(n.text))
-    .map((n) => report(job, rule, n, `no thing is called \`${n.text}\``, nearest(n.text, job.scope.names.keys())));
+    .map((n) =>
+      report(job, rule, n, `no thing is called \`${n.text}\``, nearest(n.text, job.scope.names.keys())),
+    );
 }
 
 function stateFaults(job: Job, rule: Thing, { target, state }: StatePattern): Finding[] {

@@ -1,6 +1,7 @@
 // A house rule as an automaton that runs along with the state: one file for each of the four heads.
-import type { Listener } from '../state/run.js';
+
 import type { Machine } from '../state/machine.js';
+import type { Listener } from '../state/run.js';
 import { ban } from './ban.js';
 import { dutyAfter } from './duty-after.js';
 import { dutyBefore } from './duty-before.js';

@@ -5,8 +5,8 @@ import { assumeLack } from '../state/assume.js';
 import type { Deficit, Lack } from '../state/deficit.js';
 import type { Machine } from '../state/machine.js';
 import { directionOf } from '../state/wants.js';
-import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { StatePattern } from '../syntax/tree.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Automaton } from './automaton.js';
 import { isTarget, matchAct } from './match.js';
 import type { RuleForm } from './rule-model.js';
@@ -29,14 +29,28 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
   /** A state that one line brought about is told once, however often the ban is broken in it. */
   const told = new Set<string>();
 
-  const lacksAt = (when: Condition): Lack[] => watched.flatMap(({ thing, test }) => {
-    const at = m.d.and(when, m.job.exists(thing));
-    const bad = m.d.and(at, m.fails(thing, test.aspect, (v) => test.test(String(v)) === state.not));
-    if (bad === NEVER) return [];
-    const maker = m.read(thing, test.aspect).find((c) => m.d.and(c.when, bad) !== NEVER)?.by ?? -1;
-    const value = state.not ? state.state.text : thing.values.find((v) => v.text !== state.state.text)?.text;
-    return [{ thing, want: state.not ? test.holds : test.otherwise, when: bad, maker, ...(value === undefined ? {} : { value }) }];
-  });
+  const lacksAt = (when: Condition): Lack[] =>
+    watched.flatMap(({ thing, test }) => {
+      const at = m.d.and(when, m.job.exists(thing));
+      const bad = m.d.and(
+        at,
+        m.fails(thing, test.aspect, (v) => test.test(String(v)) === state.not),
+      );
+      if (bad === NEVER) return [];
+      const maker = m.read(thing, test.aspect).find((c) => m.d.and(c.when, bad) !== NEVER)?.by ?? -1;
+      const value = state.not
+        ? state.state.text
+        : thing.values.find((v) => v.text !== state.state.text)?.text;
+      return [
+        {
+          thing,
+          want: state.not ? test.holds : test.otherwise,
+          when: bad,
+          maker,
+          ...(value === undefined ? {} : { value }),
+        },
+      ];
+    });
 
   return {
     act(act, failed) {
@@ -54,7 +68,16 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
       });
       // What must be put back anyway is left as it is: if it never is, its own finding speaks.
       if (lacks.every((l) => directionOf(l.want) === 'together')) return;
-      const deficit: Deficit = { act, need: 'end', about: [], lacks, silent: true, also: new Map(), late: [], arrived: new Map() };
+      const deficit: Deficit = {
+        act,
+        need: 'end',
+        about: [],
+        lacks,
+        silent: true,
+        also: new Map(),
+        late: [],
+        arrived: new Map(),
+      };
       m.ruled.push(deficit);
       for (const lack of lacks) assumeLack(m, lack, deficit);
     },

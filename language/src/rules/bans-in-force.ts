@@ -1,5 +1,6 @@
 // Lasting bans as data for the guide: from which line to which line `never A while STATE` holds, and on which
 // combinations. A thing for which it holds as the vehicle comes in is no news; only what the work brings about is given.
+import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import { whereSome } from '../state/guarded.js';
 import type { Machine } from '../state/machine.js';
@@ -37,26 +38,44 @@ export function bansAt(bans: readonly BanInForce[], act: number): BanInForce[] {
   return bans.filter((b) => b.from.index < act && (b.to === undefined || act <= b.to.index));
 }
 
-function spansOf(m: Machine, rule: Rule, { pattern, state }: Extract<RuleForm, { head: 'never' }>): BanInForce[] {
+function spansOf(
+  m: Machine,
+  rule: Rule,
+  { pattern, state }: Extract<RuleForm, { head: 'never' }>,
+): BanInForce[] {
   const out: BanInForce[] = [];
   const words = { rule, banned: patternWords(pattern), while: stateWordsOf(state) };
-  const holding = new Map<string, Condition>();
+  const holding = new Map<Thing, Condition>();
   const first = m.asAfter(-1);
-  const news = watchedBy(m.job, state).filter(({ thing, test }) => first.read(thing, test.aspect).every((c) => test.test(String(c.value)) === state.not));
-  const watched = new Map(news.map((w) => [`${w.test.aspect} ${w.thing.id}`, w]));
+  const news = watchedBy(m.job, state).filter(({ thing, test }) =>
+    first.read(thing, test.aspect).every((c) => test.test(String(c.value)) === state.not),
+  );
+  const watched = new Map(news.map((w) => [w.thing, w]));
   let since: { act: Act; when: Condition } | undefined;
   const close = (to: Act | undefined): void => {
     if (!since) return;
     const variants = m.job.universe.words(since.when);
-    out.push({ ...words, from: since.act, to, when: since.when, ...(variants === undefined ? {} : { variants }) });
+    out.push({
+      ...words,
+      from: since.act,
+      to,
+      when: since.when,
+      ...(variants === undefined ? {} : { variants }),
+    });
     since = undefined;
   };
   for (const [i, act] of m.acts.entries()) {
     let changed = false;
     for (const change of changesBy(m).get(i) ?? []) {
-      const w = watched.get(change.key);
-      if (!w) continue;
-      holding.set(change.key, m.d.and(m.job.exists(w.thing), whereSome(m.d, change.to, (v) => w.test.test(String(v)) !== state.not)));
+      const w = watched.get(change.cell.thing);
+      if (w?.test.aspect !== change.cell.aspect) continue;
+      holding.set(
+        w.thing,
+        m.d.and(
+          m.job.exists(w.thing),
+          whereSome(m.d, change.to, (v) => w.test.test(String(v)) !== state.not),
+        ),
+      );
       changed = true;
     }
     if (!changed) continue;

@@ -43,7 +43,10 @@ export class Duties {
   find(key: string, test: (value: string) => boolean, when: Condition): Owed {
     const { d } = this.#m;
     const choices = this.#read(key).filter((c) => test(String(c.value)) && d.and(c.when, when) !== NEVER);
-    const first = choices.reduce<(typeof choices)[number] | undefined>((a, b) => (a && a.by <= b.by ? a : b), undefined);
+    const first = choices.reduce<(typeof choices)[number] | undefined>(
+      (a, b) => (a && a.by <= b.by ? a : b),
+      undefined,
+    );
     return {
       when: choices.reduce<Condition>((c, x) => d.or(c, d.and(x.when, when)), NEVER),
       by: first?.by ?? -1,
@@ -55,7 +58,8 @@ export class Duties {
     const { d, alive, job } = this.#m;
     for (const [key, guarded] of this.#cells) {
       for (const c of guarded) {
-        const path = c.by >= 0 && d.mentions(c.when, variable) ? job.universe.words(d.and(c.when, alive)) : undefined;
+        const path =
+          c.by >= 0 && d.mentions(c.when, variable) ? job.universe.words(d.and(c.when, alive)) : undefined;
         if (path !== undefined) this.#paths.set(`${key} ${c.by}`, path);
       }
       this.#cells.set(key, forgotten(d, guarded, variable, alive));

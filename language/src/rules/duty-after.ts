@@ -23,7 +23,9 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
   const duties = new Duties(m, MET);
   const byId = new Map(allThings(m.job.scopes).map((t) => [t.id, t]));
   const aboutIt = isAboutIt(required);
-  const asked = askedNames(required).map((n) => m.job.scope.resolve(n)).filter((t) => t !== undefined);
+  const asked = askedNames(required)
+    .map((n) => m.job.scope.resolve(n))
+    .filter((t) => t !== undefined);
 
   const callIn = (key: string, when: Condition, by: Act | undefined): void => {
     const owed = duties.find(key, isOwed, when);
@@ -31,7 +33,11 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
     if (owed.when === NEVER || !act) return;
     const it = byId.get(key);
     teller.tell({
-      act, when: owed.when, path: owed.path, missing: missingWords(form, it, by), things: asked,
+      act,
+      when: owed.when,
+      path: owed.path,
+      missing: missingWords(form, it, by),
+      things: asked,
       others: by ? [[by, 'due before this line']] : [],
       fix: () => fixFor(m, form, act, by, it),
     });
@@ -80,7 +86,11 @@ function isDue(until: After['until'], act: Act, it: Thing | undefined): boolean 
 
 /** A thing that its entry renews meets a demand to renew it. */
 function renewsItself(thing: Thing, required: Required): boolean {
-  return required.form === 'act' && required.pattern.verbs.some((v) => v.text === 'renew') && hasClause(thing, 'renew');
+  return (
+    required.form === 'act' &&
+    required.pattern.verbs.some((v) => v.text === 'renew') &&
+    hasClause(thing, 'renew')
+  );
 }
 
 function missingWords({ required, until }: After, it: Thing | undefined, by: Act | undefined): string {
@@ -91,20 +101,34 @@ function missingWords({ required, until }: After, it: Thing | undefined, by: Act
   return `${wanted} must come after this line`;
 }
 
-function fixFor(m: Machine, { required, until }: After, act: Act, by: Act | undefined, it: Thing | undefined) {
+function fixFor(
+  m: Machine,
+  { required, until }: After,
+  act: Act,
+  by: Act | undefined,
+  it: Thing | undefined,
+) {
   const line = lineFor(m, required, it, act);
   const moved = by && until !== 'next' ? moveUp(m, by, (a) => meets(required, a, it)) : undefined;
   if (moved || line === undefined) return moved;
   if (until && typeof until === 'object' && by) return insertBefore(m, by, line);
   // What is about this thing, or a second look at it, belongs to the line; the rest is work for the end of the job.
-  return until || isAboutIt(required) || required.form === 'message' ? insertBehind(m, act, line) : insertBehind(m, lastAct(m, act), line);
+  return until || isAboutIt(required) || required.form === 'message'
+    ? insertBehind(m, act, line)
+    : insertBehind(m, lastAct(m, act), line);
 }
 
 /** The last line of the work that all paths of the act pass; else the act itself. */
 function lastAct(m: Machine, act: Act): Act {
   for (let i = m.acts.length - 1; i > act.index; i--) {
     const other = m.acts[i];
-    if (other?.statement && !other.through && other.file === m.job.file.path && m.d.implies(act.when, other.when)) return other;
+    if (
+      other?.statement &&
+      !other.through &&
+      other.file === m.job.file.path &&
+      m.d.implies(act.when, other.when)
+    )
+      return other;
   }
   return act;
 }

@@ -34,7 +34,9 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
   const wait = required.form === 'wait' ? (minutes(required.time) ?? 0) : undefined;
   const clock = `rule ${rule.thing.id}`;
   const aboutIt = isAboutIt(required);
-  const asked = askedNames(required).map((n) => m.job.scope.resolve(n)).filter((t) => t !== undefined);
+  const asked = askedNames(required)
+    .map((n) => m.job.scope.resolve(n))
+    .filter((t) => t !== undefined);
   const sinceThings = since?.target ? boundTo(m, since.target) : [];
   // Where the rule has been told broken: what it asked for is then taken as done.
   let excused: Condition = NEVER;
@@ -44,8 +46,12 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
   const tooSoon = (key: string, when: Condition): { when: Condition; unopened: Condition; left: number } => {
     const asked = m.d.minus(when, excused);
     // What a finding before this one has assumed needs no second finding.
-    const unopened = m.d.minus(duties.find(key, (v) => v === NOT_YET, asked).when, sinceThings.reduce<Condition>((c, t) => m.d.or(c, m.assumedWhere(t)), NEVER));
-    if (wait === undefined) return { when: m.d.or(unopened, duties.find(key, (v) => v === OPEN, asked).when), unopened, left: 0 };
+    const unopened = m.d.minus(
+      duties.find(key, (v) => v === NOT_YET, asked).when,
+      sinceThings.reduce<Condition>((c, t) => m.d.or(c, m.assumedWhere(t)), NEVER),
+    );
+    if (wait === undefined)
+      return { when: m.d.or(unopened, duties.find(key, (v) => v === OPEN, asked).when), unopened, left: 0 };
     const short = m.clocks.short(clock, wait, m.d.minus(asked, unopened));
     const left = Math.max(0, ...short.map((s) => wait - s.minutes));
     return { when: short.reduce<Condition>((c, s) => m.d.or(c, s.when), unopened), unopened, left };
@@ -57,9 +63,18 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
     const fix = (): Fix | undefined => {
       if (missing.unopened !== NEVER) return undefined;
       const line = lineFor(m, required, it, act, missing.left > 0 ? missing.left : undefined);
-      return (wait === undefined ? moveUp(m, act, (a) => meets(required, a, it)) : undefined) ?? (line === undefined ? undefined : insertBefore(m, act, line));
+      return (
+        (wait === undefined ? moveUp(m, act, (a) => meets(required, a, it)) : undefined) ??
+        (line === undefined ? undefined : insertBefore(m, act, line))
+      );
     };
-    teller.tell({ act, when: missing.when, missing: missingWords(form, it, missing.left), things: asked, fix });
+    teller.tell({
+      act,
+      when: missing.when,
+      missing: missingWords(form, it, missing.left),
+      things: asked,
+      fix,
+    });
     excused = m.d.or(excused, missing.when);
     if (since && missing.unopened !== NEVER) assumeSince(m, since, act, missing.unopened);
   };
@@ -104,21 +119,36 @@ function undoes(since: EventPattern, act: Act): boolean {
   const way = directionsOf(since);
   return (act.statement?.objects ?? []).some(({ thing }) => {
     if (!thing || !target || !isTarget(target, thing, undefined)) return false;
-    return (act.statement?.verb.on[thing.kind]?.makes ?? []).some((make) => directionOfMake(make) === (way.has('apart') ? 'together' : 'apart') && way.size > 0);
+    return (act.statement?.verb.on[thing.kind]?.makes ?? []).some(
+      (make) => directionOfMake(make) === (way.has('apart') ? 'together' : 'apart') && way.size > 0,
+    );
   });
 }
 
 function directionsOf(pattern: EventPattern): ReadonlySet<string> {
-  const makes = pattern.verbs.flatMap((v) => Object.values(VERB_BY_WORD.get(v.text)?.on ?? {}).flatMap((e) => e.makes));
+  const makes = pattern.verbs.flatMap((v) =>
+    Object.values(VERB_BY_WORD.get(v.text)?.on ?? {}).flatMap((e) => e.makes),
+  );
   return new Set(makes.map(directionOfMake).filter((d) => d !== 'here'));
 }
 
 /** A rule that waits for something to be taken apart assumes it after it was told: the missing line is one fault. */
 function assumeSince(m: Machine, { target, verbs }: EventPattern, act: Act, when: Condition): void {
   if (!target || !directionsOf({ verbs } as EventPattern).has('apart')) return;
-  const deficit: Deficit = { act, need: 'end', about: [], lacks: [], silent: true, also: new Map(), late: [], arrived: new Map() };
+  const deficit: Deficit = {
+    act,
+    need: 'end',
+    about: [],
+    lacks: [],
+    silent: true,
+    also: new Map(),
+    late: [],
+    arrived: new Map(),
+  };
   for (const thing of boundTo(m, target)) {
-    deficit.lacks.push(...notOff(m, { target: thing, count: undefined, value: undefined, when: m.job.exists(thing) }, when));
+    deficit.lacks.push(
+      ...notOff(m, { target: thing, count: undefined, value: undefined, when: m.job.exists(thing) }, when),
+    );
   }
   if (deficit.lacks.length === 0) return;
   m.ruled.push(deficit);
@@ -131,7 +161,12 @@ function boundTo(m: Machine, target: NonNullable<EventPattern['target']>): Thing
 
 function missingWords({ required, since }: Before, it: Thing | undefined, left: number): string {
   const wanted = requiredWords(required, it);
-  const what = required.form === 'message' ? (required.message === 'hold' ? 'a `hold`' : `\`${wanted}\`, or a stronger word,`) : `\`${wanted}\``;
+  const what =
+    required.form === 'message'
+      ? required.message === 'hold'
+        ? 'a `hold`'
+        : `\`${wanted}\`, or a stronger word,`
+      : `\`${wanted}\``;
   const after = since ? ` after \`${patternWords(since, it)}\` and` : '';
   return `${what} must come${after} before this line${left > 0 ? `: ${timeWords(left)} more` : ''}`;
 }

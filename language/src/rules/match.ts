@@ -10,14 +10,21 @@ import { SIGNALS, type Signal } from '../vocabulary/signals.js';
 export const ANY_KIND = 'thing';
 
 /** The things of the act that the pattern is about; undefined when it is not such an act. */
-export function matchAct(pattern: EventPattern, act: Act, it: Thing | undefined): readonly Thing[] | undefined {
+export function matchAct(
+  pattern: EventPattern,
+  act: Act,
+  it: Thing | undefined,
+): readonly Thing[] | undefined {
   const { statement } = act;
   if (!statement || !pattern.verbs.some((v) => v.text === statement.verb.word)) return undefined;
   const things = statement.objects.map((o) => o.thing).filter((t) => t !== undefined);
   const values = statement.objects.map((o) => o.value);
   if (pattern.value && !values.includes(pattern.value.text)) return undefined;
   for (const clause of pattern.clauses) {
-    if (!clause.items.every((i) => statement.named(clause.word).some((n) => n.item.name.text === i.name.text))) return undefined;
+    if (
+      !clause.items.every((i) => statement.named(clause.word).some((n) => n.item.name.text === i.name.text))
+    )
+      return undefined;
   }
   const { target } = pattern;
   if (!target) return things;
@@ -28,10 +35,18 @@ export function matchAct(pattern: EventPattern, act: Act, it: Thing | undefined)
 /** Whether an act with a name that is not declared may be what a rule asks for: it then counts as done. */
 export function mayMatch(pattern: EventPattern, act: Act): boolean {
   const { statement } = act;
-  return statement !== undefined && pattern.verbs.some((v) => v.text === statement.verb.word) && statement.objects.some((o) => o.thing === undefined);
+  return (
+    statement !== undefined &&
+    pattern.verbs.some((v) => v.text === statement.verb.word) &&
+    statement.objects.some((o) => o.thing === undefined)
+  );
 }
 
-export function isTarget(target: NonNullable<EventPattern['target']>, thing: Thing, it: Thing | undefined): boolean {
+export function isTarget(
+  target: NonNullable<EventPattern['target']>,
+  thing: Thing,
+  it: Thing | undefined,
+): boolean {
   switch (target.form) {
     case 'it':
       return thing === it;
@@ -40,7 +55,11 @@ export function isTarget(target: NonNullable<EventPattern['target']>, thing: Thi
     case 'names':
       return target.names.some((n) => n.text === thing.name);
     case 'any':
-      return (thing.kind === target.kind.text || target.kind.text === ANY_KIND) && (!target.mark || thing.marks.includes(target.mark.text)) && (!target.over || heavier(thing, target.over));
+      return (
+        (thing.kind === target.kind.text || target.kind.text === ANY_KIND) &&
+        (!target.mark || thing.marks.includes(target.mark.text)) &&
+        (!target.over || heavier(thing, target.over))
+      );
   }
 }
 

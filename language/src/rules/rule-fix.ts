@@ -3,24 +3,40 @@ import type { Fix } from '../diagnostics/define.js';
 import { minutes } from '../names/figures.js';
 import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
-import type { Machine } from '../state/machine.js';
 import { moveFix } from '../state/fixes.js';
+import type { Machine } from '../state/machine.js';
 import type { Line } from '../syntax/tree.js';
 import { isTarget } from './match.js';
 import type { Required } from './rule-model.js';
 import { timeWords } from './words.js';
 
 /** The line that meets the demand. Undefined where more than one thing would do, or where words of a person are asked for. */
-export function lineFor(m: Machine, required: Required, it: Thing | undefined, act: Act, left?: number): string | undefined {
+export function lineFor(
+  m: Machine,
+  required: Required,
+  it: Thing | undefined,
+  act: Act,
+  left?: number,
+): string | undefined {
   if (required.form === 'wait') return `wait ${timeWords(left ?? minutes(required.time) ?? 0)}`;
-  if (required.form === 'message') return required.message === 'hold' ? `hold: A second technician checks ${act.statement?.objects.map((o) => o.thing?.title ?? o.item.name.text).join(', ') ?? 'this'}.` : undefined;
+  if (required.form === 'message')
+    return required.message === 'hold'
+      ? `hold: A second technician checks ${act.statement?.objects.map((o) => o.thing?.title ?? o.item.name.text).join(', ') ?? 'this'}.`
+      : undefined;
   const { pattern } = required;
   const { target } = pattern;
   const [verb, otherVerb] = pattern.verbs;
   if (!verb || otherVerb || !target || pattern.clauses.length > 0) return undefined;
-  const fitting = target.form === 'it' ? [it] : target.form === 'vehicle' ? [m.job.scope.resolve('vehicle')] : [...m.job.scope.names.values()].filter((t) => isTarget(target, t, undefined));
+  const fitting =
+    target.form === 'it'
+      ? [it]
+      : target.form === 'vehicle'
+        ? [m.job.scope.resolve('vehicle')]
+        : [...m.job.scope.names.values()].filter((t) => isTarget(target, t, undefined));
   const [only, second] = fitting;
-  return only && !second ? [verb.text, only.name, pattern.value?.text].filter((w) => w !== undefined).join(' ') : undefined;
+  return only && !second
+    ? [verb.text, only.name, pattern.value?.text].filter((w) => w !== undefined).join(' ')
+    : undefined;
 }
 
 export function insertBefore(m: Machine, act: Act, line: string): Fix | undefined {
@@ -29,7 +45,9 @@ export function insertBefore(m: Machine, act: Act, line: string): Fix | undefine
 
 /** Moves the line that does later what the rule asks for to before the act, where one line does just that. */
 export function moveUp(m: Machine, act: Act, does: (later: Act) => boolean): Fix | undefined {
-  const later = m.acts.find((a) => a.index > act.index && a.step === act.step && does(a) && (a.statement?.objects.length ?? 1) === 1);
+  const later = m.acts.find(
+    (a) => a.index > act.index && a.step === act.step && does(a) && (a.statement?.objects.length ?? 1) === 1,
+  );
   return later && m.d.implies(act.when, later.when) ? moveFix(m, later, act) : undefined;
 }
 
@@ -49,10 +67,20 @@ export function addClause(m: Machine, act: Act, clause: string): Fix | undefined
   return { title: `Add \`${clause}\``, edits: [{ file, span: { start: end, end }, text: ` ${clause}` }] };
 }
 
-function insert(m: Machine, act: Act, line: string, place: (text: string, at: Line) => number): Fix | undefined {
+function insert(
+  m: Machine,
+  act: Act,
+  line: string,
+  place: (text: string, at: Line) => number,
+): Fix | undefined {
   const { path, tree } = m.job.file;
   if (act.through || act.file !== path) return undefined;
   const at = place(tree.text, act.line);
   const opening = at === tree.text.length && !tree.text.endsWith('\n') ? '\n' : '';
-  return { title: `Insert \`${line}\``, edits: [{ file: path, span: { start: at, end: at }, text: `${opening}${' '.repeat(act.line.indent)}${line}\n` }] };
+  return {
+    title: `Insert \`${line}\``,
+    edits: [
+      { file: path, span: { start: at, end: at }, text: `${opening}${' '.repeat(act.line.indent)}${line}\n` },
+    ],
+  };
 }

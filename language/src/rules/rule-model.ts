@@ -9,10 +9,25 @@ export type Required =
   | { readonly form: 'message'; readonly message: Signal | 'hold' };
 
 export type RuleForm =
-  | { readonly head: 'after'; readonly pattern: EventPattern; readonly required: Required; readonly until: EventPattern | 'next' | 'step ends' | undefined }
-  | { readonly head: 'before'; readonly pattern: EventPattern; readonly required: Required; readonly since: EventPattern | undefined }
+  | {
+      readonly head: 'after';
+      readonly pattern: EventPattern;
+      readonly required: Required;
+      readonly until: EventPattern | 'next' | 'step ends' | undefined;
+    }
+  | {
+      readonly head: 'before';
+      readonly pattern: EventPattern;
+      readonly required: Required;
+      readonly since: EventPattern | undefined;
+    }
   | { readonly head: 'never'; readonly pattern: EventPattern; readonly state: StatePattern }
-  | { readonly head: 'every'; readonly pattern: EventPattern; readonly needs: Clause | undefined; readonly once: boolean };
+  | {
+      readonly head: 'every';
+      readonly pattern: EventPattern;
+      readonly needs: Clause | undefined;
+      readonly once: boolean;
+    };
 
 export interface Rule {
   readonly thing: Thing;
@@ -28,7 +43,9 @@ export function isAboutIt(required: Required): boolean {
 
 /** The things that the rule asks to have something done to, by name. */
 export function askedNames(required: Required): readonly string[] {
-  return required.form === 'act' && required.pattern.target?.form === 'names' ? required.pattern.target.names.map((n) => n.text) : [];
+  return required.form === 'act' && required.pattern.target?.form === 'names'
+    ? required.pattern.target.names.map((n) => n.text)
+    : [];
 }
 
 /** Undefined when the lines do not make a whole rule; the rule check tells what is missing. */
@@ -43,16 +60,29 @@ function formOf(clauses: readonly RuleClause[]): RuleForm | undefined {
   if (!head || !('pattern' in head) || !head.pattern) return undefined;
   const { pattern } = head;
   const required = requiredIn(tail);
-  const find = <W extends RuleClause['word']>(word: W) => tail.find((c): c is Extract<RuleClause, { word: W }> => c.word === word);
+  const find = <W extends RuleClause['word']>(word: W) =>
+    tail.find((c): c is Extract<RuleClause, { word: W }> => c.word === word);
   switch (head.word) {
     case 'after': {
       const before = tail.find((c) => c.word === 'before');
-      const until = before && 'until' in before && before.until ? before.until : before && 'pattern' in before ? before.pattern : undefined;
+      const until =
+        before && 'until' in before && before.until
+          ? before.until
+          : before && 'pattern' in before
+            ? before.pattern
+            : undefined;
       return required ? { head: 'after', pattern, required, until } : undefined;
     }
     case 'before': {
       const since = tail.find((c) => c.word === 'since');
-      return required ? { head: 'before', pattern, required, since: since && 'pattern' in since ? since.pattern : undefined } : undefined;
+      return required
+        ? {
+            head: 'before',
+            pattern,
+            required,
+            since: since && 'pattern' in since ? since.pattern : undefined,
+          }
+        : undefined;
     }
     case 'never': {
       const state = find('while')?.state;

@@ -8,9 +8,9 @@ import type { Machine } from '../state/machine.js';
 import type { Listener } from '../state/run.js';
 import { automatonOf } from './automaton.js';
 import { applies, saysTheSame } from './bearing.js';
-import { readRule, type Rule } from './rule-model.js';
+import { type Rule, readRule } from './rule-model.js';
 import { starterRules } from './starter.js';
-import { tellerOf, type Told } from './teller.js';
+import { type Told, tellerOf } from './teller.js';
 
 export interface RuleRun {
   readonly listen: (m: Machine) => readonly Listener[];
@@ -23,16 +23,25 @@ export interface RuleRun {
 /** `off` holds the names of starter rules that the house does without, or `all`. */
 export function runRules(job: Job, off: ReadonlySet<string> = new Set()): RuleRun {
   const house = houseRules(job);
-  const usual = off.has('all') ? [] : starterRules().filter((r) => !off.has(r.thing.name) && !house.some((h) => saysTheSame(h, r)));
+  const usual = off.has('all')
+    ? []
+    : starterRules().filter((r) => !off.has(r.thing.name) && !house.some((h) => saysTheSame(h, r)));
   const things = allThings(job.scopes);
   const rules = [...house, ...usual].filter((r) => applies(r, job, things));
   const found: Told[] = [];
-  return { rules, findings: (told) => withoutTwins(found.filter((b) => !saidBetter(b, told)).map((b) => b.finding())), listen: (m) => rules.map((rule) => automatonOf(m, rule, tellerOf(m, rule, found))) };
+  return {
+    rules,
+    findings: (told) => withoutTwins(found.filter((b) => !saidBetter(b, told)).map((b) => b.finding())),
+    listen: (m) => rules.map((rule) => automatonOf(m, rule, tellerOf(m, rule, found))),
+  };
 }
 
 /** The rules that the job's own file and the files it uses declare. */
 export function houseRules(job: Job): Rule[] {
-  return [...job.scope.names.values()].filter((t) => t.kind === 'rule').map((t) => readRule(t, false)).filter((r) => r !== undefined);
+  return [...job.scope.names.values()]
+    .filter((t) => t.kind === 'rule')
+    .map((t) => readRule(t, false))
+    .filter((r) => r !== undefined);
 }
 
 /** A thing that is never put right has a finding at the line that left it so; the rule adds nothing to it. */
@@ -42,5 +51,9 @@ function saidBetter({ things }: Told, told: ReadonlySet<Thing>): boolean {
 
 /** Usual practice is not told where a house rule already speaks of the same line. */
 function withoutTwins(found: readonly Finding[]): Finding[] {
-  return found.filter((f) => f.code !== usualPractice.code || !found.some((o) => o.code === houseRule.code && o.span.start === f.span.start && o.file === f.file));
+  return found.filter(
+    (f) =>
+      f.code !== usualPractice.code ||
+      !found.some((o) => o.code === houseRule.code && o.span.start === f.span.start && o.file === f.file),
+  );
 }

@@ -4,7 +4,8 @@
 export const STARTER_MARKS: Readonly<Record<string, string>> = {
   wheel: 'A road wheel: lowering asks for its nuts, and they are checked again after the first distance.',
   brake: 'A brake circuit: the pedal is tried after bleeding.',
-  'brake-caliper': 'A caliper or its piston: pedal and reservoir after pushing back, nothing moves while it is off.',
+  'brake-caliper':
+    'A caliper or its piston: pedal and reservoir after pushing back, nothing moves while it is off.',
   'brake-pedal': 'The pedal: nobody presses it with a caliper off.',
   selector: 'The gear or parking selector: it stays with a caliper off.',
   ignition: 'The ignition, with the value `on`: off before restraint connectors.',
@@ -13,7 +14,8 @@ export const STARTER_MARKS: Readonly<Record<string, string>> = {
   'battery-positive': 'The positive battery lead: off last, on first.',
   'engine-wiring': 'Engine wiring: opened with the battery off.',
   fuel: 'A fuel line under pressure: let off first, leaks looked for afterwards.',
-  'air-conditioning': 'A refrigerant line, or the refrigerant: recovered before opening, evacuated before charging.',
+  'air-conditioning':
+    'A refrigerant line, or the refrigerant: recovered before opening, evacuated before charging.',
   'pressure-line': 'A line under pressure: let off before it is opened.',
   hydraulic: 'A hydraulic line: capped when open.',
   'keep-clean': 'A line that dirt must not fall into: cleaned around before it is opened.',
@@ -22,7 +24,8 @@ export const STARTER_MARKS: Readonly<Record<string, string>> = {
   'loaded-spring': 'A fastener that holds a loaded spring: the spring is compressed first.',
   'pressure-cap': 'A cap over hot fluid under pressure: opened cold.',
   'engine-heat': 'The engine temperature, with the value `hot`.',
-  'open-gears': 'A cover over gears or shafts: a look inside before it closes, nothing turns while it is off.',
+  'open-gears':
+    'A cover over gears or shafts: a look inside before it closes, nothing turns while it is off.',
   'in-opening': 'A rag, plug or cover that closes an opening of the engine for the job.',
   sensor: 'A sensor connector: the fault memory is read once it is joined again.',
 };

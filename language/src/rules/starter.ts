@@ -3,7 +3,7 @@
 // settings, with the reason; a house rule that asks the same takes the place of the starter rule.
 import { bindFile } from '../names/bind.js';
 import { parse } from '../syntax/index.js';
-import { readRule, type Rule } from './rule-model.js';
+import { type Rule, readRule } from './rule-model.js';
 
 export const STARTER_FILE = '(starter pack)';
 
@@ -116,6 +116,8 @@ rules
 let rules: readonly Rule[] | undefined;
 
 export function starterRules(): readonly Rule[] {
-  rules ??= bindFile(STARTER_FILE, parse(STARTER_TEXT, STARTER_FILE).tree).things.map((t) => readRule(t, true)).filter((r) => r !== undefined);
+  rules ??= bindFile(STARTER_FILE, parse(STARTER_TEXT, STARTER_FILE).tree)
+    .things.map((t) => readRule(t, true))
+    .filter((r) => r !== undefined);
   return rules;
 }

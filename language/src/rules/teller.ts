@@ -41,14 +41,21 @@ export function tellerOf(m: Machine, rule: Rule, found: Told[]): Teller {
       if (when === NEVER || told.has(act.step)) return;
       told.add(act.step);
       const { thing, starter } = rule;
-      const related = others.filter(([a]) => a !== act && a.blame.span.start !== act.blame.span.start).map(([a, message]) => ({ ...a.blame, message }));
-      if (thing.line && !starter) related.push({ file: thing.file, span: thing.line.code, message: 'the rule' });
+      const related = others
+        .filter(([a]) => a !== act && a.blame.span.start !== act.blame.span.start)
+        .map(([a, message]) => ({ ...a.blame, message }));
+      if (thing.line && !starter)
+        related.push({ file: thing.file, span: thing.line.code, message: 'the rule' });
       const variants = path ?? m.job.universe.words(when);
       found.push({
         things,
         finding() {
           const fixes = [fix?.()].filter((f) => f !== undefined);
-          return finding(starter ? usualPractice : houseRule, { ...act.blame, related, fixes, variants }, { rule: thing.name, title: thing.title.replace(/[.。]$/u, ''), missing });
+          return finding(
+            starter ? usualPractice : houseRule,
+            { ...act.blame, related, fixes, variants },
+            { rule: thing.name, title: thing.title.replace(/[.。]$/u, ''), missing },
+          );
         },
       });
     },

@@ -8,7 +8,14 @@ type Target = NonNullable<EventPattern['target']>;
 
 /** `pump brake-pedal`, `disconnect any connection marked restraint`; `it` is named when it is known. */
 export function patternWords({ verbs, target, value, clauses }: EventPattern, it?: Thing): string {
-  return [verbs.map((v) => v.text).join(' or '), target ? targetWords(target, it) : '', value?.text ?? '', ...clauses.map(clauseWords)].filter((w) => w !== '').join(' ');
+  return [
+    verbs.map((v) => v.text).join(' or '),
+    target ? targetWords(target, it) : '',
+    value?.text ?? '',
+    ...clauses.map(clauseWords),
+  ]
+    .filter((w) => w !== '')
+    .join(' ');
 }
 
 export function targetWords(target: Target, it?: Thing): string {

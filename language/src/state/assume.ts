@@ -93,7 +93,7 @@ function neighbours(m: Machine, thing: Thing): { target: Thing; where: Condition
     ...m.job.relations(thing, 'held by').map(to),
     ...m.job.relations(thing, 'clamped by').map(to),
     ...m.job.inverse(thing, 'in').map(back),
-    ...(thing.kind === 'part' ? m.job.inverse(thing, 'behind').map(back) : []),
+    ...(thing.kind === 'part' ? [...m.job.inverse(thing, 'behind'), ...m.job.inverse(thing, 'on')].map(back) : []),
   ].filter(({ target }) => target.kind === 'part' || target.kind === 'fastener' || target.kind === 'connection');
 }
 

@@ -32,7 +32,10 @@ export function operationSummary(file: FileModel, operation: Thing, imports: Imp
   const job = jobOf(file, imports);
   const section = file.work.find((s) => s.children.some((line) => line === operation.line));
   if (!section || !operation.line) return { needs: [], makes: [] };
-  const run = runProcedure({ ...job, file: { ...file, work: [{ ...section, children: operation.line.children }] } });
+  const run = runProcedure({
+    ...job,
+    file: { ...file, work: [{ ...section, children: operation.line.children }] },
+  });
   const needs = needsOf(run);
   return { needs, makes: makesOf(run, new Set(needs.map((n) => n.thing))) };
 }
@@ -51,7 +54,9 @@ function needsOf(run: StateRun): ThingState[] {
     const asked = lacks.filter((l) => !arrived.has(l.thing) && l.maker === CAME_IN);
     for (const lack of asked) add(lack.thing, stateWanted(lack), lack.when);
     const when = asked.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER);
-    for (const [thing, want] of also) if (when !== NEVER && acted.has(thing) && !arrived.has(thing)) add(thing, WANT_WORDS[want] ?? want, when);
+    for (const [thing, want] of also)
+      if (when !== NEVER && acted.has(thing) && !arrived.has(thing))
+        add(thing, WANT_WORDS[want] ?? want, when);
   }
   return [...found].map(([thing, { state, when }]) => stated(m, thing, state, when));
 }
@@ -81,7 +86,12 @@ function makesOf(run: StateRun, needed: ReadonlySet<Thing>): ThingState[] {
 
 /** Whether the act changed the thing itself: what was only assumed after a lack is a need, not a make. */
 function actsOn(run: StateRun, thing: Thing, by: number): boolean {
-  return !run.deficits.some((d) => d.act?.index === by && (d.also.has(thing) || d.lacks.some((l) => l.thing === thing)) && !d.act.statement?.objects.some((o) => o.thing === thing));
+  return !run.deficits.some(
+    (d) =>
+      d.act?.index === by &&
+      (d.also.has(thing) || d.lacks.some((l) => l.thing === thing)) &&
+      !d.act.statement?.objects.some((o) => o.thing === thing),
+  );
 }
 
 function stated(m: Machine, thing: Thing, state: string, when: Condition): ThingState {
@@ -90,11 +100,39 @@ function stated(m: Machine, thing: Thing, state: string, when: Condition): Thing
 }
 
 const WANT_WORDS: Readonly<Partial<Record<Want, string>>> = {
-  off: 'off', slack: 'slack', in: 'on', mounted: 'on', started: 'on', tight: 'tight', torqued: 'torqued', snug: 'snug', connected: 'connected',
-  disconnected: 'disconnected', hung: 'hung', up: 'raised', supported: 'supported', 'back on ground': 'on the ground', 'ride height': 'at ride height',
-  drained: 'drained', fluid: 'filled', levelled: 'level checked', bled: 'bled', adjusted: 'adjusted', gone: 'taken away', placed: 'in place',
-  chocked: 'chocked', unchocked: 'unchocked', capped: 'capped', clean: 'clean', wet: 'sealed', 'suspension free': 'hanging free', 'suspension loaded': 'loaded',
-  unspent: 'new', cured: 'cured', settled: 'settled', stage: 'torqued to the stage before',
+  off: 'off',
+  slack: 'slack',
+  in: 'on',
+  mounted: 'on',
+  started: 'on',
+  tight: 'tight',
+  torqued: 'torqued',
+  snug: 'snug',
+  connected: 'connected',
+  disconnected: 'disconnected',
+  hung: 'hung',
+  up: 'raised',
+  supported: 'supported',
+  'back on ground': 'on the ground',
+  'ride height': 'at ride height',
+  drained: 'drained',
+  fluid: 'filled',
+  levelled: 'level checked',
+  bled: 'bled',
+  adjusted: 'adjusted',
+  gone: 'taken away',
+  placed: 'in place',
+  chocked: 'chocked',
+  unchocked: 'unchocked',
+  capped: 'capped',
+  clean: 'clean',
+  wet: 'sealed',
+  'suspension free': 'hanging free',
+  'suspension loaded': 'loaded',
+  unspent: 'new',
+  cured: 'cured',
+  settled: 'settled',
+  stage: 'torqued to the stage before',
 };
 
 function stateWord(aspect: Aspect, value: string): string | undefined {

@@ -10,7 +10,7 @@ import type { Axis } from '../variants/universe.js';
 import type { Act } from './act.js';
 import { applyStatement, type Gathered } from './apply.js';
 import { muteNames } from './assume.js';
-import type { Deficit } from './deficit.js';
+import type { Deficit, Lack } from './deficit.js';
 import { joinPaths, type PathDifference } from './join.js';
 import { Machine } from './machine.js';
 import { wholeLacks } from './whole.js';
@@ -92,7 +92,7 @@ class Runner {
   #end(): void {
     const m = this.#m;
     for (const listener of this.#listeners) listener.end(m.alive);
-    const lacks = wholeLacks(m, m.alive, 'end');
+    const lacks = wholeLacks(m, m.alive, 'end').filter((l) => !joinsEarlier(m, this.#gathered.deficits, l));
     const deficit: Deficit = { act: undefined, need: 'end', about: [], lacks, silent: false, also: new Map(), late: [], arrived: new Map() };
     if (lacks.length > 0) this.#gathered.deficits.push(deficit);
   }
@@ -300,6 +300,14 @@ class Runner {
     }
     return scope;
   }
+}
+
+/** What one line left on some combinations was noted before on others: one finding takes both in. */
+function joinsEarlier(m: Machine, deficits: readonly Deficit[], lack: Lack): boolean {
+  const same = (l: Lack): boolean => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker;
+  const earlier = deficits.find((d) => !d.silent && d.lacks.some((l) => same(l) && !m.d.implies(l.when, d.arrived.get(l.thing) ?? NEVER)));
+  earlier?.lacks.push(lack);
+  return earlier !== undefined;
 }
 
 /** Values of an outcome axis; the first is the path that goes on as planned. */

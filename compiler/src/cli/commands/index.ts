@@ -7,7 +7,9 @@ import compare from './compare.js';
 import completions from './completions.js';
 import convert from './convert.js';
 import explain from './explain.js';
+import exportData from './export.js';
 import format from './format.js';
+import importSpecs from './import.js';
 import issue from './issue.js';
 import masterList from './master-list.js';
 import start from './new.js';
@@ -29,6 +31,8 @@ export const COMMANDS: readonly CommandDef[] = [
   issue,
   masterList,
   reissue,
+  exportData,
+  importSpecs,
   explain,
   convert,
   torque,

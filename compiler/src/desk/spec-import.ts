@@ -1,0 +1,232 @@
+// Specifications from a spreadsheet into a catalogue: every row is written as an entry, read back by the language itself
+// and judged by its checks; a row that does not pass is told by its line in the table.
+import {
+  type Finding,
+  format,
+  type Library,
+  nameSpan,
+  SECTION_BY_WORD,
+  type Thing,
+} from '@baywright/language';
+import { parse } from 'csv-parse/sync';
+import * as z from 'zod';
+import { COLUMN_WORDS } from './spec-columns.js';
+
+/** Which column holds what: `{ "Bolt": "title", "Torque Nm": { "to": "torque", "unit": "N·m" } }`. */
+export const columnMapSchema = z.record(
+  z.string().min(1).describe('The heading of a column.'),
+  z.union([
+    z
+      .string()
+      .min(1)
+      .describe('section, name, title, count, thread or a clause word; "-" leaves the column out.'),
+    z.strictObject({
+      to: z.string().min(1).describe('As above.'),
+      unit: z.string().min(1).describe('The unit that its bare numbers are in.'),
+    }),
+  ]),
+);
+export type ColumnMap = z.infer<typeof columnMapSchema>;
+
+/** The published JSON Schema of `import --columns`. */
+export function columnMapJsonSchema(): unknown {
+  return {
+    title: 'Columns of a table of specifications',
+    ...z.toJSONSchema(columnMapSchema, { target: 'draft-2020-12' }),
+  };
+}
+
+export interface BadRow {
+  /** Line of the table, from 1. */
+  readonly line: number;
+  readonly problem: string;
+}
+
+export interface SpecRow {
+  readonly line: number;
+  readonly section: string;
+  readonly name: string;
+  /** The entry as text, indented as in a section. */
+  readonly text: string;
+}
+
+const NAME = /^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*$/u;
+
+/** The rows of a table as entries, and those that cannot be any. A heading that is not known is a fault of the table. */
+export function readSpecs(
+  csv: string,
+  map: ColumnMap,
+  usual: string,
+): { rows: SpecRow[]; bad: BadRow[]; problem?: string } {
+  const bad: BadRow[] = [];
+  let records: { info: { lines: number }; record: readonly string[] }[];
+  try {
+    records = parse(csv, {
+      bom: true,
+      info: true,
+      delimiter: delimiterOf(csv),
+      relax_column_count: true,
+      skip_empty_lines: true,
+      trim: true,
+    }) as unknown as typeof records;
+  } catch (error) {
+    return { rows: [], bad, problem: error instanceof Error ? error.message : String(error) };
+  }
+  const [head, ...body] = records;
+  if (head === undefined) return { rows: [], bad, problem: 'the table is empty' };
+  const columns = head.record.map((heading) => target(heading, map));
+  const unknown = head.record.filter((_, i) => columns[i] === undefined);
+  if (unknown.length > 0) {
+    const problem = `no clause goes by the heading ${unknown.map((one) => `“${one}”`).join(', ')}; name its column in --columns, or "-" to leave it out`;
+    return { rows: [], bad, problem };
+  }
+  const rows = body.flatMap(({ info, record }): SpecRow[] => {
+    const cells = new Map(
+      columns.map((column, i) => [column?.to ?? '-', withUnit((record[i] ?? '').trim(), column?.unit)]),
+    );
+    const made =
+      record.length > columns.length ? 'has more cells than there are headings' : rowOf(cells, usual);
+    if (typeof made !== 'string') return [{ line: info.lines, ...made }];
+    bad.push({ line: info.lines, problem: made });
+    return [];
+  });
+  return { rows, bad };
+}
+
+/** Spreadsheets of many countries part cells by semicolons, since their numbers have commas. */
+function delimiterOf(csv: string): string {
+  const first = /^[^\r\n]*/.exec(csv)?.[0] ?? '';
+  const counts = [',', ';', '\t'].map((mark) => ({ mark, count: first.split(mark).length }));
+  return counts.reduce((a, b) => (b.count > a.count ? b : a)).mark;
+}
+
+function target(heading: string, map: ColumnMap): { to: string; unit?: string } | undefined {
+  const given = map[heading];
+  const wanted = typeof given === 'string' ? { to: given } : (given ?? { to: heading.toLowerCase() });
+  const exact = KNOWN.find((word) => word.toLowerCase() === wanted.to.toLowerCase());
+  return exact === undefined ? undefined : { ...wanted, to: exact };
+}
+
+const KNOWN: readonly string[] = ['-', 'section', 'name', 'title', ...COLUMN_WORDS.clauses];
+
+const withUnit = (cell: string, unit: string | undefined): string =>
+  unit !== undefined && /\d$/.test(cell) ? `${cell} ${unit}` : cell;
+
+function rowOf(cells: ReadonlyMap<string, string>, usual: string): Omit<SpecRow, 'line'> | string {
+  const cell = (word: string): string => cells.get(word) ?? '';
+  if ([...cells.values()].some((value) => /[\r\n]/.test(value))) return 'has a cell of several lines';
+  const title = cell('title');
+  const name = cell('name') === '' ? nameFrom(title) : cell('name');
+  const section = cell('section') === '' ? usual : cell('section').toLowerCase();
+  if (title === '') return 'title: is empty';
+  if (!NAME.test(name))
+    return `name: “${name}” is no name; small letters and digits joined by hyphens are, as in hub-bolt`;
+  if (!COLUMN_WORDS.sections.includes(section))
+    return `section: “${section}” is none; there are ${COLUMN_WORDS.sections.join(', ')}`;
+  const lines = linesOf(cells);
+  return { section, name, text: [`  ${name}: ${title}`, ...lines.map((line) => `    ${line}`)].join('\n') };
+}
+
+const nameFrom = (title: string): string =>
+  (
+    title
+      .normalize('NFKD')
+      .replace(/\p{M}/gu, '')
+      .toLowerCase()
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  ).join('-');
+
+/** What a fastener is stands on one line, its torque with source and order on the next, the rest each on its own. */
+const IDENTITY = [
+  'class',
+  'grade',
+  'length',
+  'grip',
+  'hex',
+  'square',
+  'hexalobular',
+  'twelve-point',
+  'slot',
+  'cross-slot',
+];
+const WITH_TORQUE = ['order', 'threadlocker', 'lubricant', 'dry', 'oiled', 'per'];
+
+function linesOf(cells: ReadonlyMap<string, string>): string[] {
+  const has = (word: string): boolean => (cells.get(word) ?? '') !== '';
+  const clause = (word: string): string[] => {
+    const value = cells.get(word) ?? '';
+    if (value === '') return [];
+    if (COLUMN_WORDS.shapeOf(word) === 'flag') return YES.test(value) ? [word] : [];
+    return [
+      word === 'per' && !value.startsWith('"') ? `per "${value.replaceAll('"', '')}"` : `${word} ${value}`,
+    ];
+  };
+  const isBolt = has('thread') || has('count');
+  const set = isBolt ? [`${cells.get('count') || '?'} of ${cells.get('thread') || '?'}`] : [];
+  const identity = [...set, ...IDENTITY.flatMap(clause)];
+  const torque = has('torque') ? [...clause('torque'), ...WITH_TORQUE.flatMap(clause)] : [];
+  const told = new Set([
+    'count',
+    'thread',
+    ...IDENTITY,
+    ...(has('torque') ? ['torque', ...WITH_TORQUE] : []),
+  ]);
+  const rest = COLUMN_WORDS.clauses.filter((word) => !told.has(word)).flatMap(clause);
+  return [identity.join(', '), torque.join(', '), ...rest].filter((line) => line !== '');
+}
+
+const YES = /^(?:yes|y|x|1|true|ja|oui|s[ií])$/i;
+
+/** A catalogue with entries at the end of their sections; a section that it lacks is added at its end. */
+export function withEntries(text: string, rows: readonly SpecRow[]): string {
+  const newline = /\r\n|\n|\r/.exec(text)?.[0] ?? '\n';
+  const lines = text.replace(/(?:\r\n|\n|\r)$/, '').split(/\r\n|\n|\r/);
+  for (const section of [...new Set(rows.map((row) => row.section))]) {
+    const own = rows.filter((row) => row.section === section).map((row) => row.text);
+    const entries = formatted(section, own);
+    const start = lines.findIndex((line) => line.trimEnd() === section);
+    if (start < 0) lines.push('', section, ...entries);
+    else lines.splice(endOfSection(lines, start), 0, ...entries);
+  }
+  return `${lines.join(newline)}${newline}`;
+}
+
+function formatted(section: string, entries: readonly string[]): string[] {
+  const head = 'catalogue: Rows\n\n';
+  const { text } = format(`${head}${section}\n${entries.join('\n')}\n`, 'rows.bay');
+  return text.slice(head.length).trimEnd().split('\n').slice(1);
+}
+
+/** Behind the last line that is indented below the section. */
+function endOfSection(lines: readonly string[], start: number): number {
+  let end = start + 1;
+  for (let i = start + 1; i < lines.length; i++) {
+    const line = lines[i] ?? '';
+    if (/^\S/.test(line) && SECTION_BY_WORD.has(line.trimEnd())) break;
+    if (/^\s+\S/.test(line)) end = i + 1;
+    else if (/^[^\s#]/.test(line)) break;
+  }
+  return end;
+}
+
+/** What the checker says of imported entries, row by row. `library` holds the catalogue with the entries in it. */
+export function faultsOf(library: Library, path: string, rows: readonly SpecRow[]): BadRow[] {
+  const analysis = library.analyse(path);
+  if (analysis === undefined) return [];
+  const { model, findings } = analysis;
+  const byName = new Map<string, Thing[]>();
+  for (const thing of model.things) byName.set(thing.name, [...(byName.get(thing.name) ?? []), thing]);
+  return rows.flatMap((row) => {
+    const same = byName.get(row.name) ?? [];
+    if (same.length > 1) return [{ line: row.line, problem: `name: \`${row.name}\` is declared already` }];
+    const entry = same[0]?.line;
+    if (entry === undefined) return [{ line: row.line, problem: 'cannot be read as an entry' }];
+    const at = nameSpan(same[0] as Thing);
+    const own = findings.filter(
+      ({ span, severity }) => GRAVE.has(severity) && span.start >= (at?.start ?? 0) && span.start < entry.end,
+    );
+    return own.map(({ code, message }) => ({ line: row.line, problem: `${code} ${message}` }));
+  });
+}
+
+const GRAVE: ReadonlySet<Finding['severity']> = new Set(['error', 'warning']);

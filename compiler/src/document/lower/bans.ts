@@ -37,7 +37,7 @@ function spansOf(walk: Walk): readonly Span[] {
     const from = walk.acts.get(ban.from.index)?.first;
     const to = ban.to ? walk.acts.get(ban.to.index)?.last : undefined;
     const isHere = print.job.universe.diagrams.and(ban.when, print.when) !== 0;
-    return from && isHere && from.row !== to?.row
+    return from && isHere && !isShort(from, to)
       ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban) }]
       : [];
   });

@@ -215,16 +215,21 @@ function dangerRows(print: Print): BlockOf<'dangers'>['rows'] {
     return message ? [{ ...message, at, steps }] : [];
   });
   const grave = first.sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) || a.at - b.at);
-  return grave.slice(0, MOST_DANGERS).map(({ signal, body, steps }) => ({
-    signal,
-    word: SIGNAL_WORDS[signal][print.language],
-    body,
-    where: [text(phraseText('step-number', print.language, { number: steps.join(', ') }))],
-  }));
+  const rows = needGroups(print).reduce((sum, group) => sum + group.rows.length, 0);
+  return grave
+    .slice(0, rows > MANY_NEEDS ? MOST_DANGERS - 1 : MOST_DANGERS)
+    .map(({ signal, body, steps }) => ({
+      signal,
+      word: SIGNAL_WORDS[signal][print.language],
+      body,
+      where: [text(phraseText('step-number', print.language, { number: steps.join(', ') }))],
+    }));
 }
 
 /** More than three are not read. Common practice. */
 const MOST_DANGERS = 3;
+/** With more needs than this a third panel would push them to a second page. Measured. */
+const MANY_NEEDS = 16;
 
 export function backBlocks(print: Print): Block[] {
   const isMoved = isLong(print, needGroups(print), dangerRows(print));

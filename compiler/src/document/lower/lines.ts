@@ -7,7 +7,7 @@ import { located, lowerClip, lowerMessage, lowerNote, lowerPicture } from './asi
 import { branchHeading, dependsOf } from './branches.js';
 import { capitalFirst } from './names.js';
 import { type Place, variantWords } from './print.js';
-import { type Leading, lowerStatement } from './rows.js';
+import { type Leading, lowerStatement, unreadRow } from './rows.js';
 import { stopped } from './sentences.js';
 import { runsBySide } from './sides.js';
 import { written } from './texts.js';
@@ -71,6 +71,9 @@ function lowerLine(
       break;
     case 'text':
       lowerText(walk, line, place, out, leading);
+      break;
+    case 'unread':
+      unreadRow(walk, line, place, out);
       break;
     default:
       break;

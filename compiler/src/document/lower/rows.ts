@@ -238,7 +238,7 @@ function noteAids(walk: Walk, statement: BoundStatement): void {
 }
 
 /** A line that could not be read stands as it was written, so that nothing is lost from the print. */
-function unreadRow(walk: Walk, line: Line, place: Place, out: Out): RowAt {
+export function unreadRow(walk: Walk, line: Line, place: Place, out: Out): RowAt {
   const at = nextRow(walk);
   const code = place.scope.file.tree.text.slice(line.code.start, line.code.end);
   out.push({

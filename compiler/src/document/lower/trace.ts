@@ -45,8 +45,8 @@ export function traceOf(run: StateRun | undefined, job: Job, when: Condition): T
     for (let i = done; i < changes.length; i++) {
       const change = changes[i];
       if (!change || change.act > limit) break;
-      const info = run?.machine.cellInfo(change.key);
-      if (!info || !wanted(change.act, info.thing)) continue;
+      const info = change.cell;
+      if (!wanted(change.act, info.thing)) continue;
       const value = change.to.find((choice) => job.universe.diagrams.holds(choice.when, combination))?.value;
       if (value === undefined) continue;
       if (info.aspect === 'tight') stages.set(info.thing, decodeCounts(String(value)).stage);

@@ -1,0 +1,334 @@
+// From procedures to guides, by small examples.
+import { LANGUAGES, VERBS } from '@baywright/language';
+import { describe, expect, it } from 'vitest';
+import { walkBlocks } from '../../compiler/src/document/blocks.js';
+import { plain } from '../../compiler/src/document/inline.js';
+import { lower, spaced, torques } from './lower-helper.js';
+
+const HEAD = `procedure T-1: Wheel, change
+
+use "catalogue.bay"
+
+applies to van
+`;
+const WHEEL = `${HEAD}
+preparation
+  step: Raise
+    chock wheels-behind
+    loosen wheel-nut, 1/2 turn
+    raise vehicle with jack at sills
+
+removal
+  step: Take it off
+    remove wheel-nut, wheel
+
+installation
+  step: Put it on
+    install wheel, wheel-nut
+    snug wheel-nut
+    lower vehicle
+    torque wheel-nut
+`;
+
+describe('rows', () => {
+  it('print one action a line and count what is off', () => {
+    expect(lower(WHEEL).lines).toEqual([
+      '# 1 Raise',
+      '1.1 Chock the rear wheels. {0 off, 0 to torque}',
+      '1.2 Loosen the wheel nuts (5) by 1/2 turn. {0 off, 1 to torque}',
+      '1.3 Raise the vehicle at the sill lifting points with the trolley jack. {0 off, 1 to torque}',
+      '# 2 Take it off',
+      '2.1 Remove the wheel nuts (5). {1 off, 0 to torque}',
+      '2.2 Remove the road wheel. {2 off, 0 to torque}',
+      'Off now, 2: wheel nuts (5) and road wheel.',
+      '# 3 Put it on',
+      '3.1 Install the road wheel. {1 off, 0 to torque}',
+      '3.2 Install the wheel nuts (5), by hand. {0 off, 1 to torque}',
+      '3.3 Snug the wheel nuts (5), not to final torque. {0 off, 1 to torque}',
+      '3.4 Lower the vehicle. {0 off, 1 to torque}',
+      '3.5 Torque the wheel nuts (5). {0 off, 0 to torque}',
+    ]);
+  });
+
+  it('name what a row changes, so that the page can count by itself', () => {
+    const { document } = lower(WHEEL);
+    const changes = [...walkBlocks(document.blocks)].flatMap((block) =>
+      block.kind === 'row' ? block.changes : [],
+    );
+    expect(changes).toEqual([
+      { thing: 'wheel-nut', to: 'loose' },
+      { thing: 'wheel-nut', to: 'off' },
+      { thing: 'wheel', to: 'off' },
+      { thing: 'wheel', to: 'done' },
+      { thing: 'wheel-nut', to: 'loose' },
+      { thing: 'wheel-nut', to: 'done' },
+    ]);
+    expect(Object.values(document.things).map(spaced)).toEqual(['wheel nuts (5)', 'road wheel']);
+  });
+
+  it('keep a line that cannot be read as it was written', () => {
+    expect(lower(`${HEAD}\nremoval\n  step: Take it off\n    unfasten wheel\n`).lines).toContain(
+      '1.1 unfasten wheel. {0 off, 0 to torque}',
+    );
+  });
+});
+
+describe('torque', () => {
+  it('stands at its own row with what must hold, for each vehicle', () => {
+    expect(torques(lower(WHEEL))).toEqual([
+      '5 × hex 21 mm: axle light 160 N·m (118.0 FOOT-pounds), axle heavy 180 N·m (132.8 FOOT-pounds); On its wheels; Order: star',
+    ]);
+  });
+
+  it('is that of the option that is printed', () => {
+    expect(torques(lower(WHEEL, { option: { axle: 'heavy' } }))).toEqual([
+      '5 × hex 21 mm: 180 N·m (132.8 FOOT-pounds); On its wheels; Order: star',
+    ]);
+  });
+
+  it('has the unit first that the shop wants', () => {
+    expect(torques(lower(WHEEL, { option: { axle: 'light' }, units: 'US first' }))[0]).toContain(
+      '118.0 FOOT-pounds (160 N·m)',
+    );
+  });
+
+  it('leaves a blank for what is not known', () => {
+    const open = `${HEAD}
+fasteners
+  plug: Plug
+    1 of M18x1.5, hex ?
+    torque ?
+
+installation
+  step: Close
+    torque plug
+`;
+    expect(torques(lower(open))).toEqual(['1 × hex ?: ? N·m']);
+    expect(lower(open).document.identity.statusText).toMatch(/^Draft: \d+ questions open$/);
+  });
+
+  it('prints only the stages that are left', () => {
+    const staged = `${HEAD}
+fasteners
+  bolt: Bolts
+    2 of M12x1.75, class 10.9, hex 18 mm
+    torque 55 N·m then 90°
+
+removal
+  step: Off
+    remove bolt
+installation
+  step: On
+    install bolt
+    torque bolt, stage 1
+    torque bolt
+`;
+    expect(torques(lower(staged))).toEqual([
+      '2 × hex 18 mm: 55 N·m (40.6 FOOT-pounds)',
+      '2 × hex 18 mm: then 90°',
+    ]);
+  });
+});
+
+describe('ways round', () => {
+  const measured = `${HEAD}
+limits
+  depth: Tread depth
+    at least 3.0 mm, new 8.0 mm, per "T-1"
+
+inspection
+  step: Look
+    measure depth
+      if below limit
+        renew wheel: Both on the axle.
+      otherwise
+        note: Write it down.
+    inspect wheel
+      reject: cuts
+      if rejected
+        stop: Tag the van.
+`;
+
+  it('say the condition first, with the line it asks about', () => {
+    expect(lower(measured).lines).toEqual([
+      '# 1 Look',
+      '1.1 Measure the tread depth. {0 off, 0 to torque}',
+      '1.2 If 1.1 is below 3.0 mm: Renew the road wheel. {0 off, 0 to torque}',
+      '> Otherwise:',
+      'Write it down.',
+      '1.3 Inspect the road wheel. {0 off, 0 to torque}',
+      '1.4 STOP If 1.3 is rejected: Tag the van.',
+    ]);
+  });
+
+  it('give the reading its limit in both systems and say where to go', () => {
+    const reading = lower(measured).block('row').beside[0];
+    expect(reading).toMatchObject({
+      kind: 'reading',
+      low: '3.0',
+      units: [
+        { label: 'mm', times: ['1', '1'] },
+        { label: 'in', times: ['127', '5'] },
+      ],
+    });
+    expect(reading?.kind === 'reading' && [plain(reading.limit), plain(reading.bad)]).toEqual([
+      'at least 3.0 mm',
+      'beyond limit: go to 1.2',
+    ]);
+  });
+
+  it('print for all options what only some have, and drop it for a chosen one', () => {
+    const text = `${HEAD}
+inspection
+  step: Look
+    inspect wheel, when axle heavy
+    when axle light
+      clean sills
+      inspect sills
+`;
+    expect(lower(text).lines).toEqual([
+      '# 1 Look',
+      '1.1 Only with axle heavy: Inspect the road wheel. {0 off, 0 to torque}',
+      '> Only with axle light:',
+      '1.2 Clean the sill lifting points. {0 off, 0 to torque}',
+      '1.3 Inspect the sill lifting points. {0 off, 0 to torque}',
+    ]);
+    expect(lower(text, { option: { axle: 'heavy' } }).lines).toEqual([
+      '# 1 Look',
+      '1.1 Inspect the road wheel. {0 off, 0 to torque}',
+    ]);
+  });
+});
+
+describe('sides', () => {
+  const sided = `${HEAD}sides left, right
+
+preparation
+  step: Safe
+    chock wheels-behind
+removal
+  step: Off
+    remove wheel-nut, wheel
+installation
+  step: On
+    install wheel, wheel-nut
+completion
+  step: Done
+    lower vehicle
+    torque wheel-nut
+    unchock wheels-behind
+`;
+
+  it('print one side as any other job', () => {
+    expect(lower(sided, { side: 'left' }).lines).not.toContain('(left)');
+    expect(lower(sided, { side: 'left' }).document.identity).toMatchObject({
+      side: 'Left side',
+      print: 'left-en',
+    });
+  });
+
+  it('print both with the common work once, each in an order that can be done', () => {
+    expect(lower(sided).lines).toEqual([
+      '# 1 Safe',
+      '1.1 Chock the rear wheels. {0 off, 0 to torque}',
+      '# 2 Off, left',
+      '2.1 Remove the wheel nuts (5, left). {1 off, 0 to torque}',
+      '2.2 Remove the road wheel (left). {2 off, 0 to torque}',
+      'Off now, 2: wheel nuts (5, left) and road wheel (left).',
+      '# 3 On, left',
+      '3.1 Install the road wheel (left). {1 off, 0 to torque}',
+      '3.2 Install the wheel nuts (5, left), by hand. {0 off, 1 to torque}',
+      '# 4 Off, right',
+      '4.1 Remove the wheel nuts (5, right). {1 off, 1 to torque}',
+      '4.2 Remove the road wheel (right). {2 off, 1 to torque}',
+      'Off now, 2: wheel nuts (5, right) and road wheel (right). To torque, 1: wheel nuts (5, left).',
+      '# 5 On, right',
+      '5.1 Install the road wheel (right). {1 off, 1 to torque}',
+      '5.2 Install the wheel nuts (5, right), by hand. {0 off, 2 to torque}',
+      '# 6 Done',
+      '6.1 Lower the vehicle. {0 off, 2 to torque}',
+      '6.2 Torque the wheel nuts (5, left). {0 off, 1 to torque}',
+      '6.3 Torque the wheel nuts (5, right). {0 off, 0 to torque}',
+      '6.4 Take the chocks away from the rear wheels. {0 off, 0 to torque}',
+    ]);
+  });
+});
+
+it('works out what the job needs', () => {
+  const needs = lower(WHEEL).block('needs');
+  const said = needs.groups.flatMap(({ title, rows }) =>
+    rows.map((row) => spaced(`${title}: ${plain(row.what)} | ${plain(row.for)}`)),
+  );
+  expect(said).toEqual([
+    'Sockets and wrenches: Hex 21 mm, 1/2 in drive | Wheel nuts',
+    'Torque wrenches: Large torque wrench, 60 to 300 N·m | 160, 180 N·m',
+    'Tools: Trolley jack, 2000 kg | 1.3',
+  ]);
+});
+
+it('brings in the lines of an operation that is performed', () => {
+  const other = `procedure W-1: Wheel off
+
+use "catalogue.bay"
+
+applies to van
+
+removal
+  operation off: Wheel off
+    step: Nuts and wheel
+      remove wheel-nut, wheel
+`;
+  const { lines } = lower(`${HEAD}\nremoval\n  perform off from W-1\n`, { files: { 'other.bay': other } });
+  expect(lines.slice(0, 4)).toEqual([
+    '# 1 Nuts and wheel',
+    'From W-1: Wheel off',
+    '1.1 Remove the wheel nuts (5). {1 off, 0 to torque}',
+    '1.2 Remove the road wheel. {2 off, 0 to torque}',
+  ]);
+});
+
+it('says where a ban begins and where it ends', () => {
+  const text = `${HEAD}
+rules
+  still: Nobody turns the wheel while it is loose.
+    never turn wheel
+    while wheel-nut loose
+
+preparation
+  step: Work
+    loosen wheel-nut
+    inspect wheel
+    torque wheel-nut
+`;
+  const { lines, document } = lower(text);
+  expect(lines.filter((line) => line.startsWith('['))).toEqual([
+    '[start] Nobody turns the wheel while it is loose: until 1.3.',
+    '[end] Nobody turns the wheel while it is loose.',
+  ]);
+  expect(document.bans).toMatchObject([{ fromRow: 'r1-1', untilRow: 'r1-3' }]);
+});
+
+it('fills references in text with the figure of the option that is printed', () => {
+  const text = `${HEAD}\ncompletion\n  step: End\n    note: Wheel nuts get {wheel-nut torque}.\n`;
+  expect(lower(text, { option: { axle: 'heavy' } }).lines).toContain(
+    'Wheel nuts get 180 N·m (132.8 FOOT-pounds).',
+  );
+});
+
+describe.each(LANGUAGES)('every verb says its sentence in %s', (language) => {
+  it.each(VERBS.map((verb) => [verb.word, verb] as const))('%s', (_word, verb) => {
+    const { lines, document } = lower(`${HEAD}\npreparation\n  step: S\n    ${verb.example}\n`, { language });
+    const wear = [...walkBlocks(document.blocks)].some(({ kind }) => kind === 'wear');
+    const row = lines.find((line) => line.startsWith('1.1 ')) ?? '';
+    if (wear) return;
+    // The words of the phrase that stand in no slot are in the sentence.
+    const fixed = verb.phrase[language].replace(/\[[^\]]*\]/g, '\u0000').split(/\{[^}]*\}|\u0000/);
+    for (const words of fixed)
+      expect(row.toLowerCase().replaceAll('\u00a0', ' ')).toContain(
+        words
+          .trim()
+          .toLowerCase()
+          .replace(/^,\s*|,$/g, ''),
+      );
+  });
+});

@@ -41,7 +41,7 @@ export function joinPaths(m: Machine, axis: Axis, lines: readonly IfLine[], file
       const planned = d.fix(choice.when, variable, plan);
       m.change(thing, aspect, d.and(planned, d.or(differs, settled(aspect) ? planned : NEVER)), () => choice.value, choice.by);
     }
-    if (differs === NEVER || MAY_DIFFER.has(aspect) || m.d.implies(differs, m.assumedWhere(thing))) continue;
+    if (differs === NEVER || MAY_DIFFER.has(aspect) || d.implies(differs, d.forget(m.assumedWhere(thing), variable))) continue;
     things.push(thing);
     where = d.or(where, differs);
   }

@@ -118,6 +118,32 @@ describe('whole-vehicle lines', () => {
   );
 });
 
+describe('a path', () => {
+  example(
+    'on which something was assumed does not differ because of it',
+    `
+parts
+  drum: Drum
+    behind wheel
+  wheel: Wheel
+    held by wheel-bolt
+fasteners
+  wheel-bolt: Wheel bolts
+    5 of M14x1.5
+    torque 160 N·m, per ?`,
+    `
+    inspect wheel
+    if needed: The drum sticks.
+      tap drum
+#     ^^^^^^^^ S104 \`wheel\`
+    remove wheel-bolt, wheel
+    remove drum
+    install drum
+    install wheel, wheel-bolt
+    torque wheel-bolt`,
+  );
+});
+
 describe('a house rule and the state that say the same', () => {
   example(
     'one finding',

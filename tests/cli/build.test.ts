@@ -1,0 +1,97 @@
+// `baywright build` in a world in memory; the typesetter has its own tests.
+import { describe, expect, it } from 'vitest';
+import { baywright } from './fake-shell.js';
+
+const VAN = `catalogue: Test van
+
+vehicles
+  van: Test van
+    years 2018 to 2025
+    option axle light, heavy
+
+places
+  step-board: Step board
+`;
+const GOOD = `procedure A-1: Step board, look at
+
+use "van.bay"
+
+applies to van
+sides left, right
+labour 10 min
+status draft
+
+inspection
+  step: Look
+    inspect step-board
+      reject: cracks
+      if rejected
+        stop: Tag the van.
+`;
+const BAD = GOOD.replace('A-1', 'A-2').replace('inspect step-board', 'inspect nothing-of-the-kind');
+const files = { 'baywright.json': '{ "shop": { "name": "Test shop" } }', 'van.bay': VAN, 'a.bay': GOOD };
+
+describe('build', () => {
+  it('writes a page for each side and both, and a page that lists them', async () => {
+    const { code, out, files: after } = await baywright('build --format html', { files });
+    expect(out).toContain('A-1 Step board, look at: draft');
+    expect(out).toContain('1 procedure: 1 written (3 files), 0 refused.');
+    expect([...after.keys()].filter((path) => path.startsWith('out/'))).toEqual([
+      'out/a.left.html',
+      'out/a.right.html',
+      'out/a.both.html',
+      'out/index.html',
+    ]);
+    expect(after.get('out/index.html')).toContain('./a.left.html');
+    expect(after.get('out/a.left.html')).toContain('Test shop');
+    expect(code).toBe(0);
+  });
+
+  it('gives no guide to a procedure with errors, and says so', async () => {
+    const {
+      code,
+      out,
+      files: after,
+    } = await baywright('build --format html --side left', { files: { ...files, 'b.bay': BAD } });
+    expect(out).toMatch(/A-2 Step board, look at: refused, \d error/);
+    expect([...after.keys()]).not.toContain('out/b.left.html');
+    expect(code).toBe(1);
+  });
+
+  it('writes the sheet, option and language asked for under a name of their own', async () => {
+    const { files: after } = await baywright(
+      'build a.bay --format html --only record --side left --option axle=heavy --language fr -o made',
+      { files: { ...files, 'van.bay': `${VAN}    number "1", when axle heavy\n` } },
+    );
+    expect([...after.keys()].filter((path) => path.startsWith('made/'))).toHaveLength(1);
+    expect([...after.keys()].find((path) => path.startsWith('made/'))).toMatch(
+      /^made\/a\.record\.left\..*fr\.html$/,
+    );
+  });
+
+  it('makes the same bytes from the same source', async () => {
+    const [first, second] = [
+      await baywright('build a.bay --format html', { files }),
+      await baywright('build a.bay --format html', { files }),
+    ];
+    expect(first.files.get('out/a.left.html')).toBe(second.files.get('out/a.left.html'));
+  });
+
+  it('says what was made as data', async () => {
+    const { out } = await baywright('build --format html --side left --json', { files });
+    expect(JSON.parse(out)).toMatchObject({
+      procedures: [{ number: 'A-1', state: 'written', error: 0, files: [{ path: '/shop/out/a.left.html' }] }],
+      index: ['/shop/out/index.html'],
+    });
+  });
+
+  it.each([
+    ['build --format docx', 'there is no format “docx”'],
+    ['build --language xx', 'there is no language “xx”'],
+    ['build --option heavy', '“heavy” is no option of a vehicle'],
+  ])('%s', async (line, message) => {
+    const { code, err } = await baywright(line, { files });
+    expect(err).toContain(message);
+    expect(code).toBe(2);
+  });
+});

@@ -11,7 +11,7 @@ import type { Machine } from './machine.js';
 import { MAKE_RULES } from './make-rules.js';
 import { whenOf } from './relations.js';
 import { type Asked, NEED_RULES } from './need-rules.js';
-import { directionOf, directionOfMake, MAKES_WANT } from './wants.js';
+import { directionOf, directionOfMake, MAKES_WANT, type Want } from './wants.js';
 
 /** What a run gathers besides the state. */
 export interface Gathered {
@@ -135,7 +135,7 @@ function followsFrom(m: Machine, lack: Lack): Condition {
 /** Where the same lack of the same making was noted on other combinations: its finding then takes these in. */
 function earlierWith(lack: Lack, gathered: Gathered): Deficit | undefined {
   if (directionOf(lack.want) === 'here') return undefined;
-  const same = (l: Lack): boolean => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker;
+  const same = (l: Lack): boolean => l.thing === lack.thing && isSame(l.want, lack.want) && l.maker === lack.maker;
   return gathered.deficits.find((d) => !d.silent && d.lacks.some(same)) ?? gathered.ruled.find((d) => d.lacks.some(same));
 }
 
@@ -169,4 +169,10 @@ function placedAids(m: Machine, act: Act, own: Own, gathered: Gathered): void {
       if (lacks.length > 0) note(m, { act, need: 'placed', about: thing }, lacks, own, gathered);
     }
   }
+}
+
+/** A connection that should be off and one that should be disconnected lack the same. */
+function isSame(a: Want, b: Want): boolean {
+  const plain = (want: Want): Want => (want === 'disconnected' ? 'off' : want);
+  return plain(a) === plain(b);
 }

@@ -27,11 +27,11 @@ export const wording: Check = ({ job, library }) => {
 function each<Data>(
   job: Job,
   { text, start }: Pick<WorkText, 'text' | 'start'>,
-  pattern: RegExp,
+  pattern: Pattern,
   def: DiagnosticDef<Data>,
   make: (words: string) => Data,
 ): Finding[] {
-  return [...text.matchAll(pattern)].map((m) =>
+  return matchesIn(text, pattern).map((m) =>
     finding(
       def,
       { file: job.file.path, span: { start: start + m.index, end: start + m.index + m[0].length } },
@@ -42,9 +42,16 @@ function each<Data>(
 
 const VAGUE = phrases(VAGUE_WORDS.map((v) => v.words));
 const SIDES = phrases(MARKET_SIDES);
-const JOINED = /\b(?:and|but) then\b|\band afterwards?\b|, after which\b/gi;
-const PASSIVE =
-  /\b(?:should|must|shall|may|might|can|could|(?:is|are|has|have|needs?) to) be \w+(?:ed|en|wn|ut|ght|ept|eld)\b|\byou (?:should|would|could|might|may want to)\b/gi;
+const MIXED = MIXED_TERMS.map(phrases);
+const JOINED: Pattern = {
+  stems: ['then', 'afterward', 'after which'],
+  pattern: /\b(?:and|but) then\b|\band afterwards?\b|, after which\b/gi,
+};
+const PASSIVE: Pattern = {
+  stems: [' be ', 'you '],
+  pattern:
+    /\b(?:should|must|shall|may|might|can|could|(?:is|are|has|have|needs?) to) be \w+(?:ed|en|wn|ut|ght|ept|eld)\b|\byou (?:should|would|could|might|may want to)\b/gi,
+};
 
 function vague(job: Job, text: WorkText): Finding[] {
   return each(job, text, VAGUE, vagueWords, (words) => {
@@ -75,11 +82,10 @@ function sentences(job: Job, text: WorkText): Finding[] {
 
 /** The second word of a group in a job, once for each group. */
 function mixed(job: Job, texts: readonly WorkText[]): Finding[] {
-  return MIXED_TERMS.flatMap((group) => {
+  return MIXED.flatMap((pattern) => {
     let first: string | undefined;
-    const pattern = phrases(group);
     for (const { text, start } of texts) {
-      for (const m of text.matchAll(pattern)) {
+      for (const m of matchesIn(text, pattern)) {
         const words = m[0].toLowerCase().replace(/\s+/g, ' ');
         first ??= words;
         if (words === first) continue;
@@ -124,10 +130,25 @@ function wordsBelow(job: Job, section: Job['file']['lines'][number]): string[] {
   return words;
 }
 
+/** A pattern with what a text must hold, in lower case, for it to match. */
+interface Pattern {
+  readonly stems: readonly string[];
+  readonly pattern: RegExp;
+}
+
+/** The matches in a text. Most texts have none, which a plain search of the stems tells much sooner than the pattern. */
+function matchesIn(text: string, { stems, pattern }: Pattern): RegExpExecArray[] {
+  const lower = text.toLowerCase();
+  return stems.some((stem) => lower.includes(stem)) ? [...text.matchAll(pattern)] : [];
+}
+
 /** Whole words, any spaces between them, longest first. */
-function phrases(words: readonly string[]): RegExp {
+function phrases(words: readonly string[]): Pattern {
   const bodies = [...words]
     .sort((a, b) => b.length - a.length)
     .map((w) => w.replace(/[.?+^$[\](){}|*\\]/g, '\\$&').replace(/\s+/g, '\\s+'));
-  return new RegExp(`(?<![\\p{L}\\p{N}-])(?:${bodies.join('|')})(?![\\p{L}\\p{N}-])`, 'giu');
+  return {
+    stems: words.map((w) => (/^\S*/.exec(w)?.[0] ?? '').toLowerCase()),
+    pattern: new RegExp(`(?<![\\p{L}\\p{N}-])(?:${bodies.join('|')})(?![\\p{L}\\p{N}-])`, 'giu'),
+  };
 }

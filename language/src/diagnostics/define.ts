@@ -83,7 +83,8 @@ export function finding<Data>(def: DiagnosticDef<Data>, at: At, data: Data): Fin
     message: def.message(data),
     ...(advice === undefined ? {} : { advice }),
     file: at.file,
-    span: at.span,
+    // Any node may be given as the place; a finding outlives the tree and must not keep it in memory.
+    span: { start: at.span.start, end: at.span.end },
     related: at.related ?? [],
     fixes: at.fixes ?? [],
     ...(at.variants === undefined ? {} : { variants: at.variants }),

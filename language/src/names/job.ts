@@ -39,6 +39,8 @@ export interface Job {
   count(thing: Thing): number;
 }
 
+const NONE: readonly Relation[] = [];
+
 export function jobOf(file: FileModel, imports: Imports): Job {
   const scope = scopeOf(file, imports);
   const scopes = [scope, ...performedFrom(file, imports).map((f) => scopeOf(f, imports))];
@@ -58,14 +60,21 @@ export function jobOf(file: FileModel, imports: Imports): Job {
     return result;
   };
 
-  const relationsByWord = new Map<string, Relation[]>();
+  const relationsByWord = new Map<string, Map<Thing, Relation[]>>();
   const relations = (thing: Thing, word: string): readonly Relation[] => {
-    const key = `${word} ${thing.id}`;
-    const known = relationsByWord.get(key);
+    // Most things have no clause of most words: they are not worth a place in the table.
+    const clauses = thing.clauses.get(word);
+    if (!clauses) return NONE;
+    let byThing = relationsByWord.get(word);
+    if (!byThing) {
+      byThing = new Map();
+      relationsByWord.set(word, byThing);
+    }
+    const known = byThing.get(thing);
     if (known) return known;
     const found: Relation[] = [];
-    relationsByWord.set(key, found);
-    for (const { clause, guard } of clausesOf(thing, word)) {
+    byThing.set(thing, found);
+    for (const { clause, guard } of clauses) {
       for (const item of clause.items) {
         const target = resolve(scopes, item.name.text);
         if (!target) continue;
@@ -83,7 +92,7 @@ export function jobOf(file: FileModel, imports: Imports): Job {
     return found;
   };
 
-  const inverses = new Map<string, Map<string, Relation[]>>();
+  const inverses = new Map<string, Map<Thing, Relation[]>>();
   const inverse = (thing: Thing, word: string): readonly Relation[] => {
     let byTarget = inverses.get(word);
     if (!byTarget) {
@@ -91,13 +100,13 @@ export function jobOf(file: FileModel, imports: Imports): Job {
       inverses.set(word, byTarget);
       for (const of of allThings(scopes)) {
         for (const relation of relations(of, word)) {
-          const list = byTarget.get(relation.target.id) ?? [];
-          list.push(relation);
-          byTarget.set(relation.target.id, list);
+          const list = byTarget.get(relation.target);
+          if (list) list.push(relation);
+          else byTarget.set(relation.target, [relation]);
         }
       }
     }
-    return byTarget.get(thing.id) ?? [];
+    return byTarget.get(thing) ?? NONE;
   };
 
   return {
@@ -137,15 +146,17 @@ export function allThings(scopes: readonly Scope[]): readonly Thing[] {
 }
 
 /** Every line of a block and of the blocks below it. */
-export function* everyLine(lines: readonly Line[]): Generator<Line> {
+export function everyLine(lines: readonly Line[]): Line[] {
+  const found: Line[] = [];
   const stack = [...lines].reverse();
   for (let line = stack.pop(); line; line = stack.pop()) {
-    yield line;
+    found.push(line);
     for (let i = line.children.length - 1; i >= 0; i--) {
       const child = line.children[i];
       if (child) stack.push(child);
     }
   }
+  return found;
 }
 
 /** The guards written in a line, its clauses included. */
@@ -154,7 +165,7 @@ export function guardOfLine(line: Line): Guard | undefined {
 }
 
 function guardsIn(lines: readonly Line[]): Guard[] {
-  return [...everyLine(lines)].map(guardOfLine).filter((g) => g !== undefined);
+  return everyLine(lines).map(guardOfLine).filter((g) => g !== undefined);
 }
 
 function guardsOf(thing: Thing): Guard[] {

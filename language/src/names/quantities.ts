@@ -28,8 +28,12 @@ export interface WrittenQuantity {
   readonly stage: number;
 }
 
+const known = new WeakMap<FileModel, readonly WrittenQuantity[]>();
+
 /** All quantities of a file in the order written; lines that have a finding of their own syntax are left out. */
 export function writtenQuantities(file: FileModel): readonly WrittenQuantity[] {
+  const ready = known.get(file);
+  if (ready) return ready;
   const found: WrittenQuantity[] = [];
   const entries = new Map<Line, Thing>();
   for (const thing of file.things) if (thing.line) entries.set(thing.line, thing);
@@ -47,6 +51,7 @@ export function writtenQuantities(file: FileModel): readonly WrittenQuantity[] {
     if (!line.broken) found.push(...quantitiesOf(line, thing, statement));
     for (const child of [...line.children].reverse()) stack.push({ line: child, thing, statement });
   }
+  known.set(file, found);
   return found;
 }
 

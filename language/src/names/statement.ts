@@ -36,10 +36,27 @@ export function bindItem(item: Item, scope: Scope): BoundItem {
   };
 }
 
+/** The run and several checks ask for the same statements: each is bound once in a scope. */
+const known = new WeakMap<Scope, Map<StatementLine, BoundStatement>>();
+
 /** Undefined when the verb is not known; the line is then a syntax finding. */
 export function bindStatement(line: StatementLine, file: string, scope: Scope): BoundStatement | undefined {
   const verb = VERB_BY_WORD.get(line.verb.text);
   if (!verb) return undefined;
+  let inScope = known.get(scope);
+  if (!inScope) {
+    inScope = new Map();
+    known.set(scope, inScope);
+  }
+  let bound = inScope.get(line);
+  if (!bound) {
+    bound = bind(line, verb, file, scope);
+    inScope.set(line, bound);
+  }
+  return bound;
+}
+
+function bind(line: StatementLine, verb: VerbDef, file: string, scope: Scope): BoundStatement {
   const clauses = [...line.clauses, ...line.children.flatMap((c) => (c.kind === 'clauses' ? c.clauses : []))];
   const byWord = new Map<string, BoundItem[]>();
   return {

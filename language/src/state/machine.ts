@@ -13,7 +13,7 @@ import { changed, forgotten, type Guarded, replaced, type Value, whereSome } fro
 /** A change of one cell, for "state at this line". */
 export interface Change {
   readonly act: number;
-  readonly key: string;
+  readonly cell: CellInfo;
   readonly to: Guarded;
 }
 
@@ -24,6 +24,7 @@ export interface Assumption {
   when: Condition;
 }
 
+/** What a cell is of. There is one object for each cell of a machine, so that it serves as key. */
 export interface CellInfo {
   readonly thing: Thing;
   readonly aspect: Aspect;
@@ -42,10 +43,11 @@ export class Machine {
   readonly demands: ((verb: string, thing: Thing) => string | undefined)[] = [];
   /** Combinations and paths on which the procedure still goes on. */
   alive: Condition;
-  readonly #cells = new Map<string, Guarded>();
-  readonly #info = new Map<string, CellInfo>();
-  readonly #muted = new Map<string, Condition>();
-  readonly #assumed = new Map<string, Assumption[]>();
+  readonly #cells = new Map<CellInfo, Guarded>();
+  /** The cells of a thing that were ever written: at most four. */
+  readonly #cellsOf = new Map<Thing, CellInfo[]>();
+  readonly #muted = new Map<Thing, Condition>();
+  readonly #assumed = new Map<Thing, Assumption[]>();
   readonly #pinned: ReadonlyMap<string, string>;
 
   constructor(job: Job, pinned: ReadonlyMap<string, string>) {
@@ -64,18 +66,18 @@ export class Machine {
     const then = new Machine(this.job, this.#pinned);
     then.acts.push(...this.acts.slice(0, act + 1));
     for (const change of this.changes) {
-      const { act: by, key, to } = change;
+      const { act: by, cell, to } = change;
       if (by > act) continue;
       then.changes.push(change);
-      const info = this.#info.get(key);
-      if (info) then.#info.set(key, info);
-      then.#cells.set(key, to);
+      if (!then.#cells.has(cell)) then.#register(cell);
+      then.#cells.set(cell, to);
     }
     return then;
   }
 
   read(thing: Thing, aspect: Aspect): Guarded {
-    return this.#cells.get(`${aspect} ${thing.id}`) ?? initialValue(this.job, thing, aspect, this.#pinned);
+    const cell = this.#cell(thing, aspect);
+    return (cell && this.#cells.get(cell)) ?? initialValue(this.job, thing, aspect, this.#pinned);
   }
 
   /** Where the aspect may have a value that satisfies the test; muted things satisfy any test. */
@@ -105,31 +107,27 @@ export class Machine {
 
   /** Cells that have been written so far. */
   cells(): Iterable<[CellInfo, Guarded]> {
-    return [...this.#cells].map(([key, value]) => [this.#info.get(key) as CellInfo, value]);
-  }
-
-  cellInfo(key: string): CellInfo | undefined {
-    return this.#info.get(key);
+    return [...this.#cells];
   }
 
   /** Where nothing is known of the thing, since a line that names it could not be read. */
   muted(thing: Thing): Condition {
-    return this.#muted.get(thing.id) ?? NEVER;
+    return this.#muted.get(thing) ?? NEVER;
   }
 
   mute(thing: Thing, when: Condition): void {
-    this.#muted.set(thing.id, this.d.or(this.muted(thing), when));
+    this.#muted.set(thing, this.d.or(this.muted(thing), when));
   }
 
   /** Marks that the thing was set to what was needed. */
   assume(thing: Thing, want: Want, when: Condition, deficit: Deficit): void {
-    const list = this.#assumed.get(thing.id) ?? [];
+    const list = this.#assumed.get(thing) ?? [];
     list.push({ deficit, want, when });
-    this.#assumed.set(thing.id, list);
+    this.#assumed.set(thing, list);
   }
 
   assumptions(thing: Thing): readonly Assumption[] {
-    return this.#assumed.get(thing.id) ?? [];
+    return this.#assumed.get(thing) ?? [];
   }
 
   /** Where the thing is in an assumed state, whichever way. */
@@ -143,27 +141,42 @@ export class Machine {
       if (test(a.want)) a.when = this.d.minus(a.when, when);
       return a.when !== NEVER;
     });
-    this.#assumed.set(thing.id, left);
+    this.#assumed.set(thing, left);
   }
 
   /** Forgets an outcome once no later line asks for it. */
   forget(variable: number): void {
-    for (const [key, value] of this.#cells) {
+    for (const [cell, value] of this.#cells) {
       const next = forgotten(this.d, value, variable, this.alive);
-      if (next !== value) this.#cells.set(key, next);
+      if (next !== value) this.#cells.set(cell, next);
     }
     for (const list of this.#assumed.values()) for (const a of list) a.when = this.d.forget(a.when, variable);
-    for (const [id, when] of this.#muted) this.#muted.set(id, this.d.forget(when, variable));
+    for (const [thing, when] of this.#muted) this.#muted.set(thing, this.d.forget(when, variable));
     this.clocks.forget(variable, this.alive);
     this.alive = this.d.forget(this.alive, variable);
   }
 
   #store(thing: Thing, aspect: Aspect, before: Guarded, after: Guarded, by: number): void {
-    const key = `${aspect} ${thing.id}`;
-    if (after === before && this.#cells.has(key)) return;
-    if (!this.#info.has(key)) this.#info.set(key, { thing, aspect });
-    this.#cells.set(key, after);
-    this.changes.push({ act: by, key, to: after });
+    let cell = this.#cell(thing, aspect);
+    if (cell && after === before) return;
+    if (!cell) {
+      cell = { thing, aspect };
+      this.#register(cell);
+    }
+    this.#cells.set(cell, after);
+    this.changes.push({ act: by, cell, to: after });
+  }
+
+  #cell(thing: Thing, aspect: Aspect): CellInfo | undefined {
+    const cells = this.#cellsOf.get(thing);
+    if (cells) for (const cell of cells) if (cell.aspect === aspect) return cell;
+    return undefined;
+  }
+
+  #register(cell: CellInfo): void {
+    const cells = this.#cellsOf.get(cell.thing);
+    if (cells) cells.push(cell);
+    else this.#cellsOf.set(cell.thing, [cell]);
   }
 }
 

@@ -174,19 +174,33 @@ export const HARM_WORDS: Readonly<Record<Language, HarmWords>> = {
 
 /** Whether a text holds one of the words. */
 export function hasWord(text: string, words: readonly string[]): boolean {
-  return words.some((word) => matcher(word).test(text));
+  // Nearly all words are not there: a plain search of their first letters tells so much sooner than the pattern.
+  const lower = text.toLowerCase();
+  return words.some((word) => {
+    const { stem, pattern } = matcher(word);
+    return lower.includes(stem) && pattern.test(text);
+  });
 }
 
-const matchers = new Map<string, RegExp>();
+interface Matcher {
+  /** The letters any match begins with, in lower case. */
+  readonly stem: string;
+  readonly pattern: RegExp;
+}
 
-function matcher(word: string): RegExp {
+const matchers = new Map<string, Matcher>();
+
+function matcher(word: string): Matcher {
   let known = matchers.get(word);
   if (!known) {
     const body = word
       .split(' ')
       .map((w) => w.replace(/[.?+^$[\](){}|\\]/g, '\\$&').replaceAll('*', '\\p{L}*'))
       .join('\\s+');
-    known = new RegExp(`(?<![\\p{L}\\p{N}])${body}(?![\\p{L}\\p{N}])`, 'iu');
+    known = {
+      stem: (/^[^ *]*/.exec(word)?.[0] ?? '').toLowerCase(),
+      pattern: new RegExp(`(?<![\\p{L}\\p{N}])${body}(?![\\p{L}\\p{N}])`, 'iu'),
+    };
     matchers.set(word, known);
   }
   return known;

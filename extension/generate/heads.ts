@@ -1,5 +1,6 @@
 // The words that start a line, by what their colon means, for the editor grammar; all from the tables of the language.
 import { HEADS, type HeadClass, type HeadDef } from '../../language/src/vocabulary/heads.js';
+import { RULE_WORDS as RULES } from '../../language/src/vocabulary/rule-words.js';
 import { SECTIONS } from '../../language/src/vocabulary/sections.js';
 
 const words = (fits: (head: HeadDef) => boolean): string[] => HEADS.filter(fits).map((head) => head.word);
@@ -21,18 +22,9 @@ export const FILE_HEADS = words((head) => head.class === 'plain' && head.context
 export const STEP_HEADS = words((head) => head.class === 'plain' && head.contexts.includes('step'));
 
 /** Forms and clauses of house rules. */
-export const RULE_WORDS = [
-  'after',
-  'before',
-  'never',
-  'every',
-  'require',
-  'while',
-  'since',
-  'needs',
-  'at most once',
-  'before next',
-];
+export const RULE_WORDS = RULES.filter(
+  (rule) => rule.part !== 'pattern' && !['next', 'step ends'].includes(rule.word),
+).map((rule) => rule.word);
 
 /** Words of rule patterns, of guards and of file lines. */
 export const GUARD_WORDS = [

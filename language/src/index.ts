@@ -38,7 +38,7 @@ export { SECTION_BY_WORD, type SectionDef, SECTIONS } from './vocabulary/section
 export type { VerbDef } from './vocabulary/verb.js';
 export { suggestVerbs } from './verbs/said-for.js';
 export { VERB_BY_WORD, VERBS } from './verbs/index.js';
-export { libraryFindings } from './checks/library-wide.js';
+export { findingsOfParts, libraryFindings, type LibraryPart, partOf } from './checks/library-wide.js';
 export { classesOf, lubricationOf, stageTorques, threadOf } from './checks/fastener-facts.js';
 export type { Act } from './state/act.js';
 export { decode as decodeCounts, size as sizeOfCounts } from './state/counts.js';
@@ -49,5 +49,6 @@ export { type Condition, NEVER } from './variants/diagrams.js';
 export { perSideByDefault } from './vocabulary/kinds.js';
 export { dayInWords, listPieces, PHRASES, type PhraseId, phrase, phrasePieces, phraseText } from './vocabulary/phrases.js';
 export { type Piece, renderPhrase, type Slots, textOf } from './vocabulary/render-phrase.js';
+export { acceptedIn } from './checks/accept.js';
 export { kindFromUses } from './checks/declare.js';
 export { STATUSES, type Status } from './vocabulary/statuses.js';

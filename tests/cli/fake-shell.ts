@@ -91,6 +91,7 @@ function fakeShell(
       return [...entries.values()].sort((a, b) => (a.name < b.name ? -1 : 1));
     },
     threads: 1,
+    stamp: 'test',
     write: (path, data) => void files.set(path, data),
     writeFolder(path, inside) {
       if (isFolder(path)) throw new CannotRun(`${path} is there already; nothing was changed`);

@@ -6,15 +6,17 @@ import {
   type Finding,
   globMatcher,
   type Library,
+  numberIn,
   readSettings,
   SETTINGS_FILE,
   type Settings,
 } from '@baywright/language';
+import { newestEdition } from '../desk/issue-store.js';
 import { below, fileName, join, parent, relativeTo, upward } from './paths.js';
 import type { Reading, Shell } from './shell.js';
 
 /** A library with the files of it that were asked for. */
-export interface Shelf extends Omit<OpenLibrary, 'problem' | 'read' | 'ignores'> {
+export interface Shelf extends OpenLibrary {
   /** Library paths, sorted. */
   readonly files: readonly string[];
 }
@@ -116,6 +118,11 @@ export interface OpenLibrary {
   text(path: string): string | undefined;
   forget(path: string): void;
   ignores(path: string): boolean;
+  /** The file that a procedure number leads to, and the number that a file opens with; read from opening lines alone. */
+  pathOf(number: string): string | undefined;
+  numberOf(path: string): string | undefined;
+  /** Whether there is a file of any kind. */
+  exists(path: string): boolean;
 }
 
 /** Opens the library at a root. `asked` holds the library paths asked for, and may still grow until a check begins. */
@@ -126,12 +133,13 @@ export function openLibrary(
   asked: Iterable<string>,
 ): OpenLibrary {
   const texts = new Map<string, Reading>();
+  // A library with a settings file is whole in itself: nothing outside its folder can be read through it.
+  const isOutside = (path: string): boolean =>
+    hasSettings && (path.startsWith('../') || path.startsWith('/'));
   const read = (path: string): Reading => {
     const known = texts.get(path);
     if (known !== undefined) return known;
-    // A library with a settings file is whole in itself: nothing outside its folder can be read through it.
-    const isOutside = hasSettings && (path.startsWith('../') || path.startsWith('/'));
-    const reading = isOutside ? { problem: 'lies outside the library' } : shell.read(join(root, path));
+    const reading = isOutside(path) ? { problem: 'lies outside the library' } : shell.read(join(root, path));
     texts.set(path, reading);
     return reading;
   };
@@ -150,7 +158,29 @@ export function openLibrary(
     known ??= hasSettings ? proceduresIn(shell, root, isIgnored) : [...asked].sort();
     return known;
   };
-  const library = createLibrary({ read: text, list }, settings);
+  const exists = (path: string): boolean => !isOutside(path) && shell.kind(join(root, path)) === 'file';
+  const library = createLibrary(
+    {
+      read: text,
+      list,
+      exists,
+      today: () => shell.now().toISOString().slice(0, 10),
+      issued: (number) => newestEdition(shell, { root, settings }, number),
+    },
+    settings,
+  );
+  let numbers: Map<string, string> | undefined;
+  const numberOf = (path: string): string | undefined => numberIn(text(path) ?? '');
+  const pathOf = (number: string): string | undefined => {
+    if (numbers === undefined) {
+      numbers = new Map();
+      for (const path of list()) {
+        const one = numberOf(path);
+        if (one !== undefined && !numbers.has(one)) numbers.set(one, path);
+      }
+    }
+    return numbers.get(number);
+  };
   return {
     root,
     hasSettings,
@@ -160,8 +190,12 @@ export function openLibrary(
     library,
     read,
     text,
+    pathOf,
+    numberOf,
+    exists,
     forget: (path) => {
       texts.delete(path);
+      numbers = undefined;
       library.changed(path);
     },
     ignores: (path) => {

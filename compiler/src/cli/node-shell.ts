@@ -15,6 +15,7 @@ import {
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { basename, dirname, join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import writeFileAtomic from 'write-file-atomic';
 import {
   CannotRun,
@@ -28,6 +29,7 @@ import {
   type Stream,
   tooLarge,
 } from './shell.js';
+import { VERSION } from './version.js';
 
 export function nodeShell(): Shell {
   return {
@@ -45,6 +47,8 @@ export function nodeShell(): Shell {
     write,
     writeFolder,
     hash,
+    cacheFolders,
+    stamp: stamp(),
     git,
     watch,
     checkElsewhere,
@@ -154,6 +158,22 @@ function writeFolder(path: string, files: ReadonlyMap<string, string | Uint8Arra
 
 /** Modules that most runs do without: each takes longer to load than a small file takes to check. */
 const load = createRequire(import.meta.url);
+
+/** In the library, where it has a root of its own; else, and where that cannot be written to, among the user's caches. */
+function cacheFolders(root: string, hasSettings: boolean): readonly string[] {
+  const { env } = process;
+  const own = env.XDG_CACHE_HOME || env.LOCALAPPDATA || (env.HOME ? join(env.HOME, '.cache') : undefined);
+  return [
+    ...(hasSettings ? [`${root}/.cache/baywright`] : []),
+    ...(own === undefined ? [] : [slashes(join(own, 'baywright', hash(root).slice(0, 16)))]),
+  ];
+}
+
+/** The program file's size and time: two builds of one version must not share a cache. */
+function stamp(): string {
+  const { size, mtimeMs } = statSync(fileURLToPath(import.meta.url));
+  return `${VERSION} ${size} ${mtimeMs}`;
+}
 
 function hash(data: string | Uint8Array): string {
   const { createHash } = load('node:crypto') as typeof import('node:crypto');

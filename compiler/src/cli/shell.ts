@@ -1,5 +1,5 @@
 // What a command may ask of the world: files, streams, the clock. Tests hand in a world of their own.
-import type { Finding } from '@baywright/language';
+import type { CheckedFile } from './checked-file.js';
 
 /** A place that text goes to. */
 export interface Stream {
@@ -43,6 +43,10 @@ export interface Shell {
   write(path: string, data: string | Uint8Array): void;
   /** Makes a folder with all its files, or nothing; refused where the folder is there already. */
   writeFolder(path: string, files: ReadonlyMap<string, string | Uint8Array>): void;
+  /** Folders in which findings may be kept, the best first; absent where nothing may be kept. */
+  cacheFolders?(root: string, hasSettings: boolean): readonly string[];
+  /** Tells this build of the program from every other. */
+  readonly stamp: string;
   /** SHA-256 as lower-case hexadecimal digits. */
   hash(data: string | Uint8Array): string;
   /** What git prints for these arguments, or why it cannot be asked. */
@@ -61,7 +65,7 @@ export interface CheckChunk {
 }
 
 export interface CheckedChunk {
-  readonly findings: readonly Finding[];
+  readonly files: readonly CheckedFile[];
 }
 
 /** A failure whose message says all that the user needs: printed without a trace, exit code 2. */

@@ -1,7 +1,13 @@
 // The issues of a library, kept in plain folders that need no other program: `issued/FH-12/4/`. Written once, never
 // changed; a change made behind the program's back is noticed by the hashes and refused.
-import { editionIn, type IssuedEdition, issueFolder, revisionOf, SOURCE } from '@baywright/language';
-import type { OpenLibrary } from '../cli/libraries.js';
+import {
+  editionIn,
+  type IssuedEdition,
+  issueFolder,
+  revisionOf,
+  type Settings,
+  SOURCE,
+} from '@baywright/language';
 import { join } from '../cli/paths.js';
 import { CannotRun, type Shell } from '../cli/shell.js';
 import { type IssueRecord, issueRecordSchema, type Register, registerSchema } from './issue-record.js';
@@ -18,7 +24,11 @@ export interface Issue {
   readonly hash: string;
 }
 
-export type StoreLibrary = Pick<OpenLibrary, 'root' | 'settings'>;
+/** A library as the store sees it. */
+export interface StoreLibrary {
+  readonly root: string;
+  readonly settings: Settings;
+}
 
 /** The folder of all issues of a library. */
 export const storeFolder = ({ root, settings }: StoreLibrary): string => join(root, settings.issues);

@@ -38,7 +38,7 @@ Every row is judged by the checks of the language; each bad one is told by its l
   examples: [
     ['baywright import bolts.csv --into catalogue/van.bay', 'a table with clause words as headings'],
     ['baywright import list.csv --columns columns.json --into catalogue/van.bay', 'with headings of its own'],
-    ['baywright export catalogue/van.bay --what specs > van.csv', 'a table to start from'],
+    ['baywright import more.csv --into catalogue/van.bay --trial', 'judge the rows alone'],
   ],
   run({ shell, paint }, [name = ''], { into, columns, section, goodOnly, trial }) {
     if (into === undefined) throw new CannotRun('the catalogue is missing; write --into catalogue/van.bay');

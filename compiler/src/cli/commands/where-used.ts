@@ -7,7 +7,7 @@ import { plural } from '../report/text.js';
 
 export default defineCommand({
   name: 'where-used',
-  summary: 'find where a part, fastener, fluid, tool, block or hazard is used',
+  summary: 'find where a part, spec, tool, block or hazard is used',
   docs: `Looks through the whole library for what a name stands for: the name of an entry, its title, a part number, a thread or a fluid grade, a mark, an operation, a procedure by number, a file, a hazard. Says each line that uses it, guide by guide.
 
 The exit code is 1 when nothing goes by that name.`,

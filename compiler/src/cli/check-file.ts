@@ -1,0 +1,95 @@
+// Checks one file and says what its findings rest on, so that they can be kept as long as that stands.
+import { type Analysis, everyLine, partOf, resolvePath } from '@baywright/language';
+import { issuedRevisions } from '../desk/issue-store.js';
+import type { CheckedFile, Rests } from './checked-file.js';
+import type { OpenLibrary } from './libraries.js';
+import type { Shell } from './shell.js';
+
+/** Undefined when there is no such file. Nothing is kept of a procedure: memory stays with what others take in. */
+export function checkFile(
+  shell: Shell,
+  library: OpenLibrary,
+  path: string,
+  keep: boolean,
+): CheckedFile | undefined {
+  const analysis = library.library.analyse(path);
+  if (analysis === undefined) return undefined;
+  const checked = {
+    path,
+    findings: analysis.findings,
+    part: partOf(analysis.model),
+    rests: restsOf(shell, library, analysis),
+  };
+  if (!keep && analysis.model.kind === 'procedure') library.library.release(path);
+  return checked;
+}
+
+function restsOf(shell: Shell, library: OpenLibrary, { model, job, path }: Analysis): Rests {
+  const files = new Map<string, string>([[path, fileHash(shell, library, path)]]);
+  const numbers = new Map<string, string>();
+  const ask = (number: string | undefined): void => {
+    if (number !== undefined) numbers.set(number, library.pathOf(number) ?? '');
+  };
+  ask(model.number);
+  for (const file of job.scopes.flatMap((scope) => scope.files)) {
+    files.set(file.path, fileHash(shell, library, file.path));
+    for (const use of file.uses) {
+      const used = use.path && !use.path.hole ? resolvePath(file.path, use.path.text) : undefined;
+      if (used !== undefined) files.set(used, fileHash(shell, library, used));
+    }
+    for (const line of everyLine(file.work)) if (line.kind === 'perform' && line.from) ask(line.from.text);
+  }
+  const pictures = new Map<string, boolean>();
+  for (const line of everyLine(model.lines)) {
+    if ((line.kind !== 'picture' && line.kind !== 'clip') || !line.path) continue;
+    const picture = resolvePath(path, line.path.text);
+    if (picture !== undefined) pictures.set(picture, library.exists(picture));
+  }
+  const isReleased = model.status?.status?.text === 'released';
+  return {
+    files: Object.fromEntries(files),
+    numbers: Object.fromEntries(numbers),
+    pictures: Object.fromEntries(pictures),
+    ...(isReleased && model.number !== undefined ? { issue: newestIssue(shell, library, model.number) } : {}),
+    ...(isReleased ? { day: today(shell) } : {}),
+  };
+}
+
+/** Whether everything that findings rest on is as it was. */
+export function stillHolds(
+  shell: Shell,
+  library: OpenLibrary,
+  number: string | undefined,
+  rests: Rests,
+): boolean {
+  const all = <T>(record: Readonly<Record<string, T>>, now: (key: string) => T): boolean =>
+    Object.entries(record).every(([key, value]) => now(key) === value);
+  return (
+    (rests.day === undefined || rests.day === today(shell)) &&
+    all(rests.files, (path) => fileHash(shell, library, path)) &&
+    all(rests.numbers, (one) => library.pathOf(one) ?? '') &&
+    all(rests.pictures, (path) => library.exists(path)) &&
+    (rests.issue === undefined ||
+      (number !== undefined && rests.issue === newestIssue(shell, library, number)))
+  );
+}
+
+/** A hash is asked for once for each text: many files rest on one catalogue. */
+const hashes = new WeakMap<OpenLibrary, Map<string, { text: string; hash: string }>>();
+
+function fileHash(shell: Shell, library: OpenLibrary, path: string): string {
+  const text = library.text(path);
+  if (text === undefined) return '';
+  const known = hashes.get(library) ?? new Map<string, { text: string; hash: string }>();
+  hashes.set(library, known);
+  const made = known.get(path);
+  if (made?.text === text) return made.hash;
+  const hash = shell.hash(text);
+  known.set(path, { text, hash });
+  return hash;
+}
+
+const newestIssue = (shell: Shell, library: OpenLibrary, number: string): number =>
+  issuedRevisions(shell, library, number).at(-1) ?? -1;
+
+export const today = (shell: Shell): string => shell.now().toISOString().slice(0, 10);

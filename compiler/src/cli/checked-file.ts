@@ -1,0 +1,23 @@
+// What is kept of a checked file from one run to the next.
+import type { Finding, LibraryPart } from '@baywright/language';
+
+/** What was found in a file, and everything outside the program that a second look could find otherwise. */
+export interface CheckedFile {
+  readonly path: string;
+  readonly findings: readonly Finding[];
+  readonly part: LibraryPart;
+  readonly rests: Rests;
+}
+
+export interface Rests {
+  /** Hash of each file read; empty where there is none. */
+  readonly files: Readonly<Record<string, string>>;
+  /** The path that each procedure number leads to; empty where it leads nowhere. */
+  readonly numbers: Readonly<Record<string, string>>;
+  /** Whether there is a file, for pictures. */
+  readonly pictures: Readonly<Record<string, boolean>>;
+  /** The newest issue of its number, where that was asked. */
+  readonly issue?: number;
+  /** The day, where a review may fall due. */
+  readonly day?: string;
+}

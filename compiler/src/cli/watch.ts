@@ -1,0 +1,47 @@
+// Checks again whenever a file changes, until the program is ended. Only what a change can affect is looked at again:
+// findings are kept in memory between the rounds as they are on disk between runs.
+import { SETTINGS_FILE } from '@baywright/language';
+import { type CheckChoice, type Checked, checkCollection } from './check.js';
+import { diskCache, type FindingsCache } from './findings-cache.js';
+import { collect, SUFFIX } from './libraries.js';
+import { parent } from './paths.js';
+import { CannotRun, type Shell } from './shell.js';
+
+/** Calls `told` after each round. Ends only when `until` does. */
+export async function watchPaths(
+  shell: Shell,
+  typed: readonly string[],
+  choice: CheckChoice,
+  told: (checked: Checked) => Promise<void>,
+  until: Promise<void> = new Promise(() => {}),
+): Promise<void> {
+  if (shell.watch === undefined) throw new CannotRun('files cannot be watched here');
+  let running: Promise<void> = Promise.resolve();
+  const round = (): void => {
+    running = running.then(async () =>
+      told(await checkCollection(shell, collect(shell, typed), choice, cacheFor)),
+    );
+  };
+  round();
+  const changed = (paths: readonly string[]): void => {
+    if (paths.some((path) => path.endsWith(SUFFIX) || path.endsWith(SETTINGS_FILE))) round();
+  };
+  const { watch } = shell;
+  const folders = (typed.length === 0 ? ['.'] : typed).map((name) => {
+    const path = shell.resolve(name);
+    return shell.kind(path) === 'folder' ? path : parent(path);
+  });
+  // What is checked takes in files beside it, so the whole library is watched.
+  const roots = new Set([...folders, ...collect(shell, typed).shelves.map(({ root }) => root)]);
+  const outer = [...roots].filter(
+    (root) => ![...roots].some((other) => root !== other && root.startsWith(`${other}/`)),
+  );
+  const watchers = outer.map((root) => watch(root, changed));
+  await until;
+  for (const watcher of watchers) watcher.stop();
+  await running;
+
+  function cacheFor(shelf: Parameters<typeof diskCache>[1]): FindingsCache {
+    return diskCache(shell, shelf);
+  }
+}

@@ -8,7 +8,7 @@ const svg = (inner: string, attributes = 'viewBox="0 0 10 10"') =>
   `<svg xmlns="http://www.w3.org/2000/svg" ${attributes}>${inner}</svg>`;
 const bytes = (text: string) => new TextEncoder().encode(text);
 
-test.for([
+test.for<[string, string[]]>([
   ['<script>alert(1)</script>', ['<script>']],
   ['<foreignObject><body xmlns="http://www.w3.org/1999/xhtml">x</body></foreignObject>', ['<foreignObject>']],
   ['<rect onclick="alert(1)" width="1" height="1"/>', ['onclick']],
@@ -40,7 +40,7 @@ test('entities that would grow are refused', () => {
   expect(cleanSvg(bomb)).toHaveProperty('problem');
 });
 
-test.for([
+test.for<[string, string]>([
   ['<html></html>', 'is not an SVG drawing'],
   [svg('', ''), 'has no size: give it a viewBox, or a width and a height'],
 ])('%s %s', ([text, problem]) => {

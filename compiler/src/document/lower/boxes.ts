@@ -18,6 +18,7 @@ import { figureOf, minutesText } from './measures.js';
 import { capitalFirst } from './names.js';
 import type { Place, Print } from './print.js';
 import { type LimitHere, limitsAt } from './readings.js';
+import { orderWord } from './sentences.js';
 import { titleOf } from './texts.js';
 import { notesOfSources, torqueBoxes } from './torque-box.js';
 import type { RowAt } from './uses.js';
@@ -71,6 +72,18 @@ function socketBoxes(print: Print, statement: BoundStatement, thing: Thing): Box
   return {
     ...NONE,
     beside: head ? [{ kind: 'socket', head }] : [],
+    notes: order
+      ? [
+          [
+            text(
+              capitalFirst(
+                phraseText('order-as', print.language, { order: orderWord(print, order.written) }),
+              ),
+            ),
+          ],
+        ]
+      : [],
+    without: new Set(['order']),
     ...(order && statement.clause('order') ? { order: order.diagram } : {}),
   };
 }

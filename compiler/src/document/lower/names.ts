@@ -66,11 +66,13 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
   return [...phrasePieces('the', language, { thing: fresh }), ...tail];
 }
 
+/** Kinds in whose titles a comma adds what the list of needs asks for and a sentence does not: `Drain pan, large`. */
+const COMMA_ADDS = new Set(['tool', 'supply', 'temporary']);
+
 /** `Hub bolts` as `hub bolts`; `O-ring`, `V6 engine` and `MAX mark` keep their letters, and so does German. */
 export function inSentence(print: Print, thing: Thing): string {
   const title = titleOf(print, thing);
-  // A comma in the title of a tool or supply adds what the list needs and a sentence does not.
-  const short = thing.kind === 'tool' || thing.kind === 'supply' ? (title.split(',')[0] ?? title) : title;
+  const short = COMMA_ADDS.has(thing.kind) ? (title.split(',')[0] ?? title) : title;
   return print.language === 'de' ? short : smallFirst(short);
 }
 

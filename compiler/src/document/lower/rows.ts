@@ -4,6 +4,7 @@ import {
   type BoundItem,
   type BoundStatement,
   bindStatement,
+  type Condition,
   hasClause,
   isFormless,
   type Line,
@@ -57,7 +58,7 @@ export function lowerStatement(
             text(`${phraseText('only-with', print.language, { variant })}:`),
           ],
         };
-  noteAids(walk, statement);
+  noteAids(walk, statement, when);
   if (statement.verb.word === 'wear') return lowerWear(walk, statement, here, out);
   const under = underOf(print, line.children, here);
   const askers = [...line.children, ...after.slice(0, 1)].filter((one) => one.kind === 'if');
@@ -218,22 +219,23 @@ function moveTo(walk: Walk, side: SidePrint, act: Act | undefined, objects: read
 }
 
 /** Tools, supplies and things placed that a line names, for the first page. */
-function noteAids(walk: Walk, statement: BoundStatement): void {
+function noteAids(walk: Walk, statement: BoundStatement, when: Condition): void {
   const at = comingRow(walk);
   const { uses } = walk.print;
+  const variant = variantWords(walk.print, when, walk.print.when);
   for (const item of statement.clauses.flatMap((clause) => statement.named(clause.word))) {
     const { thing } = item;
     if (thing?.kind === 'tool') note(uses.tools, thing, at);
-    else if (thing?.kind === 'supply') uses.supplies.push({ ...at, thing, amount: undefined });
+    else if (thing?.kind === 'supply') uses.supplies.push({ ...at, thing, amount: undefined, variant });
   }
   for (const { thing } of statement.objects) {
     if (!thing) continue;
     const amount = statement.clause('bare')?.spec?.stages[0]?.measure.measure;
-    if (thing.kind === 'supply') uses.supplies.push({ ...at, thing, amount });
+    if (thing.kind === 'supply') uses.supplies.push({ ...at, thing, amount, variant });
     else if (thing.kind === 'tool' && statement.verb.word !== 'wear') note(uses.tools, thing, at);
     else if (thing.kind === 'temporary' && statement.verb.word === 'place') note(uses.placed, thing, at);
     else if (thing.kind === 'fluid' && ['fill', 'top-up', 'charge'].includes(statement.verb.word))
-      uses.fluids.push({ ...at, thing, amount });
+      uses.fluids.push({ ...at, thing, amount, variant });
   }
 }
 

@@ -53,6 +53,8 @@ export interface UsedFresh extends RowAt {
 export interface UsedAmount extends RowAt {
   readonly thing: Thing;
   readonly amount: Measure | undefined;
+  /** The vehicles it is for, in words; undefined for all that are printed. */
+  readonly variant: string | undefined;
 }
 
 export interface UsedMessage {

@@ -1,0 +1,56 @@
+// What `build` says of its work: a few lines for a reader, or data for a program.
+import type { Context } from '../command.js';
+import { fileName, join, relativeTo } from '../paths.js';
+import { plural } from '../report/text.js';
+import type { Result } from './jobs.js';
+
+/** What is said of a procedure: what was found, what was written. */
+export function lineOf({ shell, paint }: Context, { job, state, files, entry, notes }: Result): string {
+  const { number, title, status } = entry;
+  const { counts } = job;
+  const name = `${paint.bold(number === '?' ? fileName(job.path) : number)} ${title}`;
+  if (state === 'refused') return `${name}: ${paint.red(`refused, ${plural(counts.error, 'error')}`)}\n`;
+  const checked = [
+    status === 'released' ? '' : paint.yellow(status),
+    counts.warning > 0 ? plural(counts.warning, 'warning') : '',
+    counts.question > 0 ? plural(counts.question, 'question') : '',
+  ].filter((part) => part !== '');
+  const head = `${name}: ${checked.length > 0 ? checked.join(', ') : 'in order'}`;
+  const lines = files.map(
+    ({ path, pages }) =>
+      `  ${relativeTo(shell.folder, path)}${pages === undefined ? '' : ` (${plural(pages, 'page')})`}`,
+  );
+  const said = notes.map((note) => `  ${paint.yellow('note:')} ${note}`);
+  return `${[head, ...lines, ...said].join('\n')}\n`;
+}
+
+export function summary({ shell }: Context, results: readonly Result[], pages: readonly string[]): string {
+  if (results.length === 0) return 'No procedures here: nothing was made.\n';
+  const count = (state: Result['state']): number => results.filter((result) => result.state === state).length;
+  const files = results.reduce((sum, result) => sum + result.files.length, 0);
+  const said = [
+    `${count('written')} written (${plural(files, 'file')})`,
+    `${count('refused')} refused`,
+    ...(count('failed') > 0 ? [`${count('failed')} failed`] : []),
+  ];
+  const index = pages.map((page) => `Open ${relativeTo(shell.folder, page)} in a browser to see them all.\n`);
+  return `${plural(results.length, 'procedure')}: ${said.join(', ')}.\n${index.join('')}`;
+}
+
+export function asData(results: readonly Result[], pages: readonly string[]): unknown {
+  return {
+    procedures: results.map(({ job, state, files, entry, notes }) => ({
+      number: entry.number === '?' ? null : entry.number,
+      title: entry.title,
+      source: join(job.shelf.root, job.path),
+      state,
+      ...job.counts,
+      files: files.map(({ path, pages: count }) => ({
+        path,
+        ...(count === undefined ? {} : { pages: count }),
+      })),
+      notes,
+    })),
+    index: pages,
+  };
+}

@@ -1,0 +1,181 @@
+// Tools that the rows ask for: sockets by drive, torque wrenches by range, what is named.
+import {
+  clausesOf,
+  type Measure,
+  numberOf,
+  phrase,
+  phraseText,
+  type Thing,
+  toSI,
+  trade,
+} from '@baywright/language';
+import type { NeedRow } from '../blocks.js';
+import { type Prose, plainFigure, text } from '../inline.js';
+import { figureOf, firstMeasure } from './measures.js';
+import { capitalFirst } from './names.js';
+import { listTitles, rowsProse, strong } from './need-words.js';
+import type { Print } from './print.js';
+import { partNumber, titleOf } from './texts.js';
+
+interface Socket {
+  /** `hex`, `six-lobe`: the words before the size. */
+  readonly shape: string;
+  readonly size: string;
+  readonly sort: number;
+  nm: number;
+  readonly things: Set<Thing>;
+}
+
+/** Sockets by shape and drive: the smallest drive that takes the largest torque asked of that socket. */
+export function socketRows(print: Print): NeedRow[] {
+  const sizes = new Map<string, Socket>();
+  for (const { head, thing, nm = 0 } of print.uses.heads) {
+    const shape = head.size === '' ? head.label : head.label.slice(0, head.label.indexOf(head.size)).trim();
+    const size = head.label.slice(shape.length).trim();
+    const known = sizes.get(head.label) ?? {
+      shape,
+      size,
+      sort: sizeNumber(head.size),
+      nm: 0,
+      things: new Set<Thing>(),
+    };
+    known.nm = Math.max(known.nm, nm);
+    known.things.add(thing);
+    sizes.set(head.label, known);
+  }
+  const rows = new Map<string, Socket[]>();
+  for (const socket of [...sizes.values()].sort((a, b) => a.sort - b.sort)) {
+    const drive = socket.nm > 0 ? trade.drive(socket.nm).inch : '';
+    const key = `${socket.shape}\u0000${drive}`;
+    rows.set(key, [...(rows.get(key) ?? []), socket]);
+  }
+  return [...rows].map(([key, sockets]) => {
+    const [shape = '', drive = ''] = key.split('\u0000');
+    const unit = commonUnit(sockets.map(({ size }) => size));
+    const list = sockets
+      .map(({ size }) => (unit === '' ? size : size.slice(0, -unit.length).trim()))
+      .join(', ');
+    const named = `${capitalFirst(shape)} ${list}${unit === '' ? '' : `\u00a0${unit}`}`;
+    const driven =
+      drive === '' ? [] : [text(`, ${phraseText('drive', print.language, { size: `${drive}\u00a0in` })}`)];
+    return {
+      what: [strong(named.trim()), ...driven],
+      for: [text(listTitles(print, [...new Set(sockets.flatMap(({ things }) => [...things]))]))],
+    };
+  });
+}
+
+/** `mm` where all sizes end with it. */
+function commonUnit(sizes: readonly string[]): string {
+  const units = new Set(sizes.map((size) => size.split('\u00a0').at(1) ?? ''));
+  return units.size === 1 ? ([...units][0] ?? '') : '';
+}
+
+/** `9/16` and `18` as numbers, for sorting. */
+function sizeNumber(size: string): number {
+  const [, whole = '0', top, bottom] = /^(?:[A-Z]+)?(\d+)?(?:[ \u00a0-]?(\d+)\/(\d+))?/.exec(size) ?? [];
+  const slash = /^(\d+)\/(\d+)$/.exec(size);
+  if (slash) return Number(slash[1]) / Number(slash[2]);
+  return Number(whole) + (top && bottom ? Number(top) / Number(bottom) : 0);
+}
+
+/** The wrenches to take: those the lines name, else the one of the house list that suits each torque best. */
+export function wrenchRows(print: Print): NeedRow[] {
+  const declared = [...print.job.scope.names.values()].flatMap((thing) => {
+    const range =
+      thing.kind === 'tool'
+        ? clausesOf(thing, 'torque')[0]?.clause.spec?.stages[0]?.measure.measure
+        : undefined;
+    const { low, high } = range ? toSI(range) : {};
+    if (!range || !low || !high) return [];
+    return [{ thing, range, tool: { name: thing.name, lowNm: numberOf(low), highNm: numberOf(high) } }];
+  });
+  const wanted = new Map<string, WantedWrench>();
+  for (const torque of print.uses.torques) {
+    const figures = torque.stages.flatMap(({ figure }) =>
+      figure && !figure.primary.value.endsWith('°') ? [figure.primary] : [],
+    );
+    torque.nm.forEach((nm, i) => {
+      const named = declared.find(({ thing }) => thing === torque.tool);
+      const suits = trade.chooseWrench(
+        nm,
+        declared.map(({ tool }) => tool),
+      ).tool;
+      const found = named ?? declared.find(({ tool }) => tool === suits);
+      const key = found?.thing.id ?? '';
+      const entry = wanted.get(key) ?? {
+        range: found?.range,
+        thing: found?.thing,
+        values: new Map<string, Set<string>>(),
+      };
+      const figure = figures[i];
+      if (figure)
+        entry.values.set(figure.unit, (entry.values.get(figure.unit) ?? new Set()).add(figure.value));
+      wanted.set(key, entry);
+    });
+  }
+  return [...wanted.values()].map(({ range, thing, values }) => {
+    const name = strong(
+      thing ? capitalFirst(titleOf(print, thing)) : phrase('wrench-that-suits', print.language),
+    );
+    const said = [...values].map(
+      ([unit, figures]) => `${[...figures].join(', ')}${unit === '' ? '' : `\u00a0${unit}`}`,
+    );
+    return {
+      what: range ? [name, text(`, ${firstFigure(print, range)}`)] : [name],
+      for: [text(said.join('; '))],
+    };
+  });
+}
+
+interface WantedWrench {
+  readonly range: Measure | undefined;
+  readonly thing: Thing | undefined;
+  /** The figures it is set to, by unit. */
+  readonly values: Map<string, Set<string>>;
+}
+
+export function toolRows(print: Print): NeedRow[] {
+  const rated = new Map<Thing, Measure | undefined>();
+  for (const line of print.analysis.model.prerequisites) {
+    if (line.kind !== 'prerequisite') continue;
+    const thing = print.job.scope.resolve(line.name.text);
+    if (thing?.kind === 'tool')
+      rated.set(
+        thing,
+        line.clauses.find((clause) => clause.word === 'rated')?.spec?.stages[0]?.measure.measure,
+      );
+  }
+  const wrenches = new Set(print.uses.torques.map(({ tool }) => tool));
+  const tools = [...new Set([...rated.keys(), ...print.uses.tools.keys()])].filter(
+    (thing) => clausesOf(thing, 'torque').length === 0 || !wrenches.has(thing),
+  );
+  const name = (thing: Thing): Prose => {
+    const measure = rated.get(thing) ?? clausesOf(thing, 'rated')[0]?.clause.spec?.stages[0]?.measure.measure;
+    const number = partNumber(print, thing, print.when);
+    const more = [
+      ...(number === undefined ? [] : [number]),
+      ...(measure ? [firstFigure(print, measure)] : []),
+    ];
+    return [
+      strong(capitalFirst(titleOf(print, thing))),
+      ...(more.length === 0 ? [] : [text(`, ${more.join(', ')}`)]),
+    ];
+  };
+  const isRated = (thing: Thing): boolean => rated.has(thing) || clausesOf(thing, 'rated').length > 0;
+  return [tools.filter(isRated), tools.filter((thing) => !isRated(thing))].flatMap((some): NeedRow[] =>
+    some.length === 0
+      ? []
+      : [
+          {
+            what: some.flatMap((thing, i) => [...(i === 0 ? [] : [text('; ')]), ...name(thing)]),
+            for: rowsProse(some.flatMap((thing) => print.uses.tools.get(thing) ?? [])),
+          },
+        ],
+  );
+}
+
+/** The figure of the shop's own system alone, for lists. */
+function firstFigure(print: Print, measure: Measure): string {
+  return plainFigure(figureOf(firstMeasure(measure, print), print.language));
+}

@@ -1,0 +1,8 @@
+// The part of fontkit that the test of the shipped type reads; the package brings no types of its own.
+declare module 'fontkit' {
+  interface Face {
+    readonly characterSet: readonly number[];
+  }
+  /** A face, or a collection of several. */
+  export function create(data: Uint8Array): Face | { readonly fonts: readonly Face[] };
+}

@@ -8,7 +8,7 @@ import { quantityKinds } from '../../language/src/quantity/dimension.js';
 import { units } from '../../language/src/quantity/unit-table.js';
 import { findingFile } from '../../language/src/reference/findings.js';
 import { referencePages } from '../../language/src/reference/index.js';
-import { starterRules } from '../../language/src/rules/starter.js';
+import { STARTER_TEXT, starterRules } from '../../language/src/rules/starter.js';
 import { VERBS } from '../../language/src/verbs/index.js';
 import { ENTRY_CLAUSES, STEP_CLAUSES } from '../../language/src/vocabulary/clauses.js';
 import {
@@ -26,6 +26,7 @@ import { SECTIONS } from '../../language/src/vocabulary/sections.js';
 import { SIGNAL_WORDS, SIGNALS } from '../../language/src/vocabulary/signals.js';
 import { faultyName } from '../generated/faulty.js';
 import { SAMPLES } from '../samples/sample-library.js';
+import { sources } from '../tidy/sources.js';
 
 const pages = new Map(referencePages().map((page) => [page.path, page.text]));
 const page = (path: string): string => pages.get(path) ?? '';
@@ -107,6 +108,16 @@ describe('the reference has', () => {
       ),
     ).toEqual([]);
   });
+});
+
+it('the reference has every mark that a check asks for by name', () => {
+  const asked = sources()
+    .filter(({ path }) => path.startsWith('language/src/'))
+    .flatMap(({ text }) => [...text.matchAll(/marks\.(?:includes\(|some\(\(\w+\) => \w+ === )'([\w-]+)'/g)])
+    .map(([, mark = '']) => mark);
+  const marked = [...STARTER_TEXT.matchAll(/marked ([\w-]+)/g)].map(([, mark = '']) => mark);
+  expect(asked.length).toBeGreaterThan(3);
+  expect(missing([...asked, ...marked], (mark) => page('marks.md').includes(`| \`${mark}\` |`))).toEqual([]);
 });
 
 it('the faulty samples show every code', () => {

@@ -5,6 +5,7 @@ import { findingPages } from './findings.js';
 import { fluidPages } from './fluids.js';
 import { linePages } from './lines.js';
 import { list, type Page, page } from './markdown.js';
+import { markPages } from './marks.js';
 import { quantityPages } from './quantities.js';
 import { rulePages } from './rules.js';
 import { settingPages } from './settings.js';
@@ -23,6 +24,7 @@ export function referencePages(): Page[] {
     ...fastenerPages(),
     ...fluidPages(),
     ...rulePages(),
+    ...markPages(),
     ...findingPages(),
     ...settingPages(),
   ];
@@ -42,6 +44,7 @@ function contents(): Page {
       '[Fasteners](fasteners.md): threads, classes, heads, nut factors',
       '[Fluids and supplies](fluids.md): grades, boiling points, cure times',
       '[House rules](rules.md): words, states, the starter pack',
+      '[Marks](marks.md) that mean something to the checker',
       '[Usual cautions](cautions.md): what calls for them, and their texts',
       '[Findings](findings/README.md): every code, with an example and its remedy',
       '[Settings](settings.md) of a library',

@@ -36,7 +36,7 @@ describe('settings that are right', () => {
       "languages": ["en", "es"],
       "severity": { "W": "off", "long-sentence": "hint", "F210": "warning" },
       "severityFor": [{ "files": ["drafts/**"], "severity": { "F210": "off" } }],
-      "starterRulesOff": [{ "rule": "cap-lines", "because": "Our vans have no open lines." }],
+      "starterRulesOff": [{ "rule": "usual-caps", "because": "Our vans have no open lines." }],
       "release": { "by": ["RS", "MT"], "twoInitials": true, "reviewMonths": 24 },
       "output": "guides",
       "url": "https://guides.saltmarsh.example/",

@@ -63,6 +63,12 @@ describe('entries', () => {
       'clauses clauses=[(held by items=[(count=1 name=cover-bolt), (name=parking-brake value=applied)])]',
     ],
     ['marked critical, self-locking', 'clauses clauses=[(marked words=[critical, self-locking])]'],
+    ['marked refrigerant', 'clauses clauses=[(marked words=[refrigerant])]'],
+    [
+      'marked brake, refrigerant, order, renew',
+      'clauses clauses=[(marked words=[brake, refrigerant, order]), (renew)]',
+    ],
+    ['marked brake, class 10.9', 'clauses clauses=[(marked words=[brake]), (class raw=10.9)]'],
     [
       'only when engine petrol or diesel and year 2021 to 2025',
       'clauses guard=(only=true terms=[(option=engine values=[petrol, diesel]), (option=year years=(from=2021 to=2025))])',
@@ -126,6 +132,11 @@ describe('steps', () => {
       'loosen wheel-nut, 1/2 turn',
       'statement verb=loosen items=[wheel-nut] clauses=[(bare spec=[(measure=<1/2 turn>)])]',
     ],
+    [
+      'run engine, 15 min to 90 °C',
+      'statement verb=run items=[engine] clauses=[(bare spec=[(measure=<15 min>)]), (to spec=[(measure=<90 °C>)])]',
+    ],
+    ['wait 15 min to 1 h', 'statement verb=wait clauses=[(bare spec=[(measure=<15 min to 1 h>)])]'],
     [
       'wait 10 min since disconnect battery-negative',
       'statement verb=wait clauses=[(bare spec=[(measure=<10 min>)]), (since event=(verbs=[disconnect] target=(form=names names=[battery-negative])))]',

@@ -44,9 +44,24 @@ export const severityRefused = defineDiagnostic<{ key: string; problem: string }
   right: '--- file: baywright.json\n{\n  "severity": { "W": "off" }\n}\n',
 });
 
+export const starterRuleUnknown = defineDiagnostic<{ rule: string; near: readonly string[] }>({
+  code: 'R805',
+  name: 'starter-rule-unknown',
+  severity: 'warning',
+  message: ({ rule, near }) =>
+    `no starter rule is called “${rule}”${near.length === 0 ? '' : `; near it: ${near.join(', ')}`}`,
+  advice: () => 'Name a rule of the starter pack, or “all”.',
+  why: 'A rule of usual practice is switched off by its name. A name that no rule has switches nothing off: the findings that the shop meant to do without go on, and nobody sees why. The names stand in the reference and in the findings themselves.',
+  wrong:
+    '--- file: baywright.json\n{\n  "starterRulesOff": [{ "rule": "usual-cap", "because": "No open lines here." }]\n#                               ^^^^^^^^^^^ R805\n}\n',
+  right:
+    '--- file: baywright.json\n{\n  "starterRulesOff": [{ "rule": "usual-caps", "because": "No open lines here." }]\n}\n',
+});
+
 export const SETTINGS_DIAGNOSTICS = [
   settingsUnreadable,
   settingWrong,
   settingUnknown,
   severityRefused,
+  starterRuleUnknown,
 ] as const;

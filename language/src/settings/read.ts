@@ -14,7 +14,9 @@ import {
   settingUnknown,
   settingWrong,
   severityRefused,
+  starterRuleUnknown,
 } from '../diagnostics/settings.js';
+import { starterRules } from '../rules/starter.js';
 import { type Span, span } from '../text/span.js';
 import { nearest } from '../vocabulary/near.js';
 import { DEFAULT_SETTINGS, type Settings, settingsSchema } from './schema.js';
@@ -47,7 +49,7 @@ export function readSettings(file: string, text: string, codes: readonly KnownCo
   }
   const findings: Finding[] = [];
   const settings = usable(file, tree, findings);
-  findings.push(...severityFindings(file, tree, settings, codes));
+  findings.push(...severityFindings(file, tree, settings, codes), ...starterFindings(file, tree, settings));
   return { settings, findings: findings.sort((a, b) => a.span.start - b.span.start) };
 }
 
@@ -210,6 +212,24 @@ function severityProblem(key: string, level: string, codes: readonly KnownCode[]
   }
   return undefined;
 }
+
+/** A starter rule that is switched off must be one. */
+function starterFindings(file: string, tree: Node, settings: Settings): Finding[] {
+  const known = [...starterRules().map(({ thing }) => thing.name), ALL_STARTER_RULES];
+  const entries = findNodeAtLocation(tree, ['starterRulesOff'])?.children ?? [];
+  return entries.flatMap((entry) => {
+    const node = findNodeAtLocation(entry, ['rule']);
+    const rule: unknown = node?.value;
+    const isKept = settings.starterRulesOff.some((off) => off.rule === rule);
+    if (node === undefined || typeof rule !== 'string' || !isKept || known.includes(rule)) return [];
+    return [
+      finding(starterRuleUnknown, { file, span: nodeSpan(node) }, { rule, near: nearest(rule, known) }),
+    ];
+  });
+}
+
+/** Stands for every rule of the starter pack. */
+const ALL_STARTER_RULES = 'all';
 
 /** The value of a JSON node, without the places in `removed`. */
 function valueWithout(node: Node, removed: readonly JSONPath[], here: JSONPath): unknown {

@@ -2,6 +2,7 @@
 // is a pattern of the lexer, so verbs, section words, units and values may all be names.
 import type { IToken, TokenType } from 'chevrotain';
 import { type ClauseShape, ENTRY_CLAUSES, STEP_CLAUSES } from '../vocabulary/clauses.js';
+import type { UnitPayload } from './patterns.js';
 import {
   And,
   AnyWord,
@@ -148,14 +149,21 @@ export function markKeywords(tokens: readonly IToken[], code: string, keywords: 
       i += 1;
       continue;
     }
-    if (token.image === 'to' && endsNumber(marked[marked.length - 1]) && startsNumber(next)) {
+    const isClause = keywords.has('to') && areOfTwoKinds(marked[marked.length - 1], tokens[i + 2]);
+    if (token.image === 'to' && endsNumber(marked[marked.length - 1]) && startsNumber(next) && !isClause) {
       marked.push({ ...token, tokenType: To, tokenTypeIdx: To.tokenTypeIdx ?? 0 });
       i += 1;
       continue;
     }
     const before = marked[marked.length - 1]?.tokenType;
-    // The option of a guard is a name whatever its word: `when side left`.
-    const isValue = before === When || before === And || (before === Word && isValueWord(tokens, i));
+    // The option of a guard and the first word of a list of words are names whatever they are: `when side left`,
+    // `marked refrigerant`.
+    const isValue =
+      before === When ||
+      before === And ||
+      before === WordsWord ||
+      (before === Word && isValueWord(tokens, i)) ||
+      isMark(marked, tokens, i, keywords);
     const phrase = isValue ? undefined : phraseAt(tokens, i, keywords);
     const last = phrase === undefined ? undefined : tokens[i + phrase.words.length - 1];
     marked.push(
@@ -188,6 +196,26 @@ export function isValueWord(tokens: readonly IToken[], at: number): boolean {
   if (word !== 'on' && word !== 'in') return false;
   const next = tokens[at + 1];
   return next === undefined || next.tokenType === Comma || next.image === 'when' || next.image === 'only';
+}
+
+/**
+ * Whether a clause word after a comma goes on with a list of marks: `marked brake, refrigerant`. It does where the
+ * clause would lack what it says; a flag, which says all alone, is the clause.
+ */
+function isMark(
+  marked: readonly IToken[],
+  tokens: readonly IToken[],
+  at: number,
+  keywords: Keywords,
+): boolean {
+  const next = tokens[at + 1];
+  if (marked[marked.length - 1]?.tokenType !== Comma) return false;
+  if (next !== undefined && next.tokenType !== Comma && next.image !== 'when') return false;
+  let start = marked.length - 1;
+  while (marked[start]?.tokenType === Comma && marked[start - 1]?.tokenType === Word) start -= 2;
+  const opens = marked[start];
+  if (opens?.tokenType !== WordsWord || opens.payload !== 'marked') return false;
+  return phraseAt(tokens, at, keywords)?.type !== FlagWord;
 }
 
 /** All phrases of a table. */
@@ -224,6 +252,14 @@ function merge(first: IToken, last: IToken, code: string, type: TokenType, paylo
 function endsNumber(token: IToken | undefined): boolean {
   const type = token?.tokenType;
   return type === NumberToken || type === UnitToken || type === Hole || type === TolerancePair;
+}
+
+/** Two units of different kinds make no range: in `15 min to 90 °C` the word is the clause. */
+function areOfTwoKinds(low: IToken | undefined, high: IToken | undefined): boolean {
+  if (low?.tokenType !== UnitToken || high?.tokenType !== UnitToken) return false;
+  const a = (low.payload as UnitPayload).unit?.kind;
+  const b = (high.payload as UnitPayload).unit?.kind;
+  return a !== undefined && b !== undefined && a !== b;
 }
 
 function startsNumber(token: IToken | undefined): boolean {

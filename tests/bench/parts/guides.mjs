@@ -1,0 +1,95 @@
+// Guides: HTML of a library, one PDF cold and warm, and PDFs in a row.
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { spawnSync } from 'node:child_process';
+import { asciidoc, bay, catalogue, markdown, procedure } from '../content.mjs';
+import { COMMAND, inFolder, programMedian, watched } from '../measure.mjs';
+
+const at = (name) => fileURLToPath(new URL(`../peers/${name}.mjs`, import.meta.url));
+const LINES = 150;
+/** About six pages. */
+const PAGES = 640;
+
+export async function guides({ quick }) {
+  return [...(await pages(quick ? 100 : 1000)), ...(await onePdf(quick ? 3 : 7)), ...(await manyPdfs(quick ? 20 : 120))];
+}
+
+const named = (count, suffix, write, lines = LINES) =>
+  Object.fromEntries(
+    Array.from({ length: count }, (_, i) => [`job-${i}.${suffix}`, write(procedure(`B-${i}`, lines))]),
+  );
+const sources = (count, lines) => ({
+  'baywright.json': '{}',
+  'catalogue.bay': catalogue(),
+  ...named(count, 'bay', (what) => bay(what), lines),
+});
+
+async function pages(count) {
+  const peers = await inFolder(named(count, 'md', markdown), (md) =>
+    inFolder(named(count, 'adoc', asciidoc), (adoc) => [
+      { name: 'markdown-it', value: programMedian(1, [at('pages'), md, join(md, 'out'), 'markdown-it']), goal: 1 },
+      { name: 'Asciidoctor', value: programMedian(1, [at('pages'), adoc, join(adoc, 'out'), 'asciidoctor']) },
+    ]),
+  );
+  return inFolder(sources(count), async (folder) => {
+    const { ms, megabytes } = await watched([COMMAND, 'build', folder, '--format', 'html', '--out', join(folder, 'out')]);
+    return [
+      {
+        work: `${count.toLocaleString('en')} procedures → HTML, checked, cold process`,
+        ours: ms,
+        unit: 'ms',
+        peers,
+        note: `up to ${megabytes.toFixed(0)} MB`,
+      },
+    ];
+  });
+}
+
+async function onePdf(times) {
+  const cold = programMedian(Math.min(times, 3), [at('pdfmake')]);
+  const warm = Number(JSON.parse(run([at('pdfmake'), '12'])).ms);
+  const browser = JSON.parse(run([at('chromium'), '8']));
+  return inFolder(sources(1, PAGES), async (folder) => {
+    const own = programMedian(times, [COMMAND, 'build', join(folder, 'job-0.bay'), '--format', 'pdf', '--out', join(folder, 'out')]);
+    const inside = JSON.parse(run([fileURLToPath(new URL('../print-warm.mjs', import.meta.url)), folder, '12']));
+    return [
+      {
+        work: 'guide of about six pages → PDF, cold process',
+        ours: own,
+        unit: 'ms',
+        goal: 300,
+        peers: [
+          { name: 'pdfmake', value: cold },
+          { name: 'Chromium', value: browser.cold, goal: 0.25 },
+        ],
+      },
+      {
+        work: 'the same, warm',
+        ours: inside.ms,
+        unit: 'ms',
+        goal: 60,
+        peers: [
+          { name: 'pdfmake', value: warm },
+          { name: 'Chromium', value: browser.warm },
+        ],
+        note: `${inside.pages} pages`,
+      },
+    ];
+  });
+}
+
+function manyPdfs(count) {
+  return inFolder(sources(count, PAGES), async (folder) => {
+    const { ms, megabytes } = await watched([COMMAND, 'build', folder, '--format', 'pdf', '--out', join(folder, 'out')]);
+    return [
+      { work: `PDFs per second, ${count} guides, checks and process included`, ours: count / (ms / 1000), unit: '/s', goal: 40, more: true, peers: [] },
+      { work: 'memory of that, all processes together', ours: megabytes, unit: 'MB', goal: 600, peers: [] },
+    ];
+  });
+}
+
+function run(args) {
+  const { stdout, status, stderr } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+  if (status !== 0) throw new Error(`${args.join(' ')} ended with ${status}\n${stderr}`);
+  return stdout.trim().split('\n').at(-1) ?? '';
+}

@@ -1,0 +1,69 @@
+// The table of a run, for the terminal and for RESULTS.md. The layout depends on the rows alone.
+import { cpus, release, totalmem, type as system } from 'node:os';
+
+const number = (value) =>
+  !Number.isFinite(value) ? '–' : value >= 100 ? Math.round(value).toLocaleString('en') : value.toPrecision(3);
+
+/** Whether the row reaches its goals; undefined when it has none. */
+export function reached({ ours, goal, more, peers }) {
+  const verdicts = [
+    ...(goal === undefined ? [] : [more ? ours >= goal : ours <= goal]),
+    ...peers.filter((p) => p.goal !== undefined).map((p) => ours <= p.goal * p.value),
+  ];
+  return verdicts.length === 0 ? undefined : verdicts.every(Boolean);
+}
+
+function peerText({ ours }, { name, value, goal }) {
+  const ratio = (ours / value).toFixed(2);
+  return `${name} ${number(value)}: **${ratio} ×**${goal === undefined ? '' : ` (≤ ${goal})`}`;
+}
+
+export function table(rows) {
+  return [
+    '| work | ours | goal | peers in the same run: theirs, our ratio (goal) | |',
+    '|---|---:|---:|---|---|',
+    ...rows.map((row) => {
+      const goal = row.goal === undefined ? '' : `${row.more ? '≥' : '≤'} ${row.goal.toLocaleString('en')} ${row.unit}`;
+      const verdict = reached(row);
+      const peers = row.peers.map((p) => peerText(row, p)).join('; ');
+      const note = row.note ? ` (${row.note})` : '';
+      return `| ${row.work}${note} | ${number(row.ours)} ${row.unit} | ${goal} | ${peers} | ${verdict === undefined ? '' : verdict ? 'yes' : '**no**'} |`;
+    }),
+  ].join('\n');
+}
+
+export function curves(list) {
+  return list
+    .map(({ work, points }) =>
+      [
+        `### ${work[0]?.toUpperCase()}${work.slice(1)}`,
+        '',
+        '| size | ms | µs per line |',
+        '|---:|---:|---:|',
+        ...points.map((p) => `| ${p.size.toLocaleString('en')} | ${number(p.ms)} | ${number(p.perLine)} |`),
+      ].join('\n'),
+    )
+    .join('\n\n');
+}
+
+export function machine() {
+  const [cpu] = cpus();
+  return `${cpus().length} cores (${cpu?.model.trim() ?? 'unknown'}), ${Math.round(totalmem() / 2 ** 30)} GB, ${system()} ${release()}, Node ${process.versions.node}`;
+}
+
+export function results({ rows, growth, day, quick }) {
+  return `# Benchmark results
+
+${day}, ${machine()}${quick ? ', quick run: smaller libraries and fewer rounds' : ''}.
+
+Written by \`npm run bench\`. Milliseconds drift with what else the machine does: ratios to the peers, measured in the same
+run on the same content, are what counts. The peers only look at shape or text: no names across files, no state on all
+variants, no rules, no trade checks, no wording; ours do all of it.
+
+${table(rows)}
+
+## Growth
+
+${curves(growth)}
+`;
+}

@@ -5,9 +5,10 @@ import type { OutputFinding } from '../document/document.js';
 import { type GuideChoice, type GuideShelf, lowerGuide } from '../document/lower/index.js';
 import type { Engine } from '../pdf/engine.js';
 import type { PrintOptions } from '../print-options.js';
+import { readTranslations, translationPath } from '../translate/po.js';
 import type { Shelf } from './libraries.js';
 import { join } from './paths.js';
-import type { Shell } from './shell.js';
+import { CannotRun, type Shell } from './shell.js';
 
 export const FORMATS = ['html', 'pdf'] as const;
 export type Format = (typeof FORMATS)[number];
@@ -49,8 +50,27 @@ export async function makeGuide(
 }
 
 /** What the lowering may read of a library. */
-export function guideShelf(shell: Shell, shelf: Pick<Shelf, 'root' | 'settings'>): GuideShelf {
-  return { settings: shelf.settings, bytes: (path) => shell.bytes(join(shelf.root, path)) };
+export function guideShelf(shell: Shell, { root, settings }: Pick<Shelf, 'root' | 'settings'>): GuideShelf {
+  const known = new Map<string, ReadonlyMap<string, string> | undefined>();
+  const translations = (path: string, language: Language): ReadonlyMap<string, string> | undefined => {
+    const file = translationPath(path, language);
+    if (!known.has(file)) {
+      const reading = shell.read(join(root, file));
+      known.set(file, 'text' in reading ? readable(file, reading.text) : undefined);
+    }
+    return known.get(file);
+  };
+  return { settings, bytes: (path) => shell.bytes(join(root, path)), translations };
+}
+
+function readable(file: string, text: string): ReadonlyMap<string, string> {
+  try {
+    return readTranslations(text);
+  } catch {
+    throw new CannotRun(
+      `${file} is no gettext file: open it in a translation editor, or delete it and gather the texts again`,
+    );
+  }
 }
 
 const told = ({ message, file, line }: OutputFinding): string =>

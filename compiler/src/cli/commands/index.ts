@@ -18,11 +18,13 @@ import reissue from './reissue.js';
 import server from './server.js';
 import sign from './sign.js';
 import torque from './torque.js';
+import translate from './translate.js';
 import whereUsed from './where-used.js';
 
 export const COMMANDS: readonly CommandDef[] = [
   check,
   build,
+  translate,
   format,
   start,
   whereUsed,

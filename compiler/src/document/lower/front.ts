@@ -2,7 +2,7 @@
 import { phrase, phraseText, SIGNAL_WORDS, SIGNALS, trade, writtenMinutes } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
-import { identityOf, openQuestions, sideText } from './identity.js';
+import { identityOf, openQuestions, sideText, signedText } from './identity.js';
 import { minutesText, quantityInline } from './measures.js';
 import { capitalFirst, sideWord } from './names.js';
 import { needGroups } from './needs.js';
@@ -251,12 +251,16 @@ export function sourceBlock(print: Print): Block[] {
 }
 
 function revisionBlock(print: Print): Block[] {
-  const rows = print.analysis.model.revisions.map((line) => {
+  const signed = signedText(print);
+  const rows = print.analysis.model.revisions.map((line, i) => {
     const number = line.number?.value;
     return {
       revision: number === undefined ? '?' : String(number.n / number.d),
       date: line.day?.text ?? '?',
-      what: written(print, print.analysis.path, line.prose?.text ?? ''),
+      what: [
+        ...written(print, print.analysis.path, line.prose?.text ?? ''),
+        ...(i === 0 && signed !== undefined ? [text(` ${signed}.`)] : []),
+      ],
     };
   });
   return rows.length === 0 ? [] : [{ kind: 'revisions', rows }];

@@ -42,27 +42,32 @@ export function sideText(print: Print): string | undefined {
   return capitalFirst(phraseText('on-side', language, { side: sideWord(print, first.word) }));
 }
 
+/** `Released 2026-10-05`, `Draft: 2 questions open`: short, for the frame of every page. */
 function statusText(print: Print, status: Identity['status']): string {
   const { language } = print;
   const questions = openQuestions(print.analysis).length;
-  const line = print.analysis.model.status;
-  const by = (line?.by ?? []).map(({ text }) => text).join(', ');
-  const day = line?.day?.text;
-  const word = phrase(status, language);
-  const said =
-    by === ''
-      ? word
-      : phraseText('status-by', language, {
-          status: word,
-          who: by,
-          date: day === undefined ? undefined : dayInWords(day, language),
-        });
+  const day = print.analysis.model.status?.day?.text;
+  const said = [phrase(status, language), ...(day === undefined ? [] : [day])].join(' ');
   if (questions === 0) return said;
   const open =
     questions === 1
       ? phrase('one-question-open', language)
       : phraseText('questions-open', language, { count: questions });
   return `${said}: ${open}`;
+}
+
+/** Who released or proved it and when; undefined while nobody did. */
+export function signedText(print: Print): string | undefined {
+  const { language } = print;
+  const line = print.analysis.model.status;
+  const status = STATUSES.find((known) => known === line?.status?.text);
+  if (!line || !status || line.by.length === 0) return undefined;
+  const day = line.day?.text;
+  return phraseText('status-by', language, {
+    status: phrase(status, language),
+    who: line.by.map(({ text }) => text).join(', '),
+    date: day === undefined ? undefined : dayInWords(day, language),
+  });
 }
 
 /** Findings that only the writer can answer: what is not known yet. */

@@ -19,8 +19,14 @@ export function translated(print: Print, file: string, source: string): string {
 
 /** What a technician reads after a colon. */
 export function written(print: Print, file: string, source: string): Prose {
-  const shown = translated(print, file, source.trim().replace(/\s*\n\s*/g, ' '));
-  return readProse(shown, (reference) => resolved(print, reference));
+  const plain = source.trim().replace(/\s*\n\s*/g, ' ');
+  const shown = translated(print, file, plain);
+  const prose = readProse(shown, (reference) => resolved(print, reference));
+  const isMissing = print.untranslated.get(file)?.has(plain) ?? false;
+  // A mark tells the reader that the language changed because a translation is missing, not by mistake.
+  return isMissing && prose.length > 0
+    ? [...prose, text(` [${print.shelf.settings.languages[0] ?? 'en'}]`)]
+    : prose;
 }
 
 /** `{hub-bolt torque}`, `{hub-bolt torque 2}`, `{hub-bolt}`. Undefined when it names nothing. */

@@ -1,0 +1,64 @@
+// Translations: gathered beside the sources, kept when sources change, used by prints.
+import { expect, it } from 'vitest';
+import { mergeTranslations, readTranslations } from '../../compiler/src/translate/po.js';
+import { baywright } from './fake-shell.js';
+
+const files = {
+  'baywright.json': '{ "languages": ["en", "de"] }',
+  'van.bay': 'catalogue: Van\n\nvehicles\n  van: Test van\n\nplaces\n  lamp: Rear lamp\n',
+  'a.bay': `procedure A-1: Lamp, look at
+
+use "van.bay"
+
+applies to van
+
+inspection
+  step: Look
+    inspect lamp: With the light on.
+      reject: cracks
+`,
+};
+
+it('gathers what is printed, by source file', async () => {
+  const { code, out, files: after } = await baywright('translate', { files });
+  expect(code).toBe(0);
+  expect(out).toBe('a.de.po: 4 texts, 4 not translated\nvan.de.po: 2 texts, 2 not translated\n');
+  expect(after.get('a.de.po')).toContain('msgid "With the light on."\nmsgstr ""');
+});
+
+it('lists what is missing and writes nothing', async () => {
+  const { code, out, files: after } = await baywright('translate --list', { files });
+  expect(code).toBe(1);
+  expect(out).toContain('  Rear lamp\n');
+  expect([...after.keys()]).not.toContain('a.de.po');
+});
+
+it('prints a translation, and marks what has none', async () => {
+  const po =
+    'msgid ""\nmsgstr "Content-Type: text/plain; charset=utf-8\\n"\n\nmsgid "Rear lamp"\nmsgstr "Rücklicht"\n';
+  const { files: after, err } = await baywright('build a.bay --format html --language de', {
+    files: { ...files, 'van.de.po': po },
+  });
+  const html = String(after.get('out/a.de.html'));
+  expect(/<strong>Rücklicht<\/strong> sichtprüfen/.exec(html)?.[0]).toBeDefined();
+  expect(/With the light on\. \[en\]/.exec(html)?.[0]).toBeDefined();
+  expect(err).toBe('');
+});
+
+it('prints as written where the file of translations is no text', async () => {
+  const { code, err } = await baywright('build a.bay --format html --language de', {
+    files: { ...files, 'a.de.po': new Uint8Array([0x6d, 0xff, 0x00]) },
+  });
+  expect([code, err]).toEqual([0, '']);
+});
+
+it('keeps what was translated, in the order of the source, and what was reworded as doubtful', () => {
+  const before = mergeTranslations('one two three', 'a.bay', ['one', 'two'], 'es')
+    .po.replace('msgid "one"\nmsgstr ""', 'msgid "one"\nmsgstr "uno"')
+    .replace('msgid "two"\nmsgstr ""', 'msgid "two"\nmsgstr "dos"');
+  const { po, missing, all } = mergeTranslations('three one', 'a.bay', ['three', 'one'], 'es', before);
+  expect([all, missing]).toEqual([2, ['three']]);
+  expect([...readTranslations(po)]).toEqual([['one', 'uno']]);
+  expect(po.indexOf('three')).toBeLessThan(po.indexOf('"one"'));
+  expect(po).toContain('#, fuzzy\nmsgid "two"\nmsgstr "dos"');
+});

@@ -1,7 +1,7 @@
 // Slips on a line: what is said, where, and that one slip gives one finding.
 import { describe, expect, test } from 'vitest';
 import { checkMarked } from '../suite-helper.js';
-import { dumpOf, findingsOf } from './read.js';
+import { applyFix, dumpOf, findingsOf } from './read.js';
 
 const check = (text: string) => checkMarked(text, findingsOf);
 const inStep = (code: string) => `procedure A-1: T\nremoval\n  step: S\n${code}`;
@@ -30,6 +30,29 @@ describe('the first word', () => {
         '    wait 1 h\n      Then go on.\n#     ^^^^ G201 `Then` is not a word that opens a line under a statement',
       ),
     );
+  });
+
+  test('what shops say for a verb is that verb, before words that only look like it', () => {
+    check(inStep('    check lid\n#   ^^^^^ G201 `check` is read as `inspect`\n      reject: dents'));
+    check(inStep('    grease rail\n#   ^^^^^^ G201 `grease` is read as `lubricate`'));
+    check(inStep('    start engine, 5 min\n#   ^^^^^ G201 `start` is read as `run`'));
+    check(inStep('    hook cable to lever\n#   ^^^^ G201 `hook` is read as `connect`'));
+  });
+
+  test('all in capitals', () => {
+    check(inStep('    WARNING: Hot.\n#   ^^^^^^^ G201 `WARNING` is read as `warning`'));
+    check(inStep('    REMOVE cap\n#   ^^^^^^ G201 read as `remove`'));
+  });
+
+  test('a condition alone is offered `set`, and any other words a line of plain text', () => {
+    const [condition] = check(inStep('    key off\n#   ^^^ G201'));
+    expect(condition?.advice).toBe('did you mean `set key`?');
+    const [plain] = check(inStep('    open hood, wide\n#   ^^^^ G201'));
+    expect(plain?.advice).toBe('what the checker need not follow goes in plain words: `do: Open hood, wide`');
+    expect(plain && plain.fixes[0] && applyFix(inStep('    open hood, wide'), plain.fixes[0])).toBe(
+      inStep('    do: Open hood, wide'),
+    );
+    check(inStep('    Note that it drips: look.\n#   ^^^^ G201'));
   });
 
   test('further off it is not read, nor is its block', () => {
@@ -63,6 +86,25 @@ describe('within a line', () => {
     expect(dumpOf(inFastener('    4 of M8, hx 13 mm; torque 20 N·m'))).toContain(
       '(torque spec=[(measure=<20 N·m>)])] broken',
     );
+  });
+
+  test('a word between two names that is no clause of the language', () => {
+    const [found] = check(
+      inStep('    press tyre onto wheel with press\n#              ^^^^ G203 `onto` does not fit here'),
+    );
+    expect(found?.advice).toBe('did you mean `into`?');
+  });
+
+  test('an order without its word', () => {
+    const [found] = check(inFastener('    torque 18 N·m, cross\n#                  ^^^^^ G203'));
+    expect(found?.advice).toBe('did you mean `order cross`?');
+  });
+
+  test('what to look for, written as a clause', () => {
+    const [found] = check(
+      inStep('    inspect seal for leaks\n#                    ^^^^^ G208 `for` takes a quantity'),
+    );
+    expect(found?.advice).toBe('what to look for stands below: `reject: leaks`');
   });
 
   test('a word too many', () => {

@@ -6,6 +6,8 @@ export const unknownWord = defineDiagnostic<{
   readonly where: string;
   readonly readAs: string | undefined;
   readonly near: readonly string[];
+  /** The whole line as plain words. */
+  readonly plain?: string | undefined;
 }>({
   code: 'G201',
   name: 'unknown-word',
@@ -14,11 +16,13 @@ export const unknownWord = defineDiagnostic<{
     readAs === undefined
       ? `\`${word}\` is not a word that opens a line ${where}`
       : `\`${word}\` is read as \`${readAs}\``,
-  advice: ({ readAs, near }) =>
+  advice: ({ readAs, near, plain }) =>
     readAs !== undefined
       ? undefined
       : near.length === 0
-        ? 'text for the technician goes after a colon'
+        ? plain === undefined
+          ? 'text for the technician goes after a colon'
+          : `what the checker need not follow goes in plain words: \`${plain}\``
         : `did you mean ${near.map((word) => `\`${word}\``).join(' or ')}?`,
   why: `The first word of a line says what the line is. A line that the checker cannot read is left out with everything below it, and so is what it would have checked.`,
   wrong: `procedure A-1: Mirror, clean

@@ -1,7 +1,7 @@
 // Tells from the first words of a line what the line is where it stands.
 import type { IToken } from 'chevrotain';
 import { VERB_BY_WORD } from '../verbs/index.js';
-import { suggestVerbs } from '../verbs/said-for.js';
+import { SAID_FOR } from '../verbs/said-for.js';
 import { CONTEXT_WORDS, HEADS, HEADS_IN, type HeadDef, type LineContext } from '../vocabulary/heads.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
@@ -71,6 +71,7 @@ export function classify(tokens: readonly IToken[], place: BlockPlace, hasTitle:
     return notFound(tokens, place);
   }
   if (first.tokenType !== Word) return unknown(first.image, []);
+  if (isWork(context) && SAID_FOR.has(first.image)) return unknown(first.image, []);
   if (context === 'declarations') {
     const phrase = phraseAt(tokens, 0, KEYWORDS.entry) ?? phraseAt(tokens, 0, KEYWORDS.step);
     if (phrase !== undefined) {
@@ -91,8 +92,10 @@ export function classify(tokens: readonly IToken[], place: BlockPlace, hasTitle:
   return notFound(tokens, place);
 }
 
-/** The word one edit away that fits where the line stands, if there is just one. */
+/** The word that was meant and fits where the line stands: the verb for what shops say, or the one word an edit away. */
 export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | undefined {
+  const said = isWork(place.context) ? SAID_FOR.get(tokens[0]?.image.toLowerCase() ?? '') : undefined;
+  if (said !== undefined) return { length: 1, word: said };
   const words: string[] = [];
   const candidates = wordsOpening(place);
   const longest = Math.max(1, ...candidates.map((text) => text.split(' ').length));
@@ -167,13 +170,13 @@ function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   const word = tokens[0]?.image ?? '';
   const elsewhere = placeOf(tokens);
   if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
-  const near = nearest(word, wordsOpening(place));
-  // A shop word for a verb comes before words that only look like it.
-  return unknown(
-    word,
-    isWork(place.context) ? [...new Set([...suggestVerbs(word), ...near])].slice(0, 3) : near,
-  );
+  const [, state, more] = tokens;
+  const isState = isWork(place.context) && more === undefined && STATES.has(state?.image ?? '');
+  return unknown(word, isState ? [`set ${word}`] : nearest(word, wordsOpening(place)));
 }
+
+/** What shops write behind a switch, lever or lock that they mean to set. */
+const STATES = new Set(['on', 'off', 'open', 'closed', 'applied', 'released', 'locked', 'unlocked']);
 
 function isKnownElsewhere(word: string): boolean {
   return SECTION_BY_WORD.has(word) || HEADS.some((head) => head.word === word && head.kind !== 'text');

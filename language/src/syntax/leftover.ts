@@ -21,10 +21,13 @@ export function reportLeftover(token: IToken, before: IToken | undefined, source
     return finding(quoteOpen, { file, span: at, fixes: [edit('Close it', file, at.end, at.end, '"')] }, {});
   if (token.tokenType !== Word)
     return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
-  const [near] = nearest(
-    token.image,
-    source.clauseWords.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
-  );
+  const near =
+    ORDERS.has(token.image) && source.clauseWords.includes('order')
+      ? `order ${token.image}`
+      : nearest(
+          token.image,
+          source.clauseWords.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
+        )[0];
   const isAfterName = before?.tokenType === Word;
   const fixes: Fix[] = [];
   if (near !== undefined) fixes.push(edit(`Write \`${near}\``, file, at.start, at.end, near));
@@ -40,6 +43,9 @@ export function reportLeftover(token: IToken, before: IToken | undefined, source
         : 'text for the technician goes after a colon';
   return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
 }
+
+/** Tightening orders that are often written without `order`. */
+const ORDERS = new Set(['star', 'cross', 'inside-out', 'spiral']);
 
 /** Whether a quotation mark is never closed. */
 export function isOpenString(token: IToken): boolean {

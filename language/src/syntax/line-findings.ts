@@ -9,7 +9,7 @@ import { textBelowRemark } from '../diagnostics/g110-text-below-remark.js';
 import { unknownWord } from '../diagnostics/g201-unknown-word.js';
 import { wordOutOfPlace } from '../diagnostics/g202-word-out-of-place.js';
 import { reservedName } from '../diagnostics/g207-reserved-name.js';
-import { type Span, span } from '../text/span.js';
+import { type Span, span, type TextEdit } from '../text/span.js';
 import { CONTEXT_WORDS } from '../vocabulary/heads.js';
 import type { BlockPlace, UnknownHead } from './classify.js';
 import type { Above, CodeLine } from './code-line.js';
@@ -89,10 +89,11 @@ export function reportUnknown(
       edits: [{ file, span: word, text: near }],
     }));
     const where = CONTEXT_WORDS[place.context];
+    const plain = place.context === 'step' && fixes.length === 0 ? plainly(line) : undefined;
     return finding(
       unknownWord,
-      { file, span: word, fixes },
-      { word: problem.word, where, readAs: undefined, near: problem.near },
+      { file, span: word, fixes: plain ? [{ title: `Write \`${plain.text}\``, edits: [plain] }] : fixes },
+      { word: problem.word, where, readAs: undefined, near: problem.near, plain: plain?.text },
     );
   }
   const last = lex(line.joined)[problem.length - 1];
@@ -103,6 +104,14 @@ export function reportUnknown(
     { file, span: at },
     { word: problem.word, where: CONTEXT_WORDS[place.context], goes: problem.goes },
   );
+}
+
+/** The line as plain words for the technician, when it is short and has no text of its own. */
+function plainly(line: CodeLine): TextEdit | undefined {
+  const { file, code, text, colon } = line;
+  const said = text.slice(code.start, code.end);
+  if (colon !== undefined || !/^\p{L}[^\n]{0,100}$/u.test(said)) return undefined;
+  return { file, span: code, text: `do: ${said.charAt(0).toUpperCase()}${said.slice(1)}` };
 }
 
 /** Moves the text behind the colon of the line above to a line of its own. */

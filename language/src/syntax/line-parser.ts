@@ -157,11 +157,11 @@ export class LineParser extends HeadRules {
     this.OPTION(() => {
       items = this.SUBRULE(this.items, { ARGS: [true] });
     });
-    const tail: Clauses = this.SUBRULE(this.clauseTail);
-    return this.ACTION(() => {
+    this.ACTION(() => {
       if (VERB_BY_WORD.get(verb.text)?.takesValue !== true) this.reportValues(items);
-      return { verb, items, clauses: tail.clauses, guard: tail.guard };
     });
+    const tail: Clauses = this.SUBRULE(this.clauseTail);
+    return { verb, items, clauses: tail.clauses, guard: tail.guard };
   });
 
   /** A second name after an item, where the verb takes no value, is a word too many. */

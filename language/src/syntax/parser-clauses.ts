@@ -255,7 +255,12 @@ export abstract class ClauseRules extends ListRules {
       this.report(operandForm, spec, { word: clause.word, expected: 'names' });
     } else if (items.length > 0 && shape === 'spec') {
       const [first] = items;
-      if (first) this.report(operandForm, first, { word: clause.word, expected: 'a quantity' });
+      if (first)
+        this.report(operandForm, first, {
+          word: clause.word,
+          expected: 'a quantity',
+          written: this.written({ start: first.start, end: clause.end }),
+        });
     } else if (clause.word === 'option' && words.length < 2) {
       this.missing(word, 'an option and its values');
     }

@@ -1,10 +1,12 @@
 // Slips of the fingers: a word with one letter more, less or other, or two exchanged.
 import { editDistance } from '../vocabulary/near.js';
 
-/** The one candidate that is a single edit away; undefined when there is none, or more than one. */
+/** The candidate that differs in its capitals alone, or the one a single edit away when there is just one. */
 export function oneEditAway(word: string, candidates: Iterable<string>): string | undefined {
   let found: string | undefined;
+  const small = word.toLowerCase();
   for (const text of candidates) {
+    if (text === small && text !== word) return text;
     if (Math.abs(text.length - word.length) > 1 || text === found) continue;
     if (editDistance(word, text, 1) !== 1 || isOtherCase(word, text)) continue;
     if (found !== undefined) return undefined;

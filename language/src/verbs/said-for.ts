@@ -1,5 +1,5 @@
-// What shops say for a verb of the language. One word for one thing keeps guides clear, so these are not read as
-// verbs: an unknown verb that stands here is met with the word to use. Common practice, no source.
+// What shops say for a verb of the language. One word for one thing keeps guides clear, so these are not verbs: a line
+// that begins with one is reported with the word to use, and read on as that verb. Common practice, no source.
 
 import { nearest } from '../vocabulary/near.js';
 import { VERB_BY_WORD } from './index.js';
@@ -23,7 +23,7 @@ export const SAID_FOR: ReadonlyMap<string, string> = new Map(
     loosen: ['slacken', 'undo', 'untighten', 'crack'],
     tighten: ['fasten', 'secure', 'nip'],
     snug: ['hand-tighten', 'run-up', 'seat'],
-    connect: ['reconnect', 'join', 'couple', 'hook-up'],
+    connect: ['reconnect', 'join', 'couple', 'hook', 'hook-up', 'plug-in'],
     disconnect: ['unhook', 'uncouple', 'unclip'],
     inspect: ['check', 'examine', 'look', 'verify', 'view'],
     measure: ['gauge', 'gage'],

@@ -28,7 +28,14 @@ const FILES = [
 ];
 
 /** Server and command lie as they lie in the repository, so that they find each other by the same paths. */
-const BUNDLES = ['server/dist/worker.js', 'compiler/dist/baywright.js', 'compiler/templates'];
+const BUNDLES = [
+  'compiler/dist/worker.js',
+  'compiler/dist/baywright.js',
+  'compiler/templates',
+  'compiler/fonts/AtkinsonHyperlegibleNext-latin.woff2',
+  'compiler/fonts/AtkinsonHyperlegibleNext-latin-ext.woff2',
+  'compiler/fonts/OFL.txt',
+];
 /** What the PDF engine reads; left out of the universal package. */
 const PRINTING = ['compiler/fonts'];
 

@@ -1,8 +1,10 @@
 // Files by way of the client, for a server in a worker and for folders that are not on disk.
 import type { Connection } from 'vscode-languageserver';
 import { type Files, isOurs } from './files.js';
-import { METHODS, type ReadFileAnswer } from './protocol.js';
+import { type ListFilesQuestion, METHODS, type ReadFileAnswer } from './protocol.js';
 import { normalUri } from './uris.js';
+
+const ENDINGS = ['.bay', 'baywright.json'];
 
 export function clientFiles(connection: Connection): Files {
   const read = async (uri: string, encoding: 'utf-8' | 'base64'): Promise<string | undefined> => {
@@ -16,7 +18,7 @@ export function clientFiles(connection: Connection): Files {
     readBase64: (uri) => read(uri, 'base64'),
     async list(folder, deep) {
       const all = await connection
-        .sendRequest<string[] | null>(METHODS.listFiles, { pattern: '**/{*.bay,baywright.json}' })
+        .sendRequest<string[] | null>(METHODS.listFiles, { endings: ENDINGS } satisfies ListFilesQuestion)
         .catch(() => null);
       return (all ?? [])
         .map(normalUri)

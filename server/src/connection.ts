@@ -51,15 +51,19 @@ export function serve(connection: Connection, host: ServerHost): void {
     checker = new Checker(made, checkerHost(connection, host, sent));
     const folders = sent.workspaceFolders ?? (sent.rootUri ? [{ uri: sent.rootUri, name: '' }] : []);
     for (const folder of folders) made.addFolder(folder.uri);
+    const { diagnosticProvider, ...answers } = capabilities();
+    // A client that listens to findings and asks for them too would show each of them twice.
+    const listens = sent.capabilities.textDocument?.publishDiagnostics !== undefined;
     return {
       serverInfo: { name: 'baywright', version: VERSION },
       capabilities: {
-        ...capabilities(),
+        ...answers,
+        ...(listens || !diagnosticProvider ? {} : { diagnosticProvider }),
         positionEncoding:
           made.client.encoding === 'utf-8' ? PositionEncodingKind.UTF8 : PositionEncodingKind.UTF16,
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: false },
         workspace: {
-          ...capabilities().workspace,
+          ...answers.workspace,
           workspaceFolders: { supported: true, changeNotifications: true },
         },
       },

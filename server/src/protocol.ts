@@ -35,6 +35,8 @@ export const METHODS = {
   questions: 'baywright/questions',
   /** {@link PrintQuestion} → {@link PrintAnswer} */
   print: 'baywright/print',
+  /** {@link SignQuestion} → {@link SignAnswer} */
+  sign: 'baywright/sign',
   /** {@link IssueQuestion} → {@link IssueAnswer} */
   issue: 'baywright/issue',
   /** Notification from server to client, no parameters: procedures, findings or kept guides changed. */
@@ -57,6 +59,7 @@ export interface StartOptions {
 
 // ---- what a guide is made for
 
+export type Status = 'draft' | 'proved' | 'released' | 'withdrawn';
 export type UnitOrder = 'as written' | 'metric first' | 'US first';
 export type PageSize = 'A4' | 'Letter';
 export type Side = 'left' | 'right' | 'both';
@@ -89,6 +92,7 @@ export interface Choices {
   readonly languages: readonly ('en' | 'es' | 'fr' | 'de')[];
   /** True when the PDF engine is here. */
   readonly canMakePdf: boolean;
+  readonly status: Status;
 }
 
 // ---- the vehicle at a line
@@ -190,7 +194,7 @@ export interface LibraryProcedure {
   readonly number: string;
   readonly title: string;
   readonly vehicles: readonly { readonly name: string; readonly title: string }[];
-  readonly status: 'draft' | 'proved' | 'released' | 'withdrawn';
+  readonly status: Status;
   readonly revision?: number;
   readonly findings: FindingCounts;
   /** Why its issued guide no longer says what the source says; absent when up to date or never issued. */
@@ -252,20 +256,40 @@ export type PrintAnswer =
   | { readonly made: true; readonly file: MadeFile; readonly pages?: number }
   | { readonly made: false; readonly reason: string };
 
+/** Takes a procedure to another status, by the rules of the house. The day is today. */
+export interface SignQuestion {
+  readonly uri: string;
+  readonly to: Status;
+  readonly initials: string;
+  /** What is to be said of it; the rules may ask for it. */
+  readonly note?: string;
+}
+
+/** The status line as an edit of the document, for the client to make; or why the rules refuse it, the gravest first. */
+export type SignAnswer =
+  | { readonly signed: true; readonly edit: { readonly range: Range; readonly newText: string } }
+  | { readonly signed: false; readonly reasons: readonly string[] };
+
+/** Issues a released procedure as its file stands on disk, in every side and language of the house. */
 export interface IssueQuestion {
   readonly uri: string;
-  readonly options: GuideOptions;
-  /** Who releases it. */
-  readonly initials: string;
+  /** Where printed copies will hang: `bay 2`. */
+  readonly copies: readonly string[];
 }
 
 export type IssueAnswer =
-  | { readonly issued: true; readonly files: readonly MadeFile[]; readonly revision: number }
   | {
-      readonly issued: false;
-      /** What stands in the way, the gravest first. */
-      readonly blockers: readonly { readonly message: string; readonly location?: Location }[];
-    };
+      readonly state: 'issued';
+      /** The guides, the PDF that is to be printed first. Empty for a withdrawal. */
+      readonly files: readonly MadeFile[];
+      readonly revision: number;
+      /** What changed since the issue before. */
+      readonly change: string;
+    }
+  /** Nothing changed since this revision was issued. */
+  | { readonly state: 'current'; readonly revision: number }
+  /** What stands in the way, the gravest first. */
+  | { readonly state: 'refused'; readonly reasons: readonly string[] };
 
 // ---- files by the client
 

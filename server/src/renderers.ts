@@ -8,6 +8,7 @@ import type {
   IssueQuestion,
   PrintAnswer,
   PrintQuestion,
+  SignQuestion,
 } from './protocol.js';
 
 /** What a guide is made from. */
@@ -18,6 +19,17 @@ export interface GuideSource {
   readonly rootUri: string;
   /** A file beside the source as base64, undefined when there is none; `path` is a library path. */
   readBase64(path: string): Promise<string | undefined>;
+}
+
+/** A signed procedure is its whole new text. */
+export type Signing =
+  | { readonly signed: true; readonly text: string }
+  | { readonly signed: false; readonly reasons: readonly string[] };
+
+/** A procedure that may have been issued. It is analysed only where there is an issue to compare it with. */
+export interface IssuedProcedure extends Pick<GuideSource, 'settings' | 'rootUri'> {
+  readonly number: string;
+  analysis(): Analysis;
 }
 
 export interface Renderers {
@@ -31,9 +43,10 @@ export interface Renderers {
     options: GuideOptions,
   ) => string | Promise<string>;
   readonly print?: (source: GuideSource, question: PrintQuestion) => Promise<PrintAnswer>;
+  readonly sign?: (source: GuideSource, question: SignQuestion) => Signing | Promise<Signing>;
   readonly issue?: (source: GuideSource, question: IssueQuestion) => Promise<IssueAnswer>;
-  /** Why the kept guide of a procedure no longer says what the source says; undefined when it does or there is none. */
-  readonly outOfDate?: (source: GuideSource) => string | undefined;
+  /** Why the issued guide of a procedure no longer says what the source says; undefined when it does or there is none. */
+  readonly outOfDate?: (procedure: IssuedProcedure) => string | undefined;
   /** True when the PDF engine is here. */
   readonly canMakePdf: boolean;
 }

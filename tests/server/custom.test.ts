@@ -96,7 +96,9 @@ test('without a renderer, guides are refused in words', async () => {
   expect(await session.request('baywright/print', { ...question, format: 'pdf' })).toMatchObject({
     made: false,
   });
-  expect(await session.request('baywright/issue', { ...question, initials: 'KM' })).toMatchObject({
-    issued: false,
+  const signature = { uri: session.uri(PATH), to: 'proved', initials: 'KM' };
+  expect(await session.request('baywright/sign', signature)).toMatchObject({ signed: false });
+  expect(await session.request('baywright/issue', { uri: session.uri(PATH), copies: [] })).toMatchObject({
+    state: 'refused',
   });
 });

@@ -90,6 +90,13 @@ describe('push', () => {
 });
 
 describe('pull', () => {
+  test('is offered to clients that do not listen, so that nobody sees a finding twice', async () => {
+    await start({ files: shop(HEAD) });
+    expect(session.result.capabilities.diagnosticProvider).toBeUndefined();
+    await session.close();
+    await start({ files: shop(HEAD), capabilities: { textDocument: { diagnostic: {} } } });
+    expect(session.result.capabilities.diagnosticProvider).toMatchObject({ identifier: 'baywright' });
+  });
   test('gives the same as push, and says when nothing changed', async () => {
     await start({ files: shop(HEAD) });
     const { textDocument } = session.open(PATH, LEFT_OFF);

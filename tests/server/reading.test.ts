@@ -29,6 +29,7 @@ describe('hover', () => {
   test('a quantity in both systems, a tolerance as a range', async () => {
     expect(await hovered('110 N·m', '11$00 N·m')).toContain('81.1 ft·lbf');
     expect(await hovered('110 N·m', '11$00 ±5 N·m')).toContain('105 to 115 N·m');
+    expect(await hovered('110 N·m', '11$00 N·m')).toMatch(/preload \d+ kN, \d+ % of proof \(/);
   });
   test('a fastener with joint figures, sheet and its state at the line', async () => {
     const card = await hovered('remove caliper-bolt, caliper', 'remove caliper-b$0olt, caliper');
@@ -65,6 +66,8 @@ describe('inlay hints', () => {
     at('xx', 'xx');
     expect((await all()).map((h) => h.label)).toContain('≈ 81.1 ft·lbf');
     expect((await all()).map((h) => h.label)).not.toContain('5× 21 mm');
+    // The size of a head is that of a wrench, not a length.
+    expect((await all()).map((h) => h.label)).not.toContain('≈ 0.83 in');
     session.changeSettings({ inlay: { fasteners: true, renewed: true, jointFigures: true } });
     await expect.poll(async () => (await all()).map((h) => h.label)).toContain('5× hex 21 mm');
     expect((await all()).some((h) => /^preload/.test(String(h.label)))).toBe(true);

@@ -1,72 +1,117 @@
-// What the command lends the language server: the makers of previews and prints.
-import { fileURLToPath } from 'node:url';
+// What the command lends the language server: previews, prints, signatures and issues.
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { GuideSource, Renderers } from '@baywright/server';
-import { type GuideChoice, type LoweredGuide, lowerGuide } from '../document/lower/index.js';
-import { fileName, join } from './paths.js';
+import type { FoundProcedure } from '../desk/find.js';
+import { movedOnSince } from '../desk/moved-on.js';
+import type { GuideDocument } from '../document/document.js';
+import { forCursor, type Kind, type Options, sheetByClient, sheetName, sheetOf } from '../editor/sheet.js';
+import { join } from './paths.js';
 import { guideShelf } from './publish.js';
-import type { Shell } from './shell.js';
+import { CannotRun, type Shell } from './shell.js';
 
-type Kind = GuideChoice['sheet'];
-type Options = Parameters<NonNullable<Renderers['preview']>>[2];
+type MadeFile = Extract<Awaited<ReturnType<NonNullable<Renderers['print']>>>, { made: true }>['file'];
 
 export function guideRenderers(shell: Shell, canMakePdf: boolean): Renderers {
+  const movedOn = movedOnSince(shell);
   return {
     canMakePdf,
     async preview(source, kind, options) {
       const { renderHtml } = await import('../output.js');
-      return forCursor(renderHtml(lowered(shell, source, kind, options).document).html, source.analysis.path);
+      return forCursor(renderHtml(await sheet(shell, source, kind, options)).html, source);
     },
     async print(source, { kind, options, format }) {
       const { renderHtml, renderPdf } = await import('../output.js');
-      const { document } = lowered(shell, source, kind, options);
       const paper = (options.pageSize ?? source.settings.page) === 'Letter' ? 'letter' : 'a4';
       try {
+        const document = await sheet(shell, source, kind, options);
         const pdf = format === 'pdf' ? await renderPdf(document, { paper }) : undefined;
-        const name = nameOf(source, kind, options, format);
-        const path = join(join(rootOf(shell, source), source.settings.output), name);
-        shell.write(path, pdf?.pdf ?? renderHtml(document).html);
-        const uri = `${source.rootUri}${source.settings.output}/${encodeURIComponent(name)}`;
-        return { made: true, file: { name, uri }, ...(pdf ? { pages: pdf.pages } : {}) };
+        const data = pdf?.pdf ?? renderHtml(document).html;
+        const file = keep(shell, source, sheetName(source, kind, options, format), data);
+        return { made: true, file, ...(pdf ? { pages: pdf.pages } : {}) };
       } catch (error) {
-        return { made: false, reason: error instanceof Error ? error.message : String(error) };
+        return { made: false, reason: wordsOf(error) };
       }
+    },
+    async sign(source, { to, initials, note }) {
+      const { signProcedure } = await import('../desk/sign.js');
+      try {
+        const procedure = { ...(await onDisk(shell, source)), analysis: source.analysis };
+        const signed = signProcedure(shell, procedure, { to, by: initials, note: note ?? '' });
+        return signed.state === 'signed'
+          ? { signed: true, text: signed.text }
+          : { signed: false, reasons: signed.reasons };
+      } catch (error) {
+        return { signed: false, reasons: [wordsOf(error)] };
+      }
+    },
+    async issue(source, { copies }) {
+      const { issueProcedure } = await import('../desk/issue.js');
+      try {
+        const result = await issueProcedure(shell, await onDisk(shell, source), { copies, trial: false });
+        if (result.state !== 'issued') return result;
+        const { revision, change } = result;
+        return { state: 'issued', revision, change, files: guidesIn(shell, shell.resolve(result.folder)) };
+      } catch (error) {
+        return { state: 'refused', reasons: [wordsOf(error)] };
+      }
+    },
+    outOfDate: ({ number, settings, rootUri, analysis }) => {
+      const root = rootOf(shell, rootUri);
+      return root === undefined ? undefined : movedOn({ root, settings }, number, analysis);
     },
   };
 }
 
-function lowered(shell: Shell, source: GuideSource, kind: Kind, options: Options): LoweredGuide {
-  const { settings } = source;
-  const choice: GuideChoice = {
-    sheet: kind,
-    ...(options.side === undefined ? {} : { side: options.side }),
-    option: options.variant ?? {},
-    units: options.unitOrder ?? settings.units,
-    language: options.language ?? settings.languages[0] ?? 'en',
-  };
-  return lowerGuide(source.analysis, choice, guideShelf(shell, { root: rootOf(shell, source), settings }));
+async function sheet(
+  shell: Shell,
+  source: GuideSource,
+  kind: Kind,
+  options: Options,
+): Promise<GuideDocument> {
+  const root = rootOf(shell, source.rootUri);
+  if (root === undefined) return sheetByClient(source, kind, options);
+  return sheetOf(source, kind, options, guideShelf(shell, { root, settings: source.settings }));
 }
 
-function rootOf(shell: Shell, { rootUri }: GuideSource): string {
-  return rootUri.startsWith('file:') ? shell.resolve(fileURLToPath(rootUri)) : shell.folder;
+/** Writes a sheet into the output folder; one of a folder that is not on disk is handed over. */
+function keep(
+  shell: Shell,
+  { rootUri, settings }: GuideSource,
+  name: string,
+  data: string | Uint8Array,
+): MadeFile {
+  const root = rootOf(shell, rootUri);
+  if (root === undefined) return { name, base64: Buffer.from(data).toString('base64') };
+  const path = join(join(root, settings.output), name);
+  shell.write(path, data);
+  return { name, uri: pathToFileURL(path).href };
 }
 
-/** Lines count from zero in an editor, and only those of the file that is previewed can be followed. */
-function forCursor(html: string, path: string): string {
-  return html.replace(/ data-line="(\d+)" data-file="([^"]*)"/g, (_all, line: string, file: string) =>
-    file === path ? ` data-line="${Number(line) - 1}"` : '',
-  );
+/** The procedure as its file stands on disk, among the other files of its library. */
+async function onDisk(shell: Shell, { rootUri, analysis }: GuideSource): Promise<FoundProcedure> {
+  const root = rootOf(shell, rootUri);
+  if (root === undefined)
+    throw new CannotRun('this folder is not on a disk here; procedures are signed and issued where it is');
+  const { findProcedures } = await import('../desk/find.js');
+  const [procedure] = findProcedures(shell, [join(root, analysis.path)]);
+  if (procedure === undefined) throw new CannotRun('it has no number yet; write one in its first line');
+  return procedure;
 }
 
-/** The name that `baywright build` gives the same sheet. */
-function nameOf({ analysis, settings }: GuideSource, kind: Kind, options: Options, format: string): string {
-  const parts = [
-    fileName(analysis.path).replace(/\.bay$/, ''),
-    ...(kind === 'guide' ? [] : [kind]),
-    ...(options.side === undefined ? [] : [options.side]),
-    ...Object.entries(options.variant ?? {}).map(([name, value]) => `${name}-${value}`),
-    ...(options.language === undefined || options.language === settings.languages[0]
-      ? []
-      : [options.language]),
-  ];
-  return `${parts.join('.')}.${format}`;
+/** The guides in the folder of an issue: what is printed first, then what is read on a tablet. */
+function guidesIn(shell: Shell, folder: string): MadeFile[] {
+  const entries = shell.list(folder);
+  const names = 'problem' in entries ? [] : entries.map(({ name }) => name);
+  const ending = (suffix: string): string[] => names.filter((name) => name.endsWith(suffix)).sort();
+  return [...ending('.pdf'), ...ending('.html')].map((name) => ({
+    name,
+    uri: pathToFileURL(join(folder, name)).href,
+  }));
 }
+
+/** The folder of the library as a path; undefined where it is not on a disk. */
+function rootOf(shell: Shell, rootUri: string): string | undefined {
+  return rootUri.startsWith('file:') ? shell.resolve(fileURLToPath(rootUri)) : undefined;
+}
+
+const wordsOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));

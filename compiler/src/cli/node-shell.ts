@@ -51,10 +51,13 @@ export function nodeShell(): Shell {
     stamp: stamp(),
     git,
     watch,
-    checkElsewhere,
+    // The editor's package carries the command alone.
+    ...(existsSync(CHECK_WORKER) ? { checkElsewhere } : {}),
     threads: availableParallelism(),
   };
 }
+
+const CHECK_WORKER = new URL('./check-worker.js', import.meta.url);
 
 function stream(to: NodeJS.WriteStream): Stream {
   return { write: (text) => void to.write(text), isTerminal: to.isTTY === true, columns: to.columns ?? 80 };
@@ -118,7 +121,7 @@ function entryKind(folder: string, entry: Dirent): Entry['kind'] {
 async function checkElsewhere(chunk: CheckChunk): Promise<CheckedChunk> {
   const { Worker } = await import('node:worker_threads');
   return new Promise((done, fail) => {
-    const worker = new Worker(new URL('./check-worker.js', import.meta.url), { workerData: chunk });
+    const worker = new Worker(CHECK_WORKER, { workerData: chunk });
     worker.once('message', (answer: CheckedChunk) => {
       done(answer);
       void worker.terminate();

@@ -22,6 +22,7 @@ import { type Hover, type HoverParams, MarkupKind } from 'vscode-languageserver'
 import { meantAt } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
+import { figuresAt, preloadLine, torqueOf } from './hover/joint.js';
 import { thingCard } from './hover/thing.js';
 import { inOtherSystem, measuresOf } from './quantities.js';
 
@@ -89,11 +90,20 @@ function aboutQuantity(snapshot: Snapshot, line: Line, offset: number): Found | 
     `**${formatMeasure(node.measure)}**${other === undefined ? '' : ` ≈ ${other}`}`,
     asRange(node),
     unit ? `${unit.names.en.other} (${unit.kind})` : undefined,
+    aboutJoint(snapshot, line, node),
   ];
   return {
     text: lines.filter((l) => l !== undefined).join('  \n'),
     span: snapshot.text.length >= node.end ? node : line.code,
   };
+}
+
+/** What a torque in the entry of a fastener does to its joint. */
+function aboutJoint(snapshot: Snapshot, line: Line, node: MeasureNode): string | undefined {
+  const torque = torqueOf(line);
+  if (!torque || node.start < torque.start || node.end > torque.end) return undefined;
+  const figures = figuresAt(snapshot, snapshot.analysis().job.scope, torque);
+  return figures && preloadLine(figures);
 }
 
 /** A tolerance as the range it allows. */

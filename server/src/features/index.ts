@@ -5,7 +5,7 @@ import { incomingCalls, outgoingCalls, prepareCalls } from './calls.js';
 import { codeActions } from './code-actions.js';
 import { completion, resolveCompletion } from './completion.js';
 import { check, questions } from './custom/check.js';
-import { choices, issue, preview, print } from './custom/guides.js';
+import { choices, issue, preview, print, sign } from './custom/guides.js';
 import { library } from './custom/library.js';
 import { order } from './custom/order.js';
 import { state } from './custom/state.js';
@@ -67,6 +67,7 @@ export const FEATURES: readonly Feature[] = [
   check,
   questions,
   print,
+  sign,
   issue,
 ];
 

@@ -5,7 +5,6 @@ import {
   hasClause,
   type Line,
   mentionsOf,
-  pathAt,
   type Scope,
   type Span,
   scopeOf,
@@ -16,7 +15,7 @@ import {
 import { type InlayHint, InlayHintKind, type InlayHintParams } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
-import { inWords, jointFigures } from './hover/joint.js';
+import { figuresAt, inWords, torqueOf } from './hover/joint.js';
 import { inOtherSystem, measuresOf } from './quantities.js';
 
 export const inlay = documentFeature<InlayHintParams>(
@@ -40,7 +39,7 @@ export const inlay = documentFeature<InlayHintParams>(
     };
     walkLines(snapshot.tree, (line) => {
       if (line.end < within.start || line.start > within.end) return false;
-      if (wanted.secondUnits) for (const node of measuresOf(line)) addUnit(node, add);
+      if (wanted.secondUnits) for (const node of measuresOf(line, HEADS)) addUnit(node, add);
       if (wanted.jointFigures) addJoint(snapshot, scope, line, add);
       if (line.kind === 'statement') addThings(snapshot, scope, line, add);
       return undefined;
@@ -48,6 +47,9 @@ export const inlay = documentFeature<InlayHintParams>(
     return hints.filter((h) => inside(within, snapshot.positions.offset(h.position)));
   },
 );
+
+/** Sizes of heads: there is no 0.71 in wrench to take for 18 mm. */
+const HEADS: ReadonlySet<string> = new Set(['hex', 'square', 'twelve-point']);
 
 type Add = (at: number, label: string) => void;
 
@@ -57,15 +59,10 @@ function addUnit(node: Parameters<typeof inOtherSystem>[0], add: Add): void {
 }
 
 function addJoint(snapshot: Snapshot, scope: Scope, line: Line, add: Add): void {
-  if (line.kind !== 'clauses') return;
-  const torque = line.clauses.find((c) => c.word === 'torque');
-  const entry = torque && pathAt(snapshot.tree, torque.start).find((l) => l.kind === 'entry');
-  const thing = entry && scope.resolve(entry.head.text);
-  if (!torque || !thing || thing.file !== snapshot.path) return;
-  const i = clausesOf(thing, 'torque').findIndex((c) => c.clause.start === torque.start);
-  const figures = jointFigures(thing, scope)[i];
+  const torque = torqueOf(line);
+  const figures = torque && figuresAt(snapshot, scope, torque);
   const words = figures && inWords(figures);
-  if (words !== undefined) add(torque.end, words);
+  if (torque && words !== undefined) add(torque.end, words);
 }
 
 function addThings(snapshot: Snapshot, scope: Scope, line: Line, add: Add): void {

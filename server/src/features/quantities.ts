@@ -8,18 +8,20 @@ import {
   type SpecNode,
 } from '@baywright/language';
 
-/** Every quantity of a line that could be read, in the order written. */
-export function measuresOf(line: Line): MeasureNode[] {
+/** Every quantity of a line that could be read, in the order written, those of some clauses left out. */
+export function measuresOf(line: Line, without: ReadonlySet<string> = NONE): MeasureNode[] {
   const found: MeasureNode[] = [];
   const spec = (s: SpecNode | undefined): void => {
     for (const stage of s?.stages ?? []) found.push(stage.measure);
   };
   if (line.kind === 'clauses' || line.kind === 'statement' || line.kind === 'prerequisite')
-    for (const clause of line.clauses) spec(clause.spec);
+    for (const clause of line.clauses) if (!without.has(clause.word)) spec(clause.spec);
   if (line.kind === 'labour' && line.time) found.push(line.time);
   if (line.kind === 'clip' && line.at) found.push(line.at);
   return found;
 }
+
+const NONE: ReadonlySet<string> = new Set();
 
 /** `85 ft·lbf` for `115 N·m`, rounded by NIST SP 811; undefined where the unit has no partner. */
 export function inOtherSystem(node: MeasureNode): string | undefined {

@@ -1,9 +1,8 @@
 // `baywright sign`: takes a procedure from draft to proved to released to withdrawn, by the rules of the house.
-import { type FileModel, STATUSES, type Status } from '@baywright/language';
+import { STATUSES } from '@baywright/language';
 import { findProcedures } from '../../desk/find.js';
-import { releaseObstacles, stepObstacle } from '../../desk/release-rules.js';
+import { signProcedure } from '../../desk/sign.js';
 import { defineCommand, text } from '../command.js';
-import { openLibrary } from '../libraries.js';
 import { join, relativeTo } from '../paths.js';
 import { CannotRun } from '../shell.js';
 
@@ -31,61 +30,17 @@ A procedure is proved by the one who worked through it on a vehicle, then releas
     if (to === undefined)
       throw new CannotRun(`there is no status “${word}”; there are ${STATUSES.join(', ')}`);
     if (by === undefined && to !== 'draft') throw new CannotRun('the initials are missing; write --by RB');
-    if (by !== undefined && !/^[\p{L}][\p{L}\p{N}-]{0,15}$/u.test(by))
-      throw new CannotRun(`“${by}” are no initials; write them as RB`);
-    const said = (note ?? '').trim().replace(/\s+/g, ' ');
     const procedure = findProcedures(shell, [name])[0];
     if (procedure === undefined) throw new CannotRun(`there is no procedure ${name} here`);
-    const { shelf, analysis, number } = procedure;
-    const { model } = analysis;
-    const file = join(shelf.root, analysis.path);
-    const from = statusOf(model);
-    const signed = from === 'proved' ? (model.status?.by ?? []).map((one) => one.text) : [];
-    const obstacle = stepObstacle(from, to, by ?? '', signed, said, shelf.settings);
-    const day = shell.now().toISOString().slice(0, 10);
-    const people = to === 'released' ? [...new Set([...signed, by ?? ''])] : [by ?? ''];
-    const line =
-      to === 'draft'
-        ? 'status draft'
-        : `status ${to} by ${people.join(', ')} on ${day}${said === '' ? '' : `: ${said}`}`;
-    const changed = withStatus(model, line);
-    // The rules are asked of the text as it would stand: a release is judged by the checks of a release.
-    const after = to === 'released' ? judged() : [];
-    const obstacles = obstacle === undefined ? after : [obstacle];
-    if (obstacles.length > 0) {
-      shell.out.write(
-        `${paint.bold(number)} stays ${from}:\n${obstacles.map((one) => `  ${one}\n`).join('')}`,
-      );
+    const signed = signProcedure(shell, procedure, { to, by: by ?? '', note: note ?? '' });
+    if (signed.state === 'refused') {
+      const reasons = signed.reasons.map((one) => `  ${one}\n`).join('');
+      shell.out.write(`${paint.bold(procedure.number)} stays ${signed.from}:\n${reasons}`);
       return 1;
     }
-    shell.write(file, changed);
-    shell.out.write(`${relativeTo(shell.folder, file)}: ${line}\n`);
+    const file = join(procedure.shelf.root, procedure.analysis.path);
+    shell.write(file, signed.text);
+    shell.out.write(`${relativeTo(shell.folder, file)}: ${signed.line}\n`);
     return 0;
-
-    function judged(): string[] {
-      const trial = openLibrary(
-        { ...shell, read: (path) => (path === file ? { text: changed } : shell.read(path)) },
-        shelf.root,
-        shelf.hasSettings,
-        shelf.files,
-      );
-      const checked = trial.library.analyse(analysis.path);
-      return checked === undefined ? [] : releaseObstacles(checked, shelf.settings);
-    }
   },
 });
-
-function statusOf(model: FileModel): Status {
-  return STATUSES.find((status) => status === model.status?.status?.text) ?? 'draft';
-}
-
-/** The text with its status line put in place of the one it has, or below the opening line. */
-function withStatus({ tree, status, head }: FileModel, line: string): string {
-  const { text } = tree;
-  if (status !== undefined)
-    return text.slice(0, status.start) + line + text.slice(status.end).replace(/^[^\r\n]*/, '');
-  const end = /\r\n|\r|\n/.exec(text.slice(head?.end ?? 0));
-  const at = (head?.end ?? 0) + (end?.index ?? text.length);
-  const newline = end?.[0] ?? '\n';
-  return `${text.slice(0, at)}${newline}${newline}${line}${text.slice(at)}`;
-}

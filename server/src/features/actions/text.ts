@@ -7,15 +7,11 @@ import {
   type Span,
   type TextEdit,
   type ThingKind,
+  wholeLines,
 } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 
-/** The lines of a block from the start of the first to behind the last line break. */
-export function wholeLines(text: string, span: Span): Span {
-  const start = text.lastIndexOf('\n', span.start - 1) + 1;
-  const end = text.indexOf('\n', Math.max(span.start, span.end - 1));
-  return { start, end: end < 0 ? text.length : end + 1 };
-}
+export { wholeLines };
 
 /** A block moved to another indent; text without a line break at its end gets one. */
 export function reindented(block: string, by: number): string {

@@ -1,5 +1,5 @@
 // Choices, preview, print and issue: the questions about guides, answered by the renderers that were lent.
-import { LANGUAGES } from '@baywright/language';
+import { LANGUAGES, type Span } from '@baywright/language';
 import {
   type Choices,
   type ChoicesQuestion,
@@ -10,12 +10,14 @@ import {
   type PreviewQuestion,
   type PrintAnswer,
   type PrintQuestion,
+  type SignAnswer,
+  type SignQuestion,
 } from '../../protocol.js';
 import type { GuideSource } from '../../renderers.js';
 import type { Snapshot } from '../../snapshot.js';
 import type { View } from '../../view.js';
 import { documentFeature } from '../feature.js';
-import { countsOf } from './library.js';
+import { countsOf, statusOf } from './library.js';
 
 export const choices = documentFeature<ChoicesQuestion>(
   METHODS.choices,
@@ -35,6 +37,7 @@ export const choices = documentFeature<ChoicesQuestion>(
       pageSize: settings.page,
       languages: LANGUAGES.filter((l) => settings.languages.includes(l)),
       canMakePdf: view.renderers.canMakePdf,
+      status: statusOf(model),
     };
   },
 );
@@ -59,15 +62,36 @@ export const print = documentFeature<PrintQuestion>(
     },
 );
 
+export const sign = documentFeature<SignQuestion>(
+  METHODS.sign,
+  {},
+  async (snapshot, question, view): Promise<SignAnswer> => {
+    const answer = await view.renderers.sign?.(sourceOf(snapshot, view), question);
+    if (!answer) return { signed: false, reasons: [NO_COMMAND] };
+    if (!answer.signed) return answer;
+    const { span, text } = difference(snapshot.text, answer.text);
+    return { signed: true, edit: { range: snapshot.range(span), newText: text } };
+  },
+);
+
 export const issue = documentFeature<IssueQuestion>(
   METHODS.issue,
   {},
   (snapshot, question, view): Promise<IssueAnswer> | IssueAnswer =>
-    view.renderers.issue?.(sourceOf(snapshot, view), question) ?? {
-      issued: false,
-      blockers: [{ message: 'Guides are issued by the Baywright command, which is not here.' }],
-    },
+    view.renderers.issue?.(sourceOf(snapshot, view), question) ?? { state: 'refused', reasons: [NO_COMMAND] },
 );
+
+const NO_COMMAND = 'Procedures are signed and issued by the Baywright command, which is not here.';
+
+/** The one place where a text was changed into another. */
+function difference(before: string, after: string): { span: Span; text: string } {
+  const most = Math.min(before.length, after.length);
+  let head = 0;
+  while (head < most && before[head] === after[head]) head += 1;
+  let tail = 0;
+  while (tail < most - head && before.at(-1 - tail) === after.at(-1 - tail)) tail += 1;
+  return { span: { start: head, end: before.length - tail }, text: after.slice(head, after.length - tail) };
+}
 
 const NO_PREVIEW =
   '<!doctype html><html lang="en"><meta charset="utf-8"><title>Baywright</title><body><p>The preview is made by the Baywright command, which is not here.</p></body></html>';

@@ -1,5 +1,13 @@
 // `baywright/library`: procedures with their findings, and every figure with a source and where it is used.
-import { clausesOf, type FileModel, type Finding, type Span, type Thing } from '@baywright/language';
+import {
+  clausesOf,
+  type FileModel,
+  type Finding,
+  type Span,
+  STATUSES,
+  type Status,
+  type Thing,
+} from '@baywright/language';
 import { mentionsOfThing } from '../../locate.js';
 import {
   type FindingCounts,
@@ -41,14 +49,20 @@ function procedureOf(view: View, shelf: Shelf, snapshot: Snapshot, model: FileMo
     0,
     ...model.revisions.map((r) => Number(snapshot.text.slice(r.number?.start ?? 0, r.number?.end ?? 0)) || 0),
   );
-  const status =
-    (['draft', 'proved', 'released', 'withdrawn'] as const).find((s) => s === model.status?.status?.text) ??
-    'draft';
   const title = (name: string): string =>
     shelf
       .paths()
       .map((p) => shelf.library.model(p)?.things.find((t) => t.kind === 'vehicle' && t.name === name)?.title)
       .find((t) => t !== undefined) ?? name;
+  const outOfDate =
+    model.number === undefined
+      ? undefined
+      : view.renderers.outOfDate?.({
+          number: model.number,
+          settings: shelf.settings,
+          rootUri: shelf.root,
+          analysis: () => snapshot.analysis(),
+        });
   return {
     uri: snapshot.uri,
     number: model.number ?? '?',
@@ -56,9 +70,10 @@ function procedureOf(view: View, shelf: Shelf, snapshot: Snapshot, model: FileMo
     vehicles: model.applies.flatMap((l) =>
       l.vehicle ? [{ name: l.vehicle.text, title: title(l.vehicle.text) }] : [],
     ),
-    status,
+    status: statusOf(model),
     ...(revision > 0 ? { revision } : {}),
     findings: countsOf(view.findings(shelf, model.path)),
+    ...(outOfDate === undefined ? {} : { outOfDate }),
   };
 }
 
@@ -102,6 +117,10 @@ function usesOf(snapshot: Snapshot, thing: Thing, word: string): LibrarySpec['us
 
 function text(snapshot: Snapshot, span: Span): string {
   return snapshot.text.slice(span.start, span.end);
+}
+
+export function statusOf(model: FileModel): Status {
+  return STATUSES.find((status) => status === model.status?.status?.text) ?? 'draft';
 }
 
 export function countsOf(findings: readonly Finding[]): FindingCounts {

@@ -1,8 +1,12 @@
 // What a torque does to its joint: clamp force, share of proof, the wrench to take. For hovers and inlay hints.
 import {
+  type Clause,
   classesOf,
+  clausesOf,
+  type Line,
   lubricationOf,
   numberOf,
+  pathAt,
   type Scope,
   stageTorques,
   type Thing,
@@ -11,6 +15,7 @@ import {
   toSI,
   trade,
 } from '@baywright/language';
+import type { Snapshot } from '../../snapshot.js';
 
 export interface JointFigures {
   readonly torqueNm: number;
@@ -33,6 +38,29 @@ export function jointFigures(thing: Thing, scope: Scope): JointFigures[] {
   });
 }
 
+/** The torque that an entry's line of clauses states. */
+export function torqueOf(line: Line): Clause | undefined {
+  return line.kind === 'clauses' ? line.clauses.find((clause) => clause.word === 'torque') : undefined;
+}
+
+/** The figures of one torque of the document, by its place; undefined where it belongs to no fastener of it. */
+export function figuresAt(snapshot: Snapshot, scope: Scope, torque: Clause): JointFigures | undefined {
+  const entry = pathAt(snapshot.tree, torque.start).find((line) => line.kind === 'entry');
+  const thing = entry && scope.resolve(entry.head.text);
+  if (!thing || thing.file !== snapshot.path) return undefined;
+  const i = clausesOf(thing, 'torque').findIndex(({ clause }) => clause.start === torque.start);
+  return jointFigures(thing, scope)[i];
+}
+
+/** The preload with the range that friction leaves it, for a card. */
+export function preloadLine(figures: JointFigures): string | undefined {
+  const { check } = figures;
+  const words = inWords(figures);
+  if (!check || words === undefined) return undefined;
+  const [low, high] = check.preloadRangeN;
+  return `${words} (${kilonewtons(low)} to ${kilonewtons(high)} with the friction)`;
+}
+
 /** `preload 63 kN, 74 % of proof`. */
 export function inWords({ check }: JointFigures): string | undefined {
   return (
@@ -40,7 +68,7 @@ export function inWords({ check }: JointFigures): string | undefined {
   );
 }
 
-export function kilonewtons(newtons: number): string {
+function kilonewtons(newtons: number): string {
   const kn = newtons / 1000;
   return `${kn < 10 ? kn.toFixed(1) : Math.round(kn)} kN`;
 }

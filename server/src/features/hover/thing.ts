@@ -2,7 +2,7 @@
 import { clausesOf, type Thing } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import { inOtherSystem } from '../quantities.js';
-import { inWords, jointFigures, kilonewtons } from './joint.js';
+import { jointFigures, preloadLine } from './joint.js';
 
 export function thingCard(snapshot: Snapshot, thing: Thing): string {
   const file = thing.line && snapshot.file(thing.file);
@@ -34,12 +34,8 @@ function joint(snapshot: Snapshot, thing: Thing): string {
   if (thing.kind !== 'fastener') return '';
   return jointFigures(thing, snapshot.analysis().job.scope)
     .map((figures) => {
-      const { check, wrench } = figures;
-      const range = check
-        ? ` (${kilonewtons(check.preloadRangeN[0])} to ${kilonewtons(check.preloadRangeN[1])} with the friction)`
-        : '';
-      const tool = wrench.tool ? `wrench: ${wrench.tool.name}` : '';
-      return [inWords(figures) === undefined ? '' : `${inWords(figures)}${range}`, tool]
+      const { tool } = figures.wrench;
+      return [preloadLine(figures) ?? '', tool ? `wrench: ${tool.name}` : '']
         .filter((x) => x !== '')
         .join('  \n');
     })

@@ -9,6 +9,7 @@ export * from './register/index.js';
 export * from './settings/index.js';
 export * from './text/line-index.js';
 export * from './text/span.js';
+export { wholeLines } from './text/whole-lines.js';
 export * as trade from './trade/index.js';
 export { nearest } from './vocabulary/near.js';
 export { LANGUAGES, type Language } from './vocabulary/kinds.js';
@@ -20,7 +21,9 @@ export { countKnown, isFormless, stageCount, threadText, tighteningCount, torque
 export { type Clash, resolvePath, type Scope, scopeOf } from './names/scope.js';
 export { type BoundStatement, bindStatement } from './names/statement.js';
 export { type CanDo, canDo } from './state/can-do.js';
+export { type DeclaredLabour, declaredLabour, type JobTime, jobTime } from './state/job-time.js';
 export { type FittingHalf, type FittingStep, fittingHalf } from './state/fitting-half.js';
+export { fittingEdits, fittingText } from './state/fitting-edits.js';
 export { chosenCondition, type Chosen, STATE_GROUPS, type StateFact, type StateGroup, stateAt } from './state/state-at.js';
 export { operationSummary, type OperationSummary, type ThingState } from './state/operation-summary.js';
 export type { StateRun } from './state/run.js';

@@ -1,7 +1,7 @@
 // Time: the clockwork against a hand-worked job and against an independent longest path.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { labourCheck, type TimedStep, timeline } from '../../language/src/trade/index.js';
+import { labourCheck, type TimedStep, timeline, timeText } from '../../language/src/trade/index.js';
 
 /** A cover is sealed; its clock runs while the brakes are refitted, then holds the fill. */
 const cover: TimedStep[] = [
@@ -80,8 +80,21 @@ it('an empty job takes no time, and a clock of a step that comes later is ignore
 it.each([
   [100, 'agrees'],
   [72, 'agrees'],
-  [50, 'too short'],
-  [140, 'too long'],
+  [36, 'agrees'],
+  [35, 'too short'],
+  [432, 'agrees'],
+  [433, 'too long'],
 ])('labour of %d minutes against the cover %s', (declared, verdict) => {
   expect(labourCheck(declared, timeline(cover)).verdict).toBe(verdict);
 });
+
+it('labour as long as a job that waits a day is not too long', () => {
+  expect(labourCheck(1440, timeline([{ id: 'fill', handsOnMin: 5, waitMin: 1440 }])).verdict).toBe('agrees');
+});
+
+it.each([
+  [25, '25 min'],
+  [99.6, '1 h 40 min'],
+  [120, '2 h'],
+  [0, '0 min'],
+])('%d minutes are said as %s', (minutes, said) => expect(timeText(minutes)).toBe(said));

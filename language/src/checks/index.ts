@@ -28,6 +28,7 @@ import { signalWords } from './signal-words.js';
 import { usualCautions } from './usual-cautions.js';
 import { threadsAndHeads } from './threads-and-heads.js';
 import { tighteningLines } from './tightening-lines.js';
+import { labour } from './labour.js';
 import { torqueEntries } from './torque-entries.js';
 
 export const CHECKS: readonly Check[] = [
@@ -57,6 +58,7 @@ export const CHECKS: readonly Check[] = [
   signalWords,
   usualCautions,
   register,
+  labour,
   changedSince,
   inspections,
   wording,

@@ -9,6 +9,7 @@ import { revisionOrder } from './r107-revision-order.js';
 import { statusUnknown } from './r108-status-unknown.js';
 import { releaseNotSigned } from './r109-release-not-signed.js';
 import { dayImpossible } from './r110-day-impossible.js';
+import { labourFarOff } from './r111-labour-far-off.js';
 import { entryUnused } from './r201-entry-unused.js';
 import { ruleBindsNothing } from './r202-rule-binds-nothing.js';
 import { declaredAlike } from './r203-declared-alike.js';
@@ -25,6 +26,7 @@ export const REGISTER_DIAGNOSTICS = [
   statusUnknown,
   releaseNotSigned,
   dayImpossible,
+  labourFarOff,
   entryUnused,
   ruleBindsNothing,
   declaredAlike,

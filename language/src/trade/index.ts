@@ -110,6 +110,7 @@ export {
   type TimedStep,
   type Timeline,
   timeline,
+  timeText,
 } from './time.js';
 export { dtcCheck, type TroubleCode } from './trouble-code.js';
 export { AUS32, ureaCheck } from './urea.js';

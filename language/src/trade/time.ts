@@ -110,15 +110,29 @@ export interface LabourCheck {
 }
 
 /**
- * Compares declared labour (minutes) with a timeline: too short under three quarters of hands-on, too long over
- * five quarters of elapsed. Default minutes of verbs are rough, so only a wide gap is worth a question.
+ * Compares declared labour (minutes) with a timeline: too short under half of hands-on, too long over six times
+ * hands-on where waiting does not explain it. Usual minutes of verbs are those of the bare action; fetching, cleaning
+ * up and what will not come off make the labour that a shop declares one to four times as long (common practice), so
+ * only a gap beyond that is worth a word.
  */
-export function labourCheck(declaredMin: number, time: Timeline, slack = 0.25): LabourCheck {
+export function labourCheck(declaredMin: number, time: Timeline): LabourCheck {
   const verdict =
-    declaredMin < time.handsOnMin * (1 - slack)
+    declaredMin < time.handsOnMin * SHORT_SHARE
       ? 'too short'
-      : declaredMin > time.elapsedMin * (1 + slack)
+      : declaredMin > Math.max(time.handsOnMin * LONG_TIMES, time.elapsedMin)
         ? 'too long'
         : 'agrees';
   return { verdict, declaredMin, handsOnMin: time.handsOnMin, elapsedMin: time.elapsedMin };
+}
+
+const SHORT_SHARE = 0.5;
+const LONG_TIMES = 6;
+
+/** `1 h 40 min`, `25 min`: minutes as a technician says them, rounded to whole ones. */
+export function timeText(minutes: number): string {
+  const whole = Math.round(minutes);
+  const hours = Math.floor(whole / 60);
+  const rest = whole % 60;
+  if (hours === 0) return `${rest} min`;
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`;
 }

@@ -19,6 +19,7 @@ import { githubReport } from '../report/github.js';
 import { makeReport, sourceLines } from '../report/report.js';
 import { plural, textReport } from '../report/text.js';
 import { CannotRun } from '../shell.js';
+import { printStateAt } from '../state-at.js';
 import { VERSION } from '../version.js';
 import { watchPaths } from '../watch.js';
 
@@ -39,6 +40,10 @@ const OPTIONS = {
   watch: flag('-w, --watch', 'check again whenever a file changes, until ended'),
   jobs: count('-j, --jobs <count>', 'how many threads may work; 0 for as many as the machine has', 0),
   fresh: flag('--fresh', 'look at every file again, whatever is kept from the last run'),
+  stateAt: text(
+    '--state-at <file:line>',
+    'instead, tell what is off, loose, drained, raised or owed just before the work of a line; text or json',
+  ),
   limit: count('--limit <count>', 'the most findings shown as text; 0 for all', 100),
 };
 type Options = OptionValues<typeof OPTIONS>;
@@ -64,10 +69,12 @@ A folder stands for all .bay files in it. Files that cannot have changed since t
     ['baywright check --fix', 'mend what can be mended safely'],
     ['baywright check --watch', 'keep looking while you write'],
     ['baywright check --report review.html', 'a page of all findings'],
+    ['baywright check --state-at FH-12.bay:64', 'how the vehicle stands before line 64'],
     ['baywright check --format sarif > findings.sarif', 'for a code-scanning service'],
   ],
   async run(context, args, options) {
     const { shell } = context;
+    if (options.stateAt !== undefined) return printStateAt(context, options.stateAt, options.format);
     const isWanted = filterOf(options.only);
     const progress = progressLine(context, 'checked');
     const chosen = {

@@ -8,6 +8,7 @@ import completions from './completions.js';
 import convert from './convert.js';
 import explain from './explain.js';
 import exportData from './export.js';
+import fittingHalf from './fitting-half.js';
 import format from './format.js';
 import importSpecs from './import.js';
 import issue from './issue.js';
@@ -17,6 +18,7 @@ import order from './order.js';
 import reissue from './reissue.js';
 import server from './server.js';
 import sign from './sign.js';
+import time from './time.js';
 import torque from './torque.js';
 import translate from './translate.js';
 import whereUsed from './where-used.js';
@@ -27,6 +29,7 @@ export const COMMANDS: readonly CommandDef[] = [
   translate,
   format,
   start,
+  fittingHalf,
   whereUsed,
   compare,
   sign,
@@ -39,6 +42,7 @@ export const COMMANDS: readonly CommandDef[] = [
   convert,
   torque,
   order,
+  time,
   completions,
   server,
 ];

@@ -1,0 +1,102 @@
+// How long the work takes: the written lines on one combination of vehicle and side, by the usual minutes of their
+// verbs, with the waits among them.
+import { minutes } from '../names/figures.js';
+import type { BoundStatement } from '../names/statement.js';
+import type { EventPattern, LabourLine } from '../syntax/tree.js';
+import { type LabourCheck, labourCheck, type TimedStep, type Timeline, timeline } from '../trade/time.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
+import type { Act } from './act.js';
+import type { StateRun } from './run.js';
+
+/** The time of a procedure on the combinations of `when`. */
+export interface JobTime extends Timeline {
+  readonly when: Condition;
+  /** The combinations in words; absent when they are all. */
+  readonly variants?: string;
+  /** Hands-on minutes of the lines that stand on all of these combinations. */
+  readonly leastHandsOnMin: number;
+  /** The lines at which the work stands still, and how long, in minutes. */
+  readonly waits: readonly { readonly act: Act; readonly min: number }[];
+}
+
+/**
+ * The time of the work as planned (every test passes, nothing is needed that may not be) where `when` holds: by
+ * default wherever the procedure applies. Where lines stand on some of these combinations alone, all are counted:
+ * ask about one combination to know it exactly. One side of a job that has sides.
+ */
+export function jobTime(run: StateRun, when: Condition = run.machine.job.universe.domain): JobTime {
+  const { universe } = run.machine.job;
+  const d = universe.diagrams;
+  let planned = when;
+  for (const axis of universe.axes)
+    if (axis.kind === 'outcome') planned = d.and(planned, d.where(axis.variable, [0]));
+  const done = run.machine.acts.filter((act) => act.statement && d.and(act.when, planned) !== NEVER);
+  const steps = done.flatMap((act, i) =>
+    act.statement ? [timed(act, act.statement, done.slice(0, i))] : [],
+  );
+  const time = timeline(steps);
+  const acts = new Map(done.map((act) => [idOf(act), act]));
+  const waits = time.steps.flatMap(({ id, idleMin }, i) => {
+    const act = acts.get(id);
+    const min = idleMin + (steps[i]?.waitMin ?? 0);
+    return act && min > 0 ? [{ act, min }] : [];
+  });
+  const variants = universe.words(when);
+  const always = done.filter((act) => d.implies(planned, act.when));
+  return {
+    ...time,
+    when,
+    waits,
+    leastHandsOnMin: always.reduce((sum, act) => sum + handsOn(act.statement), 0),
+    ...(variants === undefined ? {} : { variants }),
+  };
+}
+
+/** A declared labour beside what the steps come to. */
+export interface DeclaredLabour extends LabourCheck {
+  readonly line: LabourLine;
+  readonly time: JobTime;
+}
+
+/** Each labour line whose time is written, on the combinations it holds for; one without a guard holds where none of the others does. */
+export function declaredLabour(run: StateRun): DeclaredLabour[] {
+  const { job } = run.machine;
+  const { domain, diagrams: d } = job.universe;
+  const { labour } = job.file;
+  const guarded = labour.reduce<Condition>((c, l) => (l.guard ? d.or(c, job.where(l.guard)) : c), NEVER);
+  return labour.flatMap((line) => {
+    const declared = minutes(line.time);
+    const when = line.guard ? d.and(domain, job.where(line.guard)) : d.minus(domain, guarded);
+    if (declared === undefined || when === NEVER) return [];
+    const time = jobTime(run, when);
+    return [{ line, time, ...labourCheck(declared, time) }];
+  });
+}
+
+function timed(act: Act, statement: BoundStatement, before: readonly Act[]): TimedStep {
+  const step = { id: idOf(act), handsOnMin: handsOn(statement) };
+  const written = [statement.clause('bare'), statement.clause('for')].find(
+    (clause) => minutes(clause?.spec?.stages[0]?.measure) !== undefined,
+  );
+  const wait = minutes(written?.spec?.stages[0]?.measure);
+  if (wait === undefined) return step;
+  const event = statement.clause('since')?.event;
+  const since = event && before.findLast((earlier) => isMeant(event, earlier));
+  return since
+    ? { ...step, after: [{ since: idOf(since), minutes: wait, name: `wait ${act.index}` }] }
+    : { ...step, waitMin: wait };
+}
+
+/** Usual minutes of a line: those of its verb for each thing it names. */
+function handsOn(statement: BoundStatement | undefined): number {
+  return statement ? statement.verb.minutes * Math.max(1, statement.objects.length) : 0;
+}
+
+const idOf = (act: Act): string => String(act.index);
+
+/** Whether an act is the one a `since` counts from. */
+function isMeant({ verbs, target }: EventPattern, { statement }: Act): boolean {
+  if (!statement || !verbs.some((verb) => verb.text === statement.verb.word)) return false;
+  if (target?.form !== 'names') return true;
+  return statement.objects.some(({ item }) => target.names.some((name) => name.text === item.name.text));
+}

@@ -67,8 +67,8 @@ describe('rows', () => {
   });
 
   it('keep a line that cannot be read as it was written', () => {
-    expect(lower(`${HEAD}\nremoval\n  step: Take it off\n    unfasten wheel\n`).lines).toContain(
-      '1.1 unfasten wheel. {0 off, 0 to torque}',
+    expect(lower(`${HEAD}\nremoval\n  step: Take it off\n    frobnicate wheel\n`).lines).toContain(
+      '1.1 frobnicate wheel. {0 off, 0 to torque}',
     );
   });
 });
@@ -331,4 +331,58 @@ describe.each(LANGUAGES)('every verb says its sentence in %s', (language) => {
           .replace(/^,\s*|,$/g, ''),
       );
   });
+});
+
+it('tells what is off at a line, since when and where it comes back', () => {
+  const at = WHEEL.indexOf('  step: Put it on');
+  const sheet = lower(WHEEL, { sheet: 'off-now', at }).block('off-now');
+  expect(sheet.rail).toEqual({ off: 2, loose: 0 });
+  const off = sheet.groups.find(({ title }) => title === 'Off the vehicle');
+  expect(off?.rows.map(({ what, since, next }) => [plain(what), since, plain(next ?? [])])).toEqual([
+    ['Wheel nuts, all 5', '2.1', '3.2'],
+    ['Road wheel', '2.2', '3.1'],
+  ]);
+});
+
+it('runs the clocks of a sealant from the row that starts them to the row that may follow', () => {
+  const text = `${HEAD}
+parts
+  cover: Axle cover
+    held by cover-bolt
+    sealed with paste on face
+    closes axle-oil
+
+fasteners
+  cover-bolt: Cover bolts
+    4 of M8x1.25, class 8.8, hex 13 mm
+    torque 25 N·m
+
+supplies
+  paste: Sealing paste
+    sealant
+    fit within 10 min
+    fill after 2 h
+
+places
+  face: Cover face
+
+installation
+  step: Close
+    remove cover-bolt, cover
+    clean face
+    apply paste to face
+    clean sills
+    install cover, cover-bolt
+    torque cover-bolt
+    wait 2 h
+    fill axle-oil, 1 L
+`;
+  const { document, lines } = lower(text);
+  expect(
+    document.bans.map(({ text: told, fromRow, untilRow }) => [spaced(plain(told)), fromRow, untilRow]),
+  ).toEqual([
+    ['Close the joint within 10 min: until 1.6.', 'r1-4', 'r1-6'],
+    ['Fill after 2 h: until 1.10.', 'r1-6', 'r1-10'],
+  ]);
+  expect(lines).toContain('[end] Fill after 2 h.');
 });

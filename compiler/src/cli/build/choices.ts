@@ -9,7 +9,6 @@ import { CannotRun } from '../shell.js';
 
 const UNITS = ['settings', 'metric', 'US', 'written'] as const;
 const PAGES = ['settings', 'A4', 'Letter'] as const;
-const MADE_SHEETS = SHEETS.filter((sheet) => sheet !== 'off-now');
 
 export const OPTIONS = {
   out: text(
@@ -17,7 +16,8 @@ export const OPTIONS = {
     'where guides are written; the output folder of baywright.json where not given',
   ),
   format: list('-f, --format <forms>', 'html, pdf or both: "html,pdf", which is usual; may be repeated'),
-  only: choice('--only <sheet>', 'one sheet in place of the guide', MADE_SHEETS, 'guide'),
+  only: choice('--only <sheet>', 'one sheet in place of the guide', SHEETS, 'guide'),
+  at: text('--at <line>', 'with --only off-now: the line of the source before which the work stopped'),
   side: text('--side <side>', 'left, right or both; usual is a guide for each side and one for both'),
   option: list('--option <name=value>', 'an option of the vehicle, such as axle=heavy; may be repeated'),
   page: choice('--page <paper>', 'the paper', PAGES, 'settings'),
@@ -60,6 +60,7 @@ export function wantedOf(
     written: 'as written',
   } as const;
   if (isUnknown) return { prints: [], problem: `has no side “${options.side}”; it has ${sides.join(', ')}` };
+  const at = offsetOf(analysis.text, options.at);
   const prints = languages.flatMap((language) =>
     asked.map((side): [Wanted, string] => [
       {
@@ -69,6 +70,7 @@ export function wantedOf(
           option: optionsFor(analysis, readOptions(options.option)),
           units: units[options.units],
           language,
+          ...(at === undefined ? {} : { at }),
         },
         print: {
           paper: page === 'A4' ? 'a4' : 'letter',
@@ -121,4 +123,14 @@ function readEpoch(value: string | undefined): number | undefined {
   if (!/^\d{1,11}$/.test(value))
     throw new CannotRun(`SOURCE_DATE_EPOCH is “${value}”: seconds since 1970 are expected`);
   return Number(value);
+}
+
+/** The offset at which a line begins. */
+function offsetOf(source: string, line: string | undefined): number | undefined {
+  if (line === undefined) return undefined;
+  if (!/^[1-9]\d*$/.test(line)) throw new CannotRun(`“${line}” is no line number`);
+  return source
+    .split('\n')
+    .slice(0, Number(line) - 1)
+    .reduce((sum, one) => sum + one.length + 1, 0);
 }

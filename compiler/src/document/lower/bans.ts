@@ -41,7 +41,14 @@ function spansOf(walk: Walk): readonly Span[] {
       ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban) }]
       : [];
   });
-  return found.reduce<readonly Span[]>(joined, []);
+  return [...found.reduce<readonly Span[]>(joined, []), ...clockSpans(walk)];
+}
+
+/** Clocks run in the same bar: until when nothing may be filled, torqued or run. */
+function clockSpans(walk: Walk): Span[] {
+  return walk.clocks
+    .filter(({ from, to }) => to !== undefined && !isShort(from, to))
+    .map(({ told, from, to }, i) => ({ id: `clock-${i}`, from, to, told }));
 }
 
 /** One rule that holds for one side and, before that ends, for the other, is one ban. */

@@ -3,7 +3,6 @@ import {
   type BoundItem,
   type BoundStatement,
   type Line,
-  minutesOf,
   type PhraseId,
   phrase,
   phraseText,
@@ -14,7 +13,7 @@ import {
 import type { Beside, Marks, OrderDiagram } from '../beside.js';
 import { type Prose, text } from '../inline.js';
 import { headOf, orderOf } from './heads.js';
-import { figureOf, minutesText } from './measures.js';
+import { figureOf } from './measures.js';
 import { capitalFirst } from './names.js';
 import type { Place, Print } from './print.js';
 import { type LimitHere, limitsAt } from './readings.js';
@@ -58,7 +57,7 @@ export function besidesOf(
   if (limits.length > 0 && verb.word !== 'record') return readingBoxes(walk, limits, place, at, askers);
   if (verb.word === 'inspect' || verb.word === 'test')
     return inspectionBoxes(walk, statement, objects, at, askers);
-  return { ...NONE, beside: clocksOf(walk, statement, objects, at) };
+  return NONE;
 }
 
 const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [], timing: {} };
@@ -207,29 +206,4 @@ function waitBoxes(walk: Walk, statement: BoundStatement, at: RowAt): Boxes {
     ],
     timing: from ? { after: [{ since: from.row, minutes, name }] } : { waitMin: minutes },
   };
-}
-
-/** The clocks that a supply starts: it must be closed in within a time. */
-function clocksOf(walk: Walk, statement: BoundStatement, objects: readonly BoundItem[], at: RowAt): Beside[] {
-  const { print } = walk;
-  const words: readonly [string, PhraseId][] = [['fit within', 'close-joint']];
-  if (statement.verb.word !== 'apply') return [];
-  return objects.flatMap(({ thing }) =>
-    words.flatMap(([word, id]): Beside[] => {
-      const minutes = thing ? minutesOf(thing, word) : undefined;
-      if (minutes === undefined) return [];
-      const time = minutesText(minutes);
-      return [
-        {
-          kind: 'clock',
-          id: `${word.replace(' ', '-')}-${at.row}`,
-          sense: 'at most',
-          seconds: Math.round(minutes * 60),
-          length: { value: time, unit: '' },
-          name: phrase(id, print.language),
-          from: at,
-        },
-      ];
-    }),
-  );
 }

@@ -7,8 +7,9 @@ import { wordsOf } from '../words-of.js';
 import { withBans } from './bans.js';
 import { backBlocks, frontBlocks } from './front.js';
 import { identityOf } from './identity.js';
+import { offNowBlocks } from './off-now.js';
 import { type GuideChoice, type GuideShelf, type Print, printOf } from './print.js';
-import { cardBlocks, offNowBlocks, pullBlocks, recordBlock } from './sheets.js';
+import { cardBlocks, pullBlocks, recordBlock } from './sheets.js';
 import { lowerSteps } from './steps.js';
 import { newWalk, type Walk } from './walk.js';
 

@@ -15,6 +15,7 @@ import type { Depends } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
 import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
+import { clocksAt } from './clocks.js';
 import { isEachSide } from './names.js';
 import { type Place, type SidePrint, variantWords } from './print.js';
 import { sentence, stopped } from './sentences.js';
@@ -145,6 +146,12 @@ function oneRow(
     }
   }
   const boxes = besidesOf(walk, statement, objects, place, at, stages, askers);
+  const clocks = clocksAt(
+    walk,
+    statement,
+    objects.flatMap((object) => (object.thing ? [object.thing] : [])),
+    at,
+  );
   const number = thing && (isFresh || isRenewed) ? partNumber(print, thing, place.when) : undefined;
   const byHand =
     makes.includes('started') && thing !== undefined && !isFormless(thing)
@@ -186,7 +193,7 @@ function oneRow(
       ...(under?.notes ?? []),
     ],
     reasons: under?.reasons ?? [],
-    beside: [...boxes.beside, ...(under?.beside ?? [])],
+    beside: [...boxes.beside, ...clocks, ...(under?.beside ?? [])],
     marks: boxes.marks,
     ...(boxes.order ? { order: boxes.order } : {}),
     rail: railNow(walk),

@@ -1,26 +1,15 @@
 // The sheets beside the guide: torque card, pull sheet, record, what is off now.
-import {
-  clausesOf,
-  phrase,
-  phraseText,
-  STATE_GROUPS,
-  type StateGroup,
-  stateAt,
-  type Thing,
-  threadText,
-} from '@baywright/language';
+import { clausesOf, phrase, type Thing, threadText } from '@baywright/language';
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
 import { appliesText, sourceBlock } from './front.js';
 import { sideText } from './identity.js';
-import { capitalFirst } from './names.js';
 import { stockGroups } from './needs.js';
 import type { Print } from './print.js';
 import { titleOf } from './texts.js';
-import { railNow, type Walk } from './walk.js';
 
-const leadOf = (print: Print): Prose => {
+export const leadOf = (print: Print): Prose => {
   const side = sideText(print);
   const options = Object.entries(print.choice.option).map(([name, value]) => `${name} ${value}`);
   return [text([appliesText(print), ...(side === undefined ? [] : [side]), ...options].join(', '))];
@@ -146,49 +135,3 @@ const stagesProse = (stages: readonly TorqueStage[]): Prose =>
       { kind: 'strong', children: [text(figure ? plainFigure(figure.primary) : `? ${unit ?? ''}`)] },
     ],
   );
-
-/** What the person who takes over at a line finds. */
-export function offNowBlocks(walk: Walk): Block[] {
-  const { print } = walk;
-  const { language, choice } = print;
-  const title = phrase('hand-over-sheet', language);
-  const facts = print.run
-    ? stateAt(print.run, choice.at ?? print.analysis.text.length, {
-        ...choice.option,
-        ...(print.sides.length === 1 && print.sides[0]?.word !== undefined
-          ? { side: print.sides[0].word }
-          : {}),
-      })
-    : [];
-  const groups = (Object.keys(STATE_GROUPS) as StateGroup[]).flatMap((group) => {
-    const own = facts.filter((fact) => fact.group === group);
-    if (own.length === 0) return [];
-    const rows = own.map((fact) => ({
-      what: [
-        text(
-          [capitalFirst(titleOf(print, fact.thing)), fact.detail, fact.variants ?? '']
-            .filter((part) => part !== '')
-            .join(', '),
-        ),
-      ],
-      since: fact.act ? (rowOf(walk, fact.act.statement?.verb.word, fact.thing.name) ?? '–') : '–',
-    }));
-    return [{ title: phrase(`group-${group}`, language), rows }];
-  });
-  const line = print.analysis.text.slice(0, choice.at ?? print.analysis.text.length).split('\n').length;
-  return [
-    { kind: 'heading', title, lead: leadOf(print) },
-    {
-      kind: 'off-now',
-      at: phraseText('line-number', language, { number: line }),
-      rail: railNow(walk),
-      groups,
-      clocks: [],
-      bans: [],
-      torques: [],
-    },
-  ];
-}
-
-const rowOf = (walk: Walk, verb: string | undefined, name: string): string | undefined =>
-  walk.done.get(`${verb} ${name}`)?.number;

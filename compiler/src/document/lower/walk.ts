@@ -2,6 +2,7 @@
 // the rows that later lines speak of.
 import { NEVER, type Thing, textOf } from '@baywright/language';
 import type { Block, Change, Rail } from '../blocks.js';
+import type { Running } from './clocks.js';
 import { isEachSide, sideWord, thingPieces } from './names.js';
 import type { Place, Print, SidePrint } from './print.js';
 import type { LimitHere } from './readings.js';
@@ -19,6 +20,8 @@ export interface Walk {
   readonly asked: Map<string, Asked>;
   /** Rows by verb and thing, for `since` and for clocks. */
   readonly done: Map<string, RowAt>;
+  /** Clocks that rows started. */
+  readonly clocks: Running[];
   /** The rows that an act of the run became, first and last. */
   readonly acts: Map<number, { readonly first: RowAt; readonly last: RowAt }>;
   /** Names of the things that rows change, by the id used in the rows. */
@@ -38,6 +41,7 @@ export const newWalk = (print: Print): Walk => ({
   asked: new Map(),
   done: new Map(),
   acts: new Map(),
+  clocks: [],
   things: new Map(),
 });
 

@@ -1,0 +1,121 @@
+// Clocks that a sealant starts: the joint must be closed in time, and cure before it is torqued, filled or run. Each is
+// a box to write in at the row that starts it, and a running bar until the row that ends it.
+import {
+  type BoundStatement,
+  minutesOf,
+  type PhraseId,
+  phrase,
+  phraseText,
+  sealantOf,
+  type Thing,
+} from '@baywright/language';
+import type { Beside } from '../beside.js';
+import { minutesText } from './measures.js';
+import type { RowAt } from './uses.js';
+import type { Walk } from './walk.js';
+
+type ClockWord = 'fit within' | 'torque after' | 'fill after' | 'run after';
+
+interface ClockDef {
+  /** The clause of the supply. */
+  readonly word: ClockWord;
+  readonly sense: 'at least' | 'at most';
+  /** What the time is for, in a word: `fill`. */
+  readonly name: PhraseId;
+  /** The whole sentence, with its time. */
+  readonly told: PhraseId;
+  /** Whether a line on this thing ends it. */
+  ends(walk: Walk, statement: BoundStatement, thing: Thing, part: Thing): boolean;
+}
+
+const FILLS: ReadonlySet<string> = new Set(['fill', 'charge', 'top-up']);
+const RUNS: ReadonlySet<string> = new Set(['run', 'road-test']);
+
+const CLOCKS: readonly ClockDef[] = [
+  {
+    word: 'fit within',
+    sense: 'at most',
+    name: 'close-joint',
+    told: 'fit-within',
+    ends: (_walk, { verb }, thing, part) =>
+      thing === part && (verb.on.part?.makes.includes('fitted') ?? false),
+  },
+  {
+    word: 'torque after',
+    sense: 'at least',
+    name: 'clock-torque',
+    told: 'torque-after',
+    ends: ({ print }, { verb }, thing, part) =>
+      verb.word === 'torque' && print.job.relations(part, 'held by').some(({ target }) => target === thing),
+  },
+  {
+    word: 'fill after',
+    sense: 'at least',
+    name: 'clock-fill',
+    told: 'fill-after',
+    ends: (_walk, { verb }) => FILLS.has(verb.word),
+  },
+  {
+    word: 'run after',
+    sense: 'at least',
+    name: 'clock-run',
+    told: 'run-after',
+    ends: (_walk, { verb }) => RUNS.has(verb.word),
+  },
+];
+
+/** A clock that was started, for the running bar. */
+export interface Running {
+  readonly def: ClockDef;
+  readonly part: Thing;
+  readonly told: string;
+  readonly from: RowAt;
+  to: RowAt | undefined;
+}
+
+/** Ends the clocks that a row ends and starts those it starts; gives the boxes of the latter. */
+export function clocksAt(
+  walk: Walk,
+  statement: BoundStatement,
+  things: readonly Thing[],
+  at: RowAt,
+): Beside[] {
+  for (const thing of things) {
+    for (const clock of walk.clocks) {
+      if (!clock.to && clock.def.ends(walk, statement, thing, clock.part)) clock.to = at;
+    }
+  }
+  return things.flatMap((thing) => started(walk, statement, thing, at));
+}
+
+function started(walk: Walk, { verb }: BoundStatement, thing: Thing, at: RowAt): Beside[] {
+  const { print } = walk;
+  if (verb.word === 'apply') {
+    const parts = print.job.inverse(thing, 'sealed with').map(({ of }) => of);
+    return parts.slice(0, 1).flatMap((part) => start(walk, ['fit within'], thing, part, at));
+  }
+  const sealant =
+    verb.on.part?.makes.includes('fitted') && thing.kind === 'part' ? sealantOf(print.job, thing) : undefined;
+  return sealant ? start(walk, ['torque after', 'fill after', 'run after'], sealant, thing, at) : [];
+}
+
+function start(walk: Walk, words: readonly ClockWord[], sealant: Thing, part: Thing, at: RowAt): Beside[] {
+  const { language } = walk.print;
+  return CLOCKS.filter(({ word }) => words.includes(word)).flatMap((def): Beside[] => {
+    const minutes = minutesOf(sealant, def.word);
+    if (minutes === undefined) return [];
+    const time = minutesText(minutes);
+    walk.clocks.push({ def, part, told: phraseText(def.told, language, { time }), from: at, to: undefined });
+    return [
+      {
+        kind: 'clock',
+        id: `${def.word.replace(' ', '-')}-${at.row}`,
+        sense: def.sense,
+        seconds: Math.round(minutes * 60),
+        length: { value: time, unit: '' },
+        name: phrase(def.name, language),
+        from: at,
+      },
+    ];
+  });
+}

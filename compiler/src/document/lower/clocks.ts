@@ -71,6 +71,8 @@ export interface Running {
   readonly told: string;
   readonly from: RowAt;
   to: RowAt | undefined;
+  /** The row that ends it is for some vehicles only: a later one may end it for others. */
+  isPartial: boolean;
 }
 
 /** Ends the clocks that a row ends and starts those it starts; gives the boxes of the latter. */
@@ -79,13 +81,21 @@ export function clocksAt(
   statement: BoundStatement,
   things: readonly Thing[],
   at: RowAt,
+  isPartial: boolean,
 ): Beside[] {
   for (const thing of things) {
     for (const clock of walk.clocks) {
-      if (!clock.to && clock.def.ends(walk, statement, thing, clock.part)) clock.to = at;
+      if (isOver(clock, at) || !clock.def.ends(walk, statement, thing, clock.part)) continue;
+      clock.to = at;
+      clock.isPartial = isPartial;
     }
   }
   return things.flatMap((thing) => started(walk, statement, thing, at));
+}
+
+/** For some vehicles only, the end may still move to a line of the same step that ends it for the others. */
+function isOver({ to, isPartial }: Running, at: RowAt): boolean {
+  return to !== undefined && !(isPartial && to.number.split('.')[0] === at.number.split('.')[0]);
 }
 
 function started(walk: Walk, { verb }: BoundStatement, thing: Thing, at: RowAt): Beside[] {
@@ -105,7 +115,14 @@ function start(walk: Walk, words: readonly ClockWord[], sealant: Thing, part: Th
     const minutes = minutesOf(sealant, def.word);
     if (minutes === undefined) return [];
     const time = minutesText(minutes);
-    walk.clocks.push({ def, part, told: phraseText(def.told, language, { time }), from: at, to: undefined });
+    walk.clocks.push({
+      def,
+      part,
+      told: phraseText(def.told, language, { time }),
+      from: at,
+      to: undefined,
+      isPartial: false,
+    });
     return [
       {
         kind: 'clock',

@@ -52,5 +52,5 @@ const BLOCKS: Readonly<
   'torque-card': (_walk, print) => cardBlocks(print),
   'pull-sheet': (_walk, print) => pullBlocks(print),
   record: (_walk, print) => [recordBlock(print)],
-  'off-now': (walk) => offNowBlocks(walk),
+  'off-now': (walk, _print, steps) => offNowBlocks(walk, steps),
 };

@@ -2,6 +2,7 @@
 import {
   clausesOf,
   digitsFor,
+  isFormless,
   type Measure,
   phrase,
   phraseText,
@@ -48,9 +49,7 @@ export function freshRows(print: Print, maybe: boolean): NeedRow[] {
       const isAsked = number === '?' || (number === '' && print.shelf.settings.release.partNumbers);
       const thread = threadText(thing);
       const detail =
-        thread && !thread.hole && thing.kind === 'fastener'
-          ? ` ${thread.text.replace('x', '\u00a0×\u00a0')}`
-          : '';
+        thread && !thread.hole && !isFormless(thing) ? ` ${thread.text.replace('x', '\u00a0×\u00a0')}` : '';
       return {
         what: [
           strong(capitalFirst(titleOf(print, thing))),

@@ -7,7 +7,7 @@ import {
   type StateGroup,
   stateAt,
 } from '@baywright/language';
-import type { Block, BlockOf } from '../blocks.js';
+import { type Block, type BlockOf, walkBlocks } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
 import { capitalFirst } from './names.js';
 import type { Print } from './print.js';
@@ -17,7 +17,7 @@ import type { Walk } from './walk.js';
 
 type OffNow = BlockOf<'off-now'>;
 
-export function offNowBlocks(walk: Walk): Block[] {
+export function offNowBlocks(walk: Walk, steps: readonly BlockOf<'step'>[]): Block[] {
   const { print } = walk;
   const { language } = print;
   const offset = print.choice.at ?? print.analysis.text.length;
@@ -29,7 +29,7 @@ export function offNowBlocks(walk: Walk): Block[] {
     { kind: 'heading', title: phrase('hand-over-sheet', language), lead: leadOf(print) },
     {
       kind: 'off-now',
-      at: phraseText('line-number', language, { number: line }),
+      at: placeText(walk, steps, line),
       rail: { off: count(['off', 'hung', 'disconnected', 'capped']), loose: count(['loose', 'untorqued']) },
       groups: groupsOf(walk, facts),
       clocks: [],
@@ -37,6 +37,18 @@ export function offNowBlocks(walk: Walk): Block[] {
       torques: torquesLeft(print, facts),
     },
   ];
+}
+
+/** `After 5.7, Fit the hub`: the last row above the line; the line's number where there is none. */
+function placeText({ print }: Walk, steps: readonly BlockOf<'step'>[], line: number): string {
+  const rows = steps.flatMap((step) =>
+    [...walkBlocks(step.items)].flatMap((row) => (row.kind === 'row' ? [{ row, title: step.title }] : [])),
+  );
+  const last = rows.findLast(
+    ({ row: { source } }) => source?.file === print.analysis.path && source.line < line,
+  );
+  if (!last) return phraseText('line-number', print.language, { number: line });
+  return phraseText('after-row', print.language, { line: last.row.number, title: last.title });
 }
 
 function factsAt(print: Print, offset: number): StateFact[] {

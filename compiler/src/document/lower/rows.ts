@@ -151,6 +151,7 @@ function oneRow(
     statement,
     objects.flatMap((object) => (object.thing ? [object.thing] : [])),
     at,
+    !print.job.universe.diagrams.implies(place.side?.when ?? print.when, place.when),
   );
   const number = thing && (isFresh || isRenewed) ? partNumber(print, thing, place.when) : undefined;
   const byHand =

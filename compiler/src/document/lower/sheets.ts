@@ -1,5 +1,5 @@
 // The sheets beside the guide: torque card, pull sheet, record, what is off now.
-import { clausesOf, phrase, type Thing, threadText } from '@baywright/language';
+import { clausesOf, phrase, phraseText, type Thing, threadText } from '@baywright/language';
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
@@ -41,10 +41,13 @@ export function cardBlocks(print: Print): Block[] {
 /** `M12 × 1.5, class 10.9, new`. */
 function detailOf(print: Print, thing: Thing): Prose {
   const thread = threadText(thing);
-  const strength = clausesOf(thing, 'class')[0]?.clause.raw ?? clausesOf(thing, 'grade')[0]?.clause.raw;
+  const strengths = (['class', 'grade'] as const).flatMap((word) => {
+    const raw = clausesOf(thing, word)[0]?.clause.raw;
+    return raw && !raw.hole ? [phraseText(`strength-${word}`, print.language, { value: raw.text })] : [];
+  });
   const parts = [
     ...(thread && !thread.hole ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
-    ...(strength && !strength.hole ? [strength.text] : []),
+    ...strengths.slice(0, 1),
     ...(clausesOf(thing, 'renew').length > 0 ? [phrase('new', print.language)] : []),
   ];
   return [text(parts.join(', '))];

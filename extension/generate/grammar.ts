@@ -204,7 +204,7 @@ function code(): Record<string, GrammarRule> {
       name: 'constant.other.thread.baywright',
     },
     quantity: {
-      match: `((?:(?:\\+/-|[±+−-])[ \\t]*)?(?:${NUMBER}))(?:[ \\u00A0\\u202F]*(${oneUnit(spellings)}))?`,
+      match: `((?:/?(?:\\+/-|[±+−-])[ \\t]*)?(?:${NUMBER}))(?:[ \\u00A0\\u202F]*(${oneUnit(spellings)}))?`,
       captures: {
         1: { name: 'constant.numeric.quantity.baywright' },
         2: { name: 'keyword.other.unit.baywright' },

@@ -18,6 +18,7 @@ interface SettingSchema {
   readonly description: string;
   readonly enum?: readonly string[];
   readonly choices?: readonly string[];
+  readonly items?: object;
 }
 
 export function manifestParts(): ManifestParts {
@@ -34,6 +35,7 @@ export function manifestParts(): ManifestParts {
       type: schema.type,
       ...(schema.enum ? { enum: schema.enum } : {}),
       ...(choices ? { enumDescriptions: choices } : {}),
+      ...(schema.items ? { items: schema.items } : {}),
       default: schema.default,
       description: `%${key}%`,
       order,

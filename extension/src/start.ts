@@ -7,6 +7,7 @@ import { registerIssue } from './commands/issue.js';
 import { registerNewProcedure } from './commands/new-procedure.js';
 import { registerPrint } from './commands/print.js';
 import { registerServerCommands } from './commands/server.js';
+import { registerSign } from './commands/sign.js';
 import { registerOrder } from './commands/tightening-order.js';
 import { registerPreview } from './preview/panel.js';
 import { clientOptions } from './server/client-options.js';
@@ -38,7 +39,8 @@ export async function start(context: ExtensionContext, platform: Platform): Prom
     registerServerCommands(connection),
     registerCheck(connection),
     registerPrint(connection, choices),
-    registerIssue(context, connection, choices),
+    registerSign(context, connection),
+    registerIssue(context, connection),
     registerNewProcedure(context),
     registerOrder(connection),
     registerPreview(context, connection, choices),

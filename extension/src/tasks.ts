@@ -53,13 +53,17 @@ function task(
   { node, script }: CommandProgram,
 ): Task {
   const name = definition.action === 'check' ? l10n.t('Check the library') : l10n.t('Build the guides');
-  const format = definition.action === 'check' ? ['--format', 'short'] : [];
+  // One line a finding that the matcher reads, none of them left out, no colours between its words.
+  const format =
+    definition.action === 'check' ? ['--format', 'text', '--limit', '0', '--color', 'never'] : [];
   const run = new ProcessExecution(node, [script, definition.action, ...format, definition.path ?? '.'], {
     // On the desktop the editor's program is Electron; this makes it plain Node.
     env: { ELECTRON_RUN_AS_NODE: '1' },
     ...(folder && { cwd: folder.uri.fsPath }),
   });
-  const made = new Task(definition, folder ?? TaskScope.Workspace, name, 'Baywright', run, '$baywright');
+  // Where the whole library shows its findings already, the task would only list each a second time.
+  const matchers = setting('findings.scope') === 'open files' ? ['$baywright'] : [];
+  const made = new Task(definition, folder ?? TaskScope.Workspace, name, 'Baywright', run, matchers);
   made.group = definition.action === 'build' ? TaskGroup.Build : TaskGroup.Test;
   return made;
 }

@@ -4,7 +4,9 @@ import { BrowserMessageReader, BrowserMessageWriter, LanguageClient } from 'vsco
 import { start } from './start.js';
 
 export async function activate(context: ExtensionContext): Promise<void> {
-  const script = Uri.joinPath(context.extensionUri, 'bundles', 'compiler', 'dist', 'worker.js').toString(true);
+  const script = Uri.joinPath(context.extensionUri, 'bundles', 'compiler', 'dist', 'worker.js').toString(
+    true,
+  );
   // The editor puts a `Worker` of its own in place of the browser's, which the client library does not know as a
   // worker: reader and writer are made here.
   const connectWorker = async () => {

@@ -93,6 +93,8 @@ export interface Choices {
   /** True when the PDF engine is here. */
   readonly canMakePdf: boolean;
   readonly status: Status;
+  /** What it can be signed as next. */
+  readonly nextStatuses: readonly Status[];
 }
 
 // ---- the vehicle at a line

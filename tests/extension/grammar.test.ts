@@ -343,8 +343,9 @@ describe('each word of the tables', () => {
 
 describe('each line of the samples', () => {
   const samples = new URL('../../samples/', import.meta.url);
-  const names = readdirSync(samples, { recursive: true, encoding: 'utf8' }).filter((name) =>
-    name.endsWith('.bay'),
+  // Samples of what cannot be read have no form to colour.
+  const names = readdirSync(samples, { recursive: true, encoding: 'utf8' }).filter(
+    (name) => name.endsWith('.bay') && !name.startsWith('faulty/G'),
   );
   test.each(names)('%s leaves no code without a colour', (name) => {
     const bare = tokenize(grammar, readFileSync(new URL(name, samples), 'utf8')).filter(

@@ -13,6 +13,10 @@ export interface Driver {
   press(keys: string): Promise<void>;
   /** Answers the list that is open, by the start of an entry. */
   pick(entry: string): Promise<void>;
+  /** Fills the one-line box that is open and confirms it. */
+  answer(text: string): Promise<void>;
+  /** Puts the hand back on the text: the first group of editors. */
+  toText(): Promise<void>;
   /** The visible line of the active editor whose text holds `text`. */
   line(text: string): Locator;
   /** Rows of a view of the side bar, as text. */
@@ -65,6 +69,15 @@ export function drive(page: Page): Driver {
       await rows.first().waitFor();
       await input.fill(entry);
       await rows.filter({ hasText: entry }).first().click();
+    },
+    answer: async (text) => {
+      await input.waitFor();
+      await input.fill(text);
+      await page.keyboard.press('Enter');
+    },
+    toText: async () => {
+      await page.keyboard.press('Control+1');
+      await page.locator('.editor-instance .view-lines').first().waitFor();
     },
     line: (text) =>
       page

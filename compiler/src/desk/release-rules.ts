@@ -1,5 +1,12 @@
 // The house's rules for a release: what still stands in the way, in words for the shop lead. Settings say which hold.
-import { type Analysis, type Finding, newestRevision, type Settings, type Status } from '@baywright/language';
+import {
+  type Analysis,
+  type Finding,
+  newestRevision,
+  type Settings,
+  type Status,
+  statusesAfter,
+} from '@baywright/language';
 
 /** Who may take the status to where, and what else the settings ask. Empty when nothing stands in the way. */
 export function releaseObstacles(analysis: Analysis, settings: Settings): string[] {
@@ -43,14 +50,6 @@ function hasReviewDay({ model }: Analysis, { release }: Settings): boolean {
   return release.reviewMonths !== undefined || model.lines.some((line) => line.kind === 'review' && line.day);
 }
 
-/** From where each status can be reached. A withdrawn procedure starts again as a draft. */
-const FROM: Readonly<Record<Status, readonly Status[]>> = {
-  draft: ['proved', 'released', 'withdrawn'],
-  proved: ['draft'],
-  released: ['proved'],
-  withdrawn: ['released'],
-};
-
 /** Why a status cannot follow another, undefined when it can. */
 export function stepObstacle(
   from: Status,
@@ -61,7 +60,8 @@ export function stepObstacle(
   { release }: Settings,
 ): string | undefined {
   if (from === to) return `it is ${to} already`;
-  if (!FROM[to].includes(from)) return `from ${from} it goes to ${nextOf(from).join(' or ')}, not to ${to}`;
+  if (!statusesAfter(from).includes(to))
+    return `from ${from} it goes to ${statusesAfter(from).join(' or ')}, not to ${to}`;
   const may = to === 'proved' ? release.provedBy : to === 'draft' ? [] : release.by;
   if (may.length > 0 && !may.includes(by)) return `${by} may not sign this; ${may.join(', ')} may`;
   if (to === 'released' && release.twoInitials && signed.includes(by) && note === '')
@@ -69,6 +69,3 @@ export function stepObstacle(
   if (to === 'withdrawn' && note === '') return 'a note must say why it is withdrawn';
   return undefined;
 }
-
-const nextOf = (from: Status): Status[] =>
-  (Object.keys(FROM) as Status[]).filter((status) => FROM[status].includes(from));

@@ -1,80 +1,90 @@
-// Issue: runs the release rules; when they hold, makes the guides and keeps what was printed beside its source.
+// Issue: makes the guides of a released procedure and keeps what was handed out. One that is proved is released first.
 import {
   commands,
   type Disposable,
   type ExtensionContext,
   l10n,
   ProgressLocation,
-  type QuickPickItem,
-  Range,
+  type TextDocument,
   Uri,
   window,
 } from 'vscode';
-import type { IssueAnswer, Location } from '../protocol.js';
+import type { IssueAnswer } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { documentMeant, reporting } from './ask.js';
-import type { RememberedChoices } from './choose.js';
-import { keepFile, offerFile } from './made-file.js';
+import { offerFile } from './made-file.js';
 import { trusted } from './print.js';
+import { showReasons, sign, statusOf } from './sign.js';
 
-const INITIALS_KEY = 'baywright.initials';
+const COPIES_KEY = 'baywright.copies';
 
-export function registerIssue(
-  context: ExtensionContext,
-  connection: Connection,
-  choices: RememberedChoices,
-): Disposable {
+export function registerIssue(context: ExtensionContext, connection: Connection): Disposable {
   return commands.registerCommand('baywright.issue', async (given?: unknown) => {
     if (!(await trusted())) return;
     const document = await documentMeant(given);
-    const options = document && (await choices.ask(document.uri.toString()));
-    const initials = options && (await askInitials(context));
-    if (!document || !options || !initials) return;
+    const there = document && (await statusOf(connection, document));
+    if (!document || !there) return;
+    if (there.status === 'draft') {
+      await sayDraft(document, there.number);
+      return;
+    }
+    if (there.status === 'proved' && !(await sign(context, connection, document, 'released'))) return;
     if (document.isDirty && !(await document.save())) return;
+    const copies = there.status === 'withdrawn' ? [] : await askCopies(context);
+    if (!copies) return;
     const answer = await window.withProgress(
       { location: ProgressLocation.Window, title: l10n.t('Issuing') },
       () =>
         reporting(connection, l10n.t('The procedure could not be issued.'), () =>
-          connection.ask('issue', { uri: document.uri.toString(), options, initials }),
+          connection.ask('issue', { uri: document.uri.toString(), copies }),
         ),
     );
-    if (!answer) return;
-    if (!answer.issued) {
-      await showBlockers(answer);
-      return;
-    }
-    const [guide] = answer.files;
-    const kept = guide && (await keepFile(guide, document.uri));
-    if (kept) await offerFile(kept, undefined);
+    if (answer) await show(answer);
   });
 }
 
-async function askInitials(context: ExtensionContext): Promise<string | undefined> {
-  const initials = await window.showInputBox({
+async function sayDraft(document: TextDocument, number: string): Promise<void> {
+  const signIt = l10n.t('Sign');
+  const chosen = await window.showInformationMessage(
+    l10n.t(
+      '{0} is a draft. The one who worked through it on a vehicle signs it as proved, another releases it, then it is issued.',
+      number,
+    ),
+    signIt,
+  );
+  if (chosen === signIt) await commands.executeCommand('baywright.sign', document.uri);
+}
+
+/** Places of printed copies; undefined when the user gives up. */
+async function askCopies(context: ExtensionContext): Promise<string[] | undefined> {
+  const places = await window.showInputBox({
     title: l10n.t('Issue'),
-    prompt: l10n.t('Initials of the person who releases it'),
-    value: context.globalState.get(INITIALS_KEY, ''),
-    validateInput: (text) => (/^\p{L}{1,5}$/u.test(text.trim()) ? undefined : l10n.t('One to five letters.')),
+    prompt: l10n.t('Where printed copies will hang, with commas between. Leave it empty for none.'),
+    placeHolder: l10n.t('bay 1, bay 2'),
+    value: context.workspaceState.get(COPIES_KEY, ''),
+    ignoreFocusOut: true,
   });
-  if (initials === undefined) return undefined;
-  await context.globalState.update(INITIALS_KEY, initials.trim());
-  return initials.trim();
+  if (places === undefined) return undefined;
+  await context.workspaceState.update(COPIES_KEY, places.trim());
+  return places
+    .split(',')
+    .map((place) => place.trim())
+    .filter((place) => place !== '');
 }
 
-async function showBlockers({ blockers }: Extract<IssueAnswer, { issued: false }>): Promise<void> {
-  const items = blockers.map((blocker): QuickPickItem & { location: Location | undefined } => ({
-    label: blocker.message,
-    location: blocker.location,
-  }));
-  const chosen = await window.showQuickPick(items, {
-    title: l10n.t('Not issued yet'),
-    placeHolder: l10n.t('What stands in the way; choose one to go to its line'),
-  });
-  if (chosen?.location) await goTo(chosen.location);
-}
-
-/** Opens the file of a location with its range selected. */
-export async function goTo({ uri, range }: Location): Promise<void> {
-  const selection = new Range(range.start.line, range.start.character, range.end.line, range.end.character);
-  await window.showTextDocument(Uri.parse(uri), { selection });
+async function show(answer: IssueAnswer): Promise<void> {
+  switch (answer.state) {
+    case 'refused':
+      return showReasons(l10n.t('Not issued yet'), answer.reasons);
+    case 'current':
+      return void window.showInformationMessage(
+        l10n.t('Revision {0} is issued already, and nothing changed since.', answer.revision),
+      );
+    case 'issued': {
+      const said = l10n.t('Revision {0} is issued. {1}', answer.revision, answer.change);
+      const uri = answer.files[0]?.uri;
+      if (uri === undefined) await window.showInformationMessage(said);
+      else await offerFile(Uri.parse(uri), said);
+    }
+  }
 }

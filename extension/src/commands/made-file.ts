@@ -22,12 +22,18 @@ export async function openFile(file: Uri): Promise<void> {
 }
 
 /** Says that the guide is made and offers to open it or show where it lies. */
-export async function offerFile(file: Uri, pages: number | undefined): Promise<void> {
+export async function offerMade(file: Uri, pages: number | undefined): Promise<void> {
   const name = file.path.slice(file.path.lastIndexOf('/') + 1);
+  await offerFile(
+    file,
+    pages === undefined ? l10n.t('{0} is ready.', name) : l10n.t('{0} is ready, {1} pages.', name, pages),
+  );
+}
+
+/** Says something about a guide and offers to open it or show where it lies. */
+export async function offerFile(file: Uri, said: string): Promise<void> {
   const open = l10n.t('Open');
   const reveal = l10n.t('Show in Folder');
-  const said =
-    pages === undefined ? l10n.t('{0} is ready.', name) : l10n.t('{0} is ready, {1} pages.', name, pages);
   const chosen = await window.showInformationMessage(
     said,
     ...(env.uiKind === UIKind.Desktop ? [open, reveal] : [open]),

@@ -15,7 +15,7 @@ import type { GuideKind, GuideOptions, PrintAnswer } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { documentMeant, reporting, together } from './ask.js';
 import type { RememberedChoices } from './choose.js';
-import { keepFile, offerFile, openFile } from './made-file.js';
+import { keepFile, offerMade, openFile } from './made-file.js';
 
 type Format = 'pdf' | 'html';
 
@@ -37,7 +37,7 @@ export function registerPrint(connection: Connection, choices: RememberedChoices
       if (!made) return;
       // A browser has no printing program to start: it says where the guide is.
       if (env.uiKind === UIKind.Desktop) await openFile(made.file);
-      else await offerFile(made.file, made.pages);
+      else await offerMade(made.file, made.pages);
     }),
     command('baywright.buildPdf', (document, options, kind) =>
       build(connection, document, options, kind, 'pdf'),
@@ -68,7 +68,7 @@ async function build(
   format: Format,
 ): Promise<void> {
   const made = await make(connection, document, options, kind, format);
-  if (made) await offerFile(made.file, made.pages);
+  if (made) await offerMade(made.file, made.pages);
 }
 
 async function canMakePdf(connection: Connection, uri: Uri): Promise<boolean> {

@@ -14,6 +14,7 @@ interface Questions {
   library: (question: undefined) => protocol.Library;
   check: (question: protocol.CheckQuestion) => protocol.CheckAnswer;
   print: (question: protocol.PrintQuestion) => protocol.PrintAnswer;
+  sign: (question: protocol.SignQuestion) => protocol.SignAnswer;
   issue: (question: protocol.IssueQuestion) => protocol.IssueAnswer;
 }
 

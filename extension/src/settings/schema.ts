@@ -8,6 +8,23 @@ export const editorSettings = z.object({
     .default('whole library')
     .describe('Which files show findings in the Problems panel.')
     .meta({ choices: ['Only files that are open.', 'Every procedure and catalogue in the folder.'] }),
+  'findings.suppress': z
+    .array(
+      z.object({
+        files: z.string().describe('Which files, from the folder of baywright.json: `drafts/**`.'),
+        codes: z
+          .array(z.string())
+          .describe('Codes (`F204`), names of findings, or letters for a whole group (`W`).'),
+      }),
+    )
+    .default([])
+    .describe(
+      'Findings left out in some files. Errors never are: those are accepted in the file, with a reason. Entries that silence nothing are reported.',
+    ),
+  'inlay.enabled': z
+    .boolean()
+    .default(true)
+    .describe('Show hints inside the text. Off turns off all of them.'),
   'inlay.secondUnits': z
     .boolean()
     .default(true)
@@ -16,6 +33,18 @@ export const editorSettings = z.object({
     .boolean()
     .default(false)
     .describe('Show what a torque does to its joint (clamp force, share of proof load) behind the torque.'),
+  'inlay.fasteners': z
+    .boolean()
+    .default(false)
+    .describe('Show how many of a fastener there are, and its head, behind its name in a step.'),
+  'inlay.renewed': z
+    .boolean()
+    .default(false)
+    .describe('Show `new` behind parts and fasteners that are renewed, where they are installed.'),
+  'lens.enabled': z
+    .boolean()
+    .default(true)
+    .describe('Show above each phase what is off the vehicle and what is owed when it ends.'),
   'preview.followCursor': z
     .boolean()
     .default(true)

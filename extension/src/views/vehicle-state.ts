@@ -6,6 +6,7 @@ import {
   l10n,
   Position,
   Range,
+  type TextEditor,
   ThemeColor,
   ThemeIcon,
   TreeItem,
@@ -40,8 +41,8 @@ export function registerVehicleState(connection: Connection, choices: Remembered
   });
 
   const refresh = async (): Promise<void> => {
-    const editor = window.activeTextEditor;
-    if (editor?.document.languageId !== LANGUAGE || !tree.visible) return;
+    const editor = editorMeant();
+    if (!editor || !tree.visible) return;
     const uri = editor.document.uri.toString();
     const { line, character } = editor.selection.active;
     const { side, variant } = choices.of(uri);
@@ -77,7 +78,7 @@ export function registerVehicleState(connection: Connection, choices: Remembered
     changed,
     window.onDidChangeTextEditorSelection(() => setting('vehicleState.followCursor') && refreshSoon()),
     window.onDidChangeActiveTextEditor(
-      (editor) => editor?.document.uri.toString() !== shown && refreshSoon(),
+      (editor) => editor && editor.document.uri.toString() !== shown && refreshSoon(),
     ),
     tree.onDidChangeVisibility(refreshSoon),
     choices.onChanged(refreshSoon),
@@ -96,6 +97,13 @@ export function registerVehicleState(connection: Connection, choices: Remembered
       await choices.set(uri, variant ? { ...rest, variant } : rest);
     }),
   );
+}
+
+/** The procedure being written; while a preview or the tree has the focus, the one beside it. */
+function editorMeant(): TextEditor | undefined {
+  const isOurs = (editor: TextEditor): boolean => editor.document.languageId === LANGUAGE;
+  const active = window.activeTextEditor;
+  return active ? [active].find(isOurs) : window.visibleTextEditors.find(isOurs);
 }
 
 function isSection(node: Node): node is StateSection {

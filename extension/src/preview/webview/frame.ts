@@ -40,10 +40,11 @@ export function guideFrame(frame: HTMLIFrameElement, nonce: string, reader: Read
     const top = rows(page()).find((row) => row.getBoundingClientRect().bottom > 0);
     if (top) reader.scrolled(lineOf(top));
   });
-  // The guide's own dark colours ask `prefers-color-scheme`, which in a frame is the scheme of the frame element.
+  let styles: readonly string[] = [];
   const wear = (theme: 'light' | 'dark'): void => {
     frame.style.colorScheme = theme;
     page().documentElement.dataset.theme = theme;
+    setStyles(page(), [...styles.map((style) => inTheme(style, theme)), OWN_STYLE], nonce);
   };
   return {
     show: (html, theme) => {
@@ -53,11 +54,7 @@ export function guideFrame(frame: HTMLIFrameElement, nonce: string, reader: Read
       const own = page();
       copyAttributes(made.documentElement, own.documentElement);
       copyAttributes(made.body, own.body);
-      setStyles(
-        own,
-        [...[...made.querySelectorAll('style')].map((style) => style.textContent ?? ''), OWN_STYLE],
-        nonce,
-      );
+      styles = [...made.querySelectorAll('style')].map((style) => style.textContent ?? '');
       for (const style of made.body.querySelectorAll('style')) style.remove();
       own.body.replaceChildren(...[...made.body.childNodes].map((node) => own.importNode(node, true)));
       wear(theme);
@@ -90,6 +87,16 @@ function rowOf(page: Document, line: number): HTMLElement | undefined {
     if (own <= line && (best === undefined || own >= lineOf(best))) best = row;
   }
   return best;
+}
+
+/**
+ * The guide's own dark colours ask `prefers-color-scheme`, which is the scheme of the machine and not of the editor's
+ * theme: the question is answered here.
+ */
+function inTheme(style: string, theme: 'light' | 'dark'): string {
+  return style.replace(/\(\s*prefers-color-scheme\s*:\s*(light|dark)\s*\)/g, (_all, asked: string) =>
+    asked === theme ? '(min-width: 0)' : '(max-width: 0)',
+  );
 }
 
 /** Styles that have not changed stay, so that typing does not make the page flicker. */

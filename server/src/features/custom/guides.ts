@@ -1,5 +1,5 @@
 // Choices, preview, print and issue: the questions about guides, answered by the renderers that were lent.
-import { LANGUAGES, type Span } from '@baywright/language';
+import { LANGUAGES, type Span, statusesAfter } from '@baywright/language';
 import {
   type Choices,
   type ChoicesQuestion,
@@ -38,6 +38,7 @@ export const choices = documentFeature<ChoicesQuestion>(
       languages: LANGUAGES.filter((l) => settings.languages.includes(l)),
       canMakePdf: view.renderers.canMakePdf,
       status: statusOf(model),
+      nextStatuses: statusesAfter(statusOf(model)),
     };
   },
 );

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../language/src/diagnostics/define.js';
 import { afterFix, checkMarked, findingsOf, readMarked } from '../suite-helper.js';
+import { checkOnly } from './only.js';
 
 const onlyQ = (files: ReadonlyMap<string, string>): Finding[] =>
   findingsOf(files).filter((f) => f.code.startsWith('Q'));
@@ -266,4 +267,29 @@ test('every fix that changes a figure leaves one that is understood', () => {
       ).toEqual([]);
     }
   }
+});
+
+describe('trouble codes', () => {
+  const job = (title: string, lines: string) => `procedure A-1: ${title}
+
+tools
+  code-reader: Code reader
+
+inspection
+  step: Look
+${lines}
+`;
+  test.each([
+    ['codes of every system', job('Look', '    scan vehicle: P0301, C1A2B, B1234-1F and U0100.')],
+    ['a part number elsewhere', job('Look', '    clean code-reader: Not PO301.')],
+    ['a title that speaks of no code', job('Bracket B9999, fit', '    clean code-reader')],
+    ['letters alone', job('Look', '    read codes: The BOLD ones.')],
+    [
+      'a figure that no code has second',
+      job('Look', '    read codes: P9301 at most.\n#               ^^^^^ Q121 0 to 3'),
+    ],
+    ['a title', job('Code P03O1, find the cause\n#                   ^^^^^ Q121', '    clean code-reader')],
+  ])('%s', (_, text) => {
+    checkOnly(text, 'Q121');
+  });
 });

@@ -1,8 +1,9 @@
 // V: guards, and values that a combination lacks or has twice.
 import { readdirSync, readFileSync } from 'node:fs';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../language/src/diagnostics/define.js';
 import { checkMarked, findingsOf } from '../suite-helper.js';
+import { checkOnly } from './only.js';
 
 const onlyV = (files: ReadonlyMap<string, string>): Finding[] =>
   findingsOf(files).filter((f) => f.code.startsWith('V'));
@@ -169,4 +170,32 @@ test('the six design procedures have no fault of quantities, names or variants b
     .map((f) => `${f.file} ${f.code} ${f.message}`);
   // The bleed screw's turns stand nowhere in its entry.
   expect(told).toEqual(['procedures/CH-08-clutch-hydraulics.bay N309 `bleed-screw` has no `turns`']);
+});
+
+describe('identification numbers', () => {
+  const van = (vin: string) => `catalogue: Van
+
+vehicles
+  van: Delivery van
+    vin ${vin}
+`;
+  test.each([
+    ['a range', '1M8GDM9AXKP042788 to 1M8GDM9AXKP042788'],
+    ['a European range without check digits', 'SX7M300ALJ1000001 to SX7M300ALS1999999'],
+    ['one number', 'SX7M300ALJ1000001'],
+    ['not known yet', '?'],
+    ['over the turn of the year codes', 'SX7M300ALY1000001 to SX7M300AL11000001'],
+    ['short', 'SX7M300 to SX7M300ALS1999999\n#       ^^^^^^^ V107 17 characters, this has 7'],
+    ['a check digit that does not add up', '1M8GDM9A1KP042788\n#       ^^^^^^^^^^^^^^^^^ V107 should be X'],
+    [
+      'two lines',
+      'SX7M300ALJ1000001 to SX7M400ALS1999999\n#       ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ V108 different vehicle lines',
+    ],
+    [
+      'a later serial first',
+      'SX7M300ALJ1000009 to SX7M300ALJ1000001\n#       ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ V108 later number',
+    ],
+  ])('%s', (_, vin) => {
+    checkOnly(van(vin), 'V107', 'V108');
+  });
 });

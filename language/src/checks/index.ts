@@ -29,6 +29,8 @@ import { usualCautions } from './usual-cautions.js';
 import { threadsAndHeads } from './threads-and-heads.js';
 import { tighteningLines } from './tightening-lines.js';
 import { labour } from './labour.js';
+import { troubleCodes } from './trouble-codes.js';
+import { vin } from './vin.js';
 import { torqueEntries } from './torque-entries.js';
 
 export const CHECKS: readonly Check[] = [
@@ -36,6 +38,7 @@ export const CHECKS: readonly Check[] = [
   twoPlacesAgree,
   numbersInText,
   unknownValues,
+  troubleCodes,
   imports,
   undeclared,
   declaredNames,
@@ -48,6 +51,7 @@ export const CHECKS: readonly Check[] = [
   ruleLines,
   ruleWords,
   variants,
+  vin,
   threadsAndHeads,
   jointStrength,
   torqueEntries,

@@ -19,6 +19,7 @@ import { implausibleValue } from './q117-implausible.js';
 import { twoPlaces } from './q118-two-values.js';
 import { numberInText } from './q119-number-in-text.js';
 import { valueNotKnown } from './q120-value-not-known.js';
+import { troubleCodeForm } from './q121-trouble-code-form.js';
 
 export const QUANTITY_DIAGNOSTICS = [
   unknownUnit,
@@ -41,6 +42,7 @@ export const QUANTITY_DIAGNOSTICS = [
   twoPlaces,
   numberInText,
   valueNotKnown,
+  troubleCodeForm,
 ] as const;
 
 export {

@@ -4,6 +4,8 @@ import { twoValues } from './v103-value-twice.js';
 import { guardNeverHolds } from './v104-guard-never-holds.js';
 import { unknownOption } from './v105-unknown-option.js';
 import { unknownOptionValue } from './v106-unknown-option-value.js';
+import { vinUnreadable } from './v107-vin-unreadable.js';
+import { vinRange } from './v108-vin-range.js';
 
 export const VARIANT_DIAGNOSTICS = [
   valueGap,
@@ -11,6 +13,8 @@ export const VARIANT_DIAGNOSTICS = [
   guardNeverHolds,
   unknownOption,
   unknownOptionValue,
+  vinUnreadable,
+  vinRange,
 ] as const;
 
 export { guardNeverHolds, twoValues, unknownOption, unknownOptionValue, valueGap };

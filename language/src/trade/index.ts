@@ -112,9 +112,9 @@ export {
   timeline,
   timeText,
 } from './time.js';
-export { dtcCheck, type TroubleCode } from './trouble-code.js';
+export { dtcCheck, dtcMeant, type TroubleCode } from './trouble-code.js';
 export { AUS32, ureaCheck } from './urea.js';
-export { type VinCheck, vinCheck, vinInRange } from './vin.js';
+export { type VinCheck, vinCheck, vinInRange, vinMeant, vinRangeFault } from './vin.js';
 export {
   type AdapterSetting,
   chooseWrench,

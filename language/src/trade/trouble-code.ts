@@ -47,3 +47,10 @@ function whyNot(code: string): string {
   if (!/^.[0-3]/.test(code)) return 'the second character of a trouble code is 0 to 3';
   return 'a trouble code has a letter and four characters, as in P0301, and may add a fault type, as in U0100-87';
 }
+
+/** The code that was probably meant where letters were read for figures: `PO3O1` is `P0301`. Undefined where none is near. */
+export function dtcMeant(text: string): string | undefined {
+  const printed = text.trim().toUpperCase();
+  const meant = dtcCheck(printed.charAt(0) + printed.slice(1).replace(/[OQ]/g, '0').replace(/[IL]/g, '1'));
+  return meant.ok && meant.printed !== printed ? meant.printed : undefined;
+}

@@ -98,3 +98,22 @@ export function vinInRange(vin: string, from: string, to: string): boolean | und
 function place(vin: string): string {
   return String(YEARS.indexOf(vin.charAt(9))).padStart(2, '0') + vin.slice(11);
 }
+
+/**
+ * Why two VINs are not the ends of one range: of two vehicle lines (first eight characters), or the later first.
+ * Undefined where they are, and where either is not 17 characters. A year code stands for a year every 30 years, so
+ * two codes more than 15 apart are taken to lie around the turn of that round.
+ */
+export function vinRangeFault(from: string, to: string): 'two lines' | 'reversed' | undefined {
+  const [a, b] = [from, to].map((t) => t.replace(/[\s-]/g, '').toUpperCase());
+  if (a?.length !== 17 || b?.length !== 17) return undefined;
+  if (a.slice(0, 8) !== b.slice(0, 8)) return 'two lines';
+  const years = YEARS.indexOf(a.charAt(9)) - YEARS.indexOf(b.charAt(9));
+  if (Math.abs(years) > 15) return undefined;
+  return years > 0 || (years === 0 && a[10] === b[10] && a.slice(11) > b.slice(11)) ? 'reversed' : undefined;
+}
+
+/** The VIN with the letters that no VIN has read as the figures they are taken for: I as 1, O and Q as 0. */
+export function vinMeant(text: string): string {
+  return text.toUpperCase().replace(/I/g, '1').replace(/[OQ]/g, '0');
+}

@@ -6,6 +6,7 @@ import { imports } from './imports.js';
 import { kindsFit } from './kinds-fit.js';
 import { performed } from './performed.js';
 import { referred } from './referred.js';
+import { cyclicRelations } from './relation-cycles.js';
 import { ruleLines } from './rule-lines.js';
 import { ruleWords } from './rule-words.js';
 import { statementWords } from './statement-words.js';
@@ -48,6 +49,7 @@ export const CHECKS: readonly Check[] = [
   values,
   performed,
   referred,
+  cyclicRelations,
   ruleLines,
   ruleWords,
   variants,

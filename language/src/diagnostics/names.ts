@@ -16,6 +16,7 @@ import { countNotTaken } from './n210-count-not-taken.js';
 import { countTooGreat } from './n211-count-too-great.js';
 import { builtInMisused } from './n212-built-in-misused.js';
 import { clauseForm } from './n213-clause-form.js';
+import { relationCycle } from './n214-relation-cycle.js';
 import { importNotFound } from './n301-import-not-found.js';
 import { importCycle } from './n302-import-cycle.js';
 import { importOutside } from './n303-import-outside.js';
@@ -45,6 +46,7 @@ export const NAME_DIAGNOSTICS = [
   countTooGreat,
   builtInMisused,
   clauseForm,
+  relationCycle,
   importNotFound,
   importCycle,
   importOutside,

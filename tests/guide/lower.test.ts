@@ -386,3 +386,29 @@ installation
   ]);
   expect(lines).toContain('[end] Fill after 2 h.');
 });
+
+it('keeps a rule that begins again as one ban while nothing it forbids is done between', () => {
+  const work = (between: string) => `${HEAD}
+rules
+  still: Nobody turns the wheel while it is loose.
+    never turn wheel
+    while wheel-nut loose
+
+preparation
+  step: Work
+    loosen wheel-nut
+    inspect wheel
+    torque wheel-nut
+    ${between}
+    loosen wheel-nut
+    inspect wheel
+    torque wheel-nut
+`;
+  const spans = (between: string) =>
+    lower(work(between)).document.bans.map(({ fromRow, untilRow }) => [fromRow, untilRow]);
+  expect(spans('inspect wheel')).toEqual([['r1-1', 'r1-7']]);
+  expect(spans('turn wheel')).toEqual([
+    ['r1-1', 'r1-3'],
+    ['r1-5', 'r1-7'],
+  ]);
+});

@@ -33,15 +33,18 @@ export function withBans(
 function spansOf(walk: Walk): readonly Span[] {
   const { print } = walk;
   if (!print.run) return [];
-  const found = bansInForce(print.run).flatMap((ban, i): Span[] => {
+  const found = bansInForce(print.run).flatMap((ban, i): RuleSpan[] => {
     const from = walk.acts.get(ban.from.index)?.first;
     const to = ban.to ? walk.acts.get(ban.to.index)?.last : undefined;
     const isHere = print.job.universe.diagrams.and(ban.when, print.when) !== 0;
     return from && isHere && !isShort(from, to)
-      ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban) }]
+      ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban), ban }]
       : [];
   });
-  return [...found.reduce<readonly Span[]>(joined, []), ...clockSpans(walk)];
+  return [
+    ...found.reduce<readonly RuleSpan[]>((spans, next) => joined(walk, spans, next), []),
+    ...clockSpans(walk),
+  ];
 }
 
 /** Clocks run in the same bar: until when nothing may be filled, torqued or run. */
@@ -51,12 +54,33 @@ function clockSpans(walk: Walk): Span[] {
     .map(({ told, from, to }, i) => ({ id: `clock-${i}`, from, to, told }));
 }
 
-/** One rule that holds for one side and, before that ends, for the other, is one ban. */
-function joined(spans: readonly Span[], next: Span): readonly Span[] {
-  const before = spans.find((span) => span.told === next.told && (!span.to || !isBefore(span.to, next.from)));
+interface RuleSpan extends Span {
+  readonly ban: BanInForce;
+}
+
+/**
+ * A rule that ends and begins again is one ban while nothing of what it forbids happens between: one bar to heed, not
+ * two. So is one that holds for one side and, before that ends, for the other.
+ */
+function joined(walk: Walk, spans: readonly RuleSpan[], next: RuleSpan): readonly RuleSpan[] {
+  const before = spans.find(
+    (span) => span.told === next.told && (isOverlap(span, next) || !isDoneBetween(walk, span, next)),
+  );
   if (!before) return [...spans, next];
-  const to = !before.to || !next.to ? undefined : isBefore(before.to, next.to) ? next.to : before.to;
-  return spans.map((span) => (span === before ? { ...before, to } : span));
+  const isLater = before.to && next.to && isBefore(before.to, next.to);
+  const to = !before.to || !next.to ? undefined : isLater ? next.to : before.to;
+  return spans.map((span) => (span === before ? { ...before, to, ban: next.ban } : span));
+}
+
+const isOverlap = (span: Span, next: Span): boolean => !span.to || !isBefore(span.to, next.from);
+
+/** Whether what the rule forbids is rightly done after one span and before the other. */
+function isDoneBetween({ print }: Walk, { ban }: RuleSpan, next: RuleSpan): boolean {
+  const { form } = ban.rule;
+  const verbs = form.head === 'never' ? form.pattern.verbs.map(({ text: verb }) => verb) : [];
+  const from = ban.to?.index ?? Number.POSITIVE_INFINITY;
+  const acts = print.run?.machine.acts.slice(from + 1, next.ban.from.index) ?? [];
+  return acts.some(({ statement }) => statement !== undefined && verbs.includes(statement.verb.word));
 }
 
 /** A ban that the next row lifts needs no bar: the row says what to do. */

@@ -1,5 +1,5 @@
 // The sample guides as text, as their readers get them: a change of wording or count shows here.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { createLibrary, DIAGNOSTICS, readSettings, type Settings } from '@baywright/language';
@@ -58,14 +58,21 @@ it.each(GUIDES)('%s', async (name, path, choice) => {
   );
 });
 
-it.each(GUIDES.filter(([, , { sheet }]) => sheet === undefined))(
-  '%s ends with nothing off and nothing to torque',
-  (_name, path, choice) => {
-    const rows = [...walkBlocks(sample(path, choice).document.blocks)].flatMap((block) =>
-      block.kind === 'row' ? [block] : [],
-    );
+const PROCEDURES = readdirSync(join(SAMPLES, 'procedures')).filter((name) => name.endsWith('.bay'));
+const PRINTS = PROCEDURES.flatMap((name) =>
+  [undefined, 'left', 'right'].map((side) => [name, side] as const),
+);
+
+it.each(PRINTS)(
+  '%s, side %s, ends with nothing off and nothing to torque, and numbers each row once',
+  (name, side) => {
+    const { document } = sample(`procedures/${name}`, side === undefined ? {} : { side });
+    const rows = [...walkBlocks(document.blocks)].flatMap((block) => (block.kind === 'row' ? [block] : []));
     expect(rows.at(-1)?.rail).toEqual({ off: 0, loose: 0 });
     const ids = rows.map(({ id }) => id);
     expect(new Set(ids).size).toBe(ids.length);
+    // The page counts by the changes of its rows alone: it must come to the same end.
+    const open = new Map(rows.flatMap(({ changes }) => changes).map(({ thing, to }) => [thing, to]));
+    expect([...open].filter(([, to]) => to !== 'done')).toEqual([]);
   },
 );

@@ -75,7 +75,9 @@ describe('undeclared names', () => {
     expect(lines).toContain('fluids\n  gear-oil: Gear oil\n');
     expect(lines).toContain('  ignition: Ignition\n    off\n');
     expect(lines).toContain('supplies\n  seal-paste: Seal paste\n');
-    expect(lines).toContain('places\n  rear-wheels: Rear wheels\n');
+    expect(lines).toContain(
+      'places\n  filler: Filler\n  knuckle-face: Knuckle face\n  rear-wheels: Rear wheels\n',
+    );
   });
 
   test('the entries of a catalogue may name what each procedure declares', () => {
@@ -90,12 +92,122 @@ fluids
     );
   });
 
-  test('names on lines that cannot be read are left alone', () => {
+  test('names on entries that cannot be read are left alone', () => {
     checkMarked(
-      job(`    remove hub-bolt, hub
-    remvoe spacer, shim
-    install spacer
+      `procedure A-1: Hub, replace
+
+parts
+  spacer, 3 of: Spacer
+
+removal
+  step: Take the hub off
+    remvoe shim, washer
+    remove spacer, shim
+#                  ^^^^ N101
+`,
+      onlyN,
+    );
+  });
+
+  test.each([
+    ['measure charge-voltage', 'charge-voltage', 'a limit'],
+    ['adjust belt-tension', 'belt-tension', 'an adjustment'],
+    ['clean hub with wire-brush at knuckle-face', 'knuckle-face', 'a place'],
+    ['align hub to upper-frame', 'upper-frame', 'a place'],
+    ['apply ? to knuckle', 'knuckle', 'a place'],
+    ['hang hub on spring-seat', 'spring-seat', 'a place'],
+    ['loosen cable-stop', 'cable-stop', 'a set of fasteners'],
+    ['loosen stop-nut\n    adjust stop-nut', 'stop-nut', 'a set of fasteners'],
+    ['clean knuckle\n    remove knuckle', 'knuckle', 'a part'],
+    ['support subframe', 'subframe', 'a part'],
+  ])('%s: `%s` is declared as %s', (line, name, kind) => {
+    const found = findingsOf(readMarked(job(`    ${line}\n`)).files).filter((f) => f.code === 'N101');
+    const titles = found.flatMap((f) => f.fixes.map((fix) => fix.title));
+    expect(titles).toContain(`Declare \`${name}\` as ${kind}`);
+  });
+
+  test('the places of fluids and faces of sealed joints are places', () => {
+    const text = `procedure A-1: Cover, reseal
+
+parts
+  cover: Cover
+    sealed with axle-sealant on cover-face
+
+fluids
+  oil: Oil
+    in rear-case
+    until level at sight-glass
+`;
+    const all = onlyN(readMarked(text).files)
+      .flatMap((f) => f.fixes)
+      .find((fix) => fix.title.startsWith('Declare all'));
+    const mended = [...afterFix(readMarked(text).files, all?.edits ?? []).values()].join('');
+    expect(mended).toContain(
+      'places\n  cover-face: Cover face\n  rear-case: Rear case\n  sight-glass: Sight glass\n',
+    );
+  });
+
+  test('a vehicle by its own name is `vehicle` to the verbs that move it', () => {
+    const [truck, motor] = checkMarked(
+      job(`    raise truck
+#         ^^^^^ N101 \`truck\` is not declared
+    support truck
+    lower truck
+    run motor
+#       ^^^^^ N101
 `),
+      onlyN,
+    );
+    expect(truck?.fixes[0]).toMatchObject({ title: 'Write `vehicle`', preferred: true });
+    expect(truck?.fixes[0]?.edits).toHaveLength(3);
+    expect(motor?.fixes[0]?.title).toBe('Write `engine`');
+  });
+});
+
+describe('what a lead types in a hurry', () => {
+  test('a condition is set, whatever verb stands before it', () => {
+    const [found] = checkMarked(
+      job(`    lower selector
+#         ^^^^^^^^ N201
+`),
+      onlyN,
+    );
+    expect(found?.fixes.map((fix) => fix.title)).toEqual([
+      'Write `set selector park`',
+      'Write `set selector neutral`',
+    ]);
+    expect(
+      [...afterFix(readMarked(job('    lower selector\n')).files, found?.fixes[0]?.edits ?? []).values()][0],
+    ).toContain('    set selector park\n    set selector park\n');
+  });
+
+  test('a state behind a condition is met with `set`', () => {
+    const [found] = checkMarked(
+      job(`    turn selector off
+#                 ^^^ G203
+`),
+      (files) => findingsOf(files).filter((f) => f.code === 'G203'),
+    );
+    expect(found?.advice).toBe('a condition is set: `set selector off`');
+  });
+
+  test('values behind `measure` belong to the limit, whatever their unit', () => {
+    const text = job(`    measure lever-travel, 4 to 6 clocks
+#                         ^^^^^^^^^^^^^ N203
+`).replace('removal', 'limits\n  lever-travel: Travel of the lever\n    4 to 6 clicks, per ?\n\nremoval');
+    const found = checkMarked(text, (files) =>
+      findingsOf(files).filter((f) => /^(N|Q1)/.test(f.code) && f.code !== 'Q120'),
+    );
+    expect(found[0]?.advice).toBe(
+      'the values stand at the limit, below `lever-travel: …` in `limits`: `4 to 6 clocks`',
+    );
+  });
+
+  test('the oil of the gearbox may be what a lip is oiled with', () => {
+    checkMarked(
+      job(`    lubricate hub with gear-oil
+    flush hub with gear-oil
+`).replace('removal', 'fluids\n  gear-oil: Gear oil\n\nremoval'),
       onlyN,
     );
   });

@@ -39,17 +39,27 @@ const TELLING: readonly (readonly [RegExp, ThingKind])[] = [
   [/(^|-)(cleaner|degreaser|sealant|grease|solvent|compound|threadlocker|paste)$/, 'supply'],
   [/(^|-)(rag|pan|tray|bottle|cover-sheet|sheet|cap)$/, 'temporary'],
   [/(^|-)(oil|coolant|fluid|fuel|refrigerant)$/, 'fluid'],
+  [/(^|-)(faces?|frame|marks?|points?|groove|rim|floor|ground|ramp|bench|dipstick|sight-glass)$/, 'place'],
 ];
 
-/** The kind that fits all the uses of a name: each use gives the kinds that fit it, none when any does. */
-export function kindFromUses(name: string, uses: readonly (readonly ThingKind[])[]): ThingKind {
-  const fits = (kind: ThingKind): boolean =>
-    uses.every((kinds) => kinds.length === 0 || kinds.includes(kind));
-  const told = TELLING.find(([pattern, kind]) => pattern.test(name) && fits(kind))?.[1];
-  if (told) return told;
-  const wanted = uses.flat();
-  const fitting = LIKELY.filter((kind) => wanted.length === 0 || wanted.includes(kind));
-  return fitting.find(fits) ?? fitting[0] ?? 'part';
+/**
+ * The kind that fits all the uses of a name: each use gives the kinds that fit it, none when any does. `meant` is the
+ * kind that the verbs and clauses around it point to. Where no kind fits them all, the one that fits most.
+ */
+export function kindFromUses(
+  name: string,
+  uses: readonly (readonly ThingKind[])[],
+  meant?: ThingKind,
+): ThingKind {
+  const fitting = (kind: ThingKind): number =>
+    uses.filter((kinds) => kinds.length === 0 || kinds.includes(kind)).length;
+  const fits = (kind: ThingKind): boolean => fitting(kind) === uses.length;
+  const told = TELLING.find(([pattern]) => pattern.test(name))?.[1];
+  if (told && fits(told)) return told;
+  if (meant && fits(meant)) return meant;
+  const most = Math.max(0, ...LIKELY.map(fitting));
+  const best = most === 0 ? [] : LIKELY.filter((kind) => fitting(kind) === most);
+  return best.find((kind) => kind === told) ?? best[0] ?? 'part';
 }
 
 /** One fix that declares all of the names. */

@@ -49,7 +49,7 @@ function hidingPlace({ first, again }: Clash, { file }: Job): Span | undefined {
 function unused(job: Job): Finding[] {
   const { file } = job;
   if (file.kind !== 'procedure' || file.work.length === 0) return [];
-  const used = wordsOnBrokenLines(job);
+  const used = wordsOnBrokenLines(file.lines);
   for (const { way, name } of mentionsIn(file.tree)) if (way !== 'declares') used.add(name.text);
   const known = file.things.map((thing) => thing.name);
   for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) used.add(near);

@@ -1,6 +1,8 @@
 // One cause, one finding. What is wrong with a written figure makes what follows from it an echo: a pressure in the
-// place of a torque has no strength to judge. So does a statement that names what its verb cannot take.
+// place of a torque has no strength to judge. So does a statement that names what its verb cannot take, and a figure
+// where none goes is not judged at all.
 import type { Finding } from '../diagnostics/define.js';
+import { clauseNotForVerb } from '../diagnostics/names.js';
 import { numberInText, valueNotKnown } from '../diagnostics/quantities.js';
 
 /** Drops fastener findings on figures, and state findings on statements, that already have one of their own. */
@@ -10,7 +12,9 @@ export function withoutEchoes(findings: readonly Finding[]): readonly Finding[] 
   );
   const statements = findings.filter(({ code }) => code.startsWith('N2'));
   if (figures.length + statements.length === 0) return findings;
+  const misplaced = statements.filter(({ code }) => code === clauseNotForVerb.code);
   return findings.filter((f) => {
+    if (figures.includes(f)) return !misplaced.some((n) => touch(n, f));
     if (f.code.startsWith('F')) return !figures.some((q) => touch(q, f));
     return !f.code.startsWith('S') || !statements.some((n) => touch(n, f));
   });

@@ -1,5 +1,5 @@
 // N201, N202, N211, N212: whether what is named is of a kind that its place takes, and not more than there are.
-import { type Finding, finding } from '../diagnostics/define.js';
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { builtInMisused, countTooGreat, wrongKind, wrongKindInClause } from '../diagnostics/names.js';
 import { countKnown } from '../names/figures.js';
 import type { Job } from '../names/job.js';
@@ -34,7 +34,7 @@ function kindFault(use: NameUse, thing: Thing, { file }: Job): Finding | undefin
     if (verb.on[thing.kind]) return undefined;
     return finding(
       wrongKind,
-      { file: file.path, span, related: declaredAt(thing) },
+      { file: file.path, span, related: declaredAt(thing), fixes: setFixes(use, thing, file.path) },
       {
         name: thing.name,
         kind: oneOf(thing.kind),
@@ -57,6 +57,16 @@ function kindFault(use: NameUse, thing: Thing, { file }: Job): Finding | undefin
     { file: file.path, span, related: declaredAt(thing) },
     { name: thing.name, kind: oneOf(thing.kind), clause, takes: manyOf(use.kinds) },
   );
+}
+
+/** `lower forks` means `set forks lowered`: a line for each value of the condition. */
+function setFixes({ at, line, name }: NameUse, thing: Thing, file: string): Fix[] {
+  if (at.form !== 'object' || thing.kind !== 'condition' || at.statement.objects.length > 1) return [];
+  const span = { start: line.code.start, end: name.end };
+  return thing.values.map((value) => {
+    const text = `set ${thing.name} ${value.text}`;
+    return { title: `Write \`${text}\``, edits: [{ file, span, text }] };
+  });
 }
 
 function builtInFault(

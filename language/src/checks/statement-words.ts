@@ -67,6 +67,7 @@ function faultsOf(statement: BoundStatement): Finding[] {
           verb: verb.word,
           clause: saidAs(clause),
           takes: takenBy(statement),
+          limit: limitIn(statement, clause),
         }),
       );
     else found.push(...formFaults(statement, clause, slot));
@@ -86,6 +87,17 @@ function faultsOf(statement: BoundStatement): Finding[] {
     );
   }
   return found;
+}
+
+/** The limit that the values behind `measure` belong to, and the values as they are written. */
+function limitIn(
+  { verb, line }: BoundStatement,
+  clause: Clause,
+): { readonly name: string; readonly values: string } | undefined {
+  const name = line.items[0]?.name.text;
+  if (verb.word !== 'measure' || !isBare(clause) || name === undefined) return undefined;
+  const values = line.tokens.filter((token) => token.start >= clause.start && token.end <= clause.end);
+  return { name, values: values.map((token) => token.image).join(' ') };
 }
 
 function formFaults({ verb, file }: BoundStatement, clause: Clause, slot: ClauseSlot): Finding[] {

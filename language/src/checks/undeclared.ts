@@ -2,6 +2,7 @@
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { undeclared as undeclaredName } from '../diagnostics/names.js';
 import { everyLine, type Job } from '../names/job.js';
+import type { Line } from '../syntax/tree.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
@@ -16,16 +17,18 @@ export const undeclared: Check = ({ job }) => {
   // While an import is missing, most of these are only its echo; and the entries of a catalogue may name things that
   // each procedure declares. What is near to a known name is a slip in either.
   const isOpen = job.scope.missing.length > 0 || job.file.kind !== 'procedure';
+  const toDeclare = all.filter(({ name }) => machinesMeant(groups.get(name) ?? []).length === 0);
   const wanted = isOpen
     ? all.filter(({ name }) => nearest(name, fittingNames(job, groups.get(name) ?? [])).length > 0)
     : all;
-  return wanted.map((each) => report(job, each, groups.get(each.name) ?? [], wanted));
+  return wanted.map((each) => report(job, each, groups.get(each.name) ?? [], isOpen ? wanted : toDeclare));
 };
 
 /** Uses of names that nothing declares, by name. */
 export function undeclaredUses(job: Job): ReadonlyMap<string, readonly NameUse[]> {
   const groups = new Map<string, NameUse[]>();
-  const unreadable = wordsOnBrokenLines(job);
+  const work = new Set<Line>(job.file.work);
+  const unreadable = wordsOnBrokenLines(job.file.lines.filter((line) => !work.has(line)));
   for (const use of nameUses(job)) {
     if (job.scope.resolve(use.name.text) || unreadable.has(use.name.text)) continue;
     if (use.at.form === 'clause' && movedPart(use.at.statement, use.at.clause.word)) continue;
@@ -36,10 +39,10 @@ export function undeclaredUses(job: Job): ReadonlyMap<string, readonly NameUse[]
   return groups;
 }
 
-/** Words of lines that could not be read: one of them may be the missing entry. */
-export function wordsOnBrokenLines({ file }: Job): Set<string> {
+/** Words of lines that could not be read: outside the work, one of them may be the missing entry. */
+export function wordsOnBrokenLines(lines: readonly Line[]): Set<string> {
   const words = new Set<string>();
-  for (const line of everyLine(file.lines))
+  for (const line of everyLine(lines))
     if (line.broken || line.kind === 'unread') for (const token of line.tokens) words.add(token.image);
   return words;
 }
@@ -48,16 +51,36 @@ function described(name: string, uses: readonly NameUse[]): Undeclared {
   const kind = kindFromUses(
     name,
     uses.map((use) => use.kinds),
+    meantBy(uses),
   );
   const values = [...new Set(uses.flatMap((use) => (use.item?.value ? [use.item.value.text] : [])))];
   return { name, kind, values: kind === 'condition' ? values : [] };
+}
+
+/** What shops mean by a name that they measure or adjust; what is only pointed at and never worked on is a place. */
+function meantBy(uses: readonly NameUse[]): ThingKind | undefined {
+  const verbs = uses.flatMap(({ at }) => (at.form === 'object' ? [at.statement.verb.word] : []));
+  if (verbs.includes('measure') || verbs.includes('read')) return 'limit';
+  if (verbs.includes('adjust')) return 'adjustment';
+  return verbs.every((word) => word === 'clean') ? 'place' : undefined;
+}
+
+/** `vehicle` for `truck`, behind a verb that moves nothing else. */
+function machinesMeant(uses: readonly NameUse[]): readonly string[] {
+  const machines = uses.flatMap(({ at, kinds }) =>
+    at.form === 'object' && kinds.every((kind) => kind === 'machine')
+      ? (at.statement.verb.machines ?? [])
+      : [],
+  );
+  return machines.slice(0, 1);
 }
 
 function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: readonly Undeclared[]): Finding {
   const { file } = job;
   const [first, ...rest] = uses;
   const span = { start: first?.name.start ?? 0, end: first?.name.end ?? 0 };
-  const near = nearest(wanted.name, fittingNames(job, uses));
+  const machines = machinesMeant(uses);
+  const near = machines.length > 0 ? machines : nearest(wanted.name, fittingNames(job, uses));
   const fixes: Fix[] = near.map((word) => ({
     title: `Write \`${word}\``,
     edits: uses.map(({ name }) => ({
@@ -67,9 +90,10 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
     })),
     ...(near.length === 1 ? { preferred: true as const } : {}),
   }));
-  fixes.push(
-    declareFix(file, [wanted], `Declare \`${wanted.name}\` as ${oneOf(wanted.kind)}`, near.length === 0),
-  );
+  if (machines.length === 0)
+    fixes.push(
+      declareFix(file, [wanted], `Declare \`${wanted.name}\` as ${oneOf(wanted.kind)}`, near.length === 0),
+    );
   if (all.length > 1) fixes.push(declareFix(file, all, `Declare all ${all.length} undeclared names`, false));
   const related = rest.map(({ name }) => ({
     file: file.path,

@@ -23,9 +23,9 @@ export function facesOf(job: Job, part: Thing): Thing[] {
   return faces;
 }
 
-/** The parts whose joint a statement wets: `apply SEALANT to FACE`, sealed with it on that face. */
+/** The parts whose joint a statement wets: `apply SEALANT to FACE`, sealed with it on that face; on any, when the face is not declared. */
 export function joinsAt(job: Job, statement: BoundStatement | undefined, supply: Thing): Thing[] {
-  const faces = statement?.named('to').map((o) => o.thing) ?? [];
+  const faces = statement?.named('to').flatMap((o) => o.thing ?? []) ?? [];
   return job.inverse(supply, 'sealed with')
     .map((r) => r.of)
     .filter((part) => faces.length === 0 || faces.includes(part) || facesOf(job, part).some((f) => faces.includes(f)));

@@ -9,6 +9,7 @@ import { SECTION_BY_WORD, SECTIONS, type SectionDef } from '../vocabulary/sectio
 import { SIGNALS } from '../vocabulary/signals.js';
 import { isValueWord, KEYWORDS, phraseAt, phrasesOf } from './keywords.js';
 import { oneEditAway } from './slips.js';
+import { STATES } from './states.js';
 import { Comma, endOf, Hole, NumberToken, Word } from './tokens.js';
 
 /** Where the lines of a block stand, and what kind of thing the entry or section above declares. */
@@ -174,9 +175,6 @@ function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   const isState = isWork(place.context) && more === undefined && STATES.has(state?.image ?? '');
   return unknown(word, isState ? [`set ${word}`] : nearest(word, wordsOpening(place)));
 }
-
-/** What shops write behind a switch, lever or lock that they mean to set. */
-const STATES = new Set(['on', 'off', 'open', 'closed', 'applied', 'released', 'locked', 'unlocked']);
 
 function isKnownElsewhere(word: string): boolean {
   return SECTION_BY_WORD.has(word) || HEADS.some((head) => head.word === word && head.kind !== 'text');

@@ -7,10 +7,17 @@ import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { span } from '../text/span.js';
 import { nearest } from '../vocabulary/near.js';
 import type { LineSource } from './line-source.js';
+import { STATES } from './states.js';
 import { Comma, endOf, Junk, StringToken, Word, wordOf } from './tokens.js';
+import type { Name } from './tree.js';
 
-/** The finding for a token that no rule takes. `before` is the token in front of it. */
-export function reportLeftover(token: IToken, before: IToken | undefined, source: LineSource): Finding {
+/** The finding for a token that no rule takes. `before` is the token in front of it, `verb` that of its statement. */
+export function reportLeftover(
+  token: IToken,
+  before: IToken | undefined,
+  source: LineSource,
+  verb?: Name,
+): Finding {
   const { file, base } = source;
   const at = span(base + token.startOffset, base + endOf(token));
   if (token.tokenType === Junk) {
@@ -21,6 +28,15 @@ export function reportLeftover(token: IToken, before: IToken | undefined, source
     return finding(quoteOpen, { file, span: at, fixes: [edit('Close it', file, at.end, at.end, '"')] }, {});
   if (token.tokenType !== Word)
     return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
+  if (verb && before && STATES.has(token.image)) {
+    const meant = `set ${before.image} ${token.image}`;
+    const fixes = [edit(`Write \`${meant}\``, file, verb.start, at.end, meant)];
+    return finding(
+      unexpected,
+      { file, span: at, fixes },
+      { what: described(token), hint: `a condition is set: \`${meant}\`` },
+    );
+  }
   const near =
     ORDERS.has(token.image) && source.clauseWords.includes('order')
       ? `order ${token.image}`

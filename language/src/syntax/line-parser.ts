@@ -158,14 +158,14 @@ export class LineParser extends HeadRules {
       items = this.SUBRULE(this.items, { ARGS: [true] });
     });
     this.ACTION(() => {
-      if (VERB_BY_WORD.get(verb.text)?.takesValue !== true) this.reportValues(items);
+      if (VERB_BY_WORD.get(verb.text)?.takesValue !== true) this.reportValues(verb, items);
     });
     const tail: Clauses = this.SUBRULE(this.clauseTail);
     return { verb, items, clauses: tail.clauses, guard: tail.guard };
   });
 
   /** A second name after an item, where the verb takes no value, is a word too many. */
-  private reportValues(items: readonly Item[]): void {
+  private reportValues(verb: Name, items: readonly Item[]): void {
     for (const { name, value } of items) {
       if (value === undefined) continue;
       const token = (at: Name): IToken => ({
@@ -174,7 +174,7 @@ export class LineParser extends HeadRules {
         tokenType: Word,
         tokenTypeIdx: Word.tokenTypeIdx ?? 0,
       });
-      this.firstFinding ??= reportLeftover(token(value), token(name), this.source);
+      this.firstFinding ??= reportLeftover(token(value), token(name), this.source, verb);
       return;
     }
   }

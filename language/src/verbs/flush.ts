@@ -1,6 +1,6 @@
 // flush: rinse a circuit or a passage through.
 import { defineVerb } from '../vocabulary/verb.js';
-import { AIDS, IN_REACH, measured, named, SPOTS } from '../vocabulary/verb-shorthand.js';
+import { IN_REACH, measured, named, SPOTS, WET_AIDS } from '../vocabulary/verb-shorthand.js';
 
 export const flush = defineVerb({
   word: 'flush',
@@ -9,7 +9,7 @@ export const flush = defineVerb({
   bare: measured(['volume', 'mass'], 'How much runs through.'),
   clauses: {
     at: named(SPOTS, 'Where it goes in or comes out.'),
-    with: named(AIDS, 'The fluid or machine.'),
+    with: named(WET_AIDS, 'The fluid or machine.'),
     for: measured(['time'], 'How long.'),
   },
   minutes: 10,

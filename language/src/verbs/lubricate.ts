@@ -1,13 +1,13 @@
 // lubricate: oil or grease something.
 import { defineVerb } from '../vocabulary/verb.js';
-import { AIDS, IN_REACH, named } from '../vocabulary/verb-shorthand.js';
+import { IN_REACH, named, WET_AIDS } from '../vocabulary/verb-shorthand.js';
 
 export const lubricate = defineVerb({
   word: 'lubricate',
   on: { part: IN_REACH, fastener: IN_REACH, connection: IN_REACH, place: IN_REACH, adjustment: IN_REACH },
   object: 'one or more',
   clauses: {
-    with: named(AIDS, 'The oil or grease.'),
+    with: named(WET_AIDS, 'The oil or grease.'),
   },
   minutes: 1,
   phrase: {

@@ -1,6 +1,6 @@
 // prime: fill a pump, filter or line before it runs.
 import { defineVerb } from '../vocabulary/verb.js';
-import { AIDS, IN_REACH, measured, named } from '../vocabulary/verb-shorthand.js';
+import { IN_REACH, measured, named, WET_AIDS } from '../vocabulary/verb-shorthand.js';
 
 export const prime = defineVerb({
   word: 'prime',
@@ -8,7 +8,7 @@ export const prime = defineVerb({
   object: 'one or more',
   bare: measured(['volume', 'count'], 'How much, or how many strokes.'),
   clauses: {
-    with: named(AIDS, 'The fluid or pump.'),
+    with: named(WET_AIDS, 'The fluid or pump.'),
   },
   minutes: 2,
   phrase: {

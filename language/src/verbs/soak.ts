@@ -1,13 +1,13 @@
 // soak: let a liquid work on something.
 import { defineVerb } from '../vocabulary/verb.js';
-import { AIDS, IN_REACH, measured, named } from '../vocabulary/verb-shorthand.js';
+import { IN_REACH, measured, named, WET_AIDS } from '../vocabulary/verb-shorthand.js';
 
 export const soak = defineVerb({
   word: 'soak',
   on: { part: IN_REACH, fastener: IN_REACH, place: IN_REACH, connection: IN_REACH },
   object: 'one or more',
   clauses: {
-    with: named(AIDS, 'The liquid.'),
+    with: named(WET_AIDS, 'The liquid.'),
     in: named(['supply', 'fluid', 'temporary'], 'The bath.'),
     for: measured(['time'], 'How long.'),
   },

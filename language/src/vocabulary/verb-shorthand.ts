@@ -12,6 +12,8 @@ export const RESULT: Effect = { needs: ['reachable'], makes: ['outcome'] };
 
 /** What a hand takes up to do the work; used for `with` nearly everywhere. */
 export const AIDS: readonly ThingKind[] = ['tool', 'supply', 'temporary'];
+/** The same, where a fluid of the vehicle may serve: the lip of a seal is oiled with the oil of its gearbox. */
+export const WET_AIDS: readonly ThingKind[] = [...AIDS, 'fluid'];
 /** What can be pointed at on the vehicle; used for `at`, `on`, `to`, `from`. */
 export const SPOTS: readonly ThingKind[] = ['place', 'part', 'fastener', 'connection'];
 

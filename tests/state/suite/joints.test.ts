@@ -58,6 +58,15 @@ describe('a sealed joint', () => {
     fill oil`,
   );
   example(
+    'on a face that is not declared yet, which has a finding of its own',
+    SEALED.replace('places\n  face: Face\n', ''),
+    `${MADE}
+    wait 1 h
+    torque bolt
+    wait 1 h
+    fill oil`,
+  );
+  example(
     'on a face cleaned before the part came off',
     SEALED,
     `

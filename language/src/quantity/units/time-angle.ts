@@ -149,4 +149,14 @@ export const countUnits = defineUnits('count', [
     fr: 'fois',
     de: 'Mal',
   },
+  {
+    symbol: 'click',
+    spellings: ['clicks', 'notch', 'notches'],
+    factor: '1',
+    isWord: true,
+    en: 'click|clicks',
+    es: 'muesca|muescas',
+    fr: 'cran|crans',
+    de: 'Raste|Rasten',
+  },
 ]);

@@ -9,7 +9,7 @@ import { plural } from '../report/text.js';
 
 export default defineCommand({
   name: 'reissue',
-  summary: 'list the guides to issue again, and which printed copies to pull',
+  summary: 'list the guides to issue again and the copies to pull',
   docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts one revision line for all of them. With --write the line goes into each procedure, which becomes a draft again until it is proved and released.
 
 A slip says which printed copies to pull. The exit code is 1 when there are guides to issue again.`,

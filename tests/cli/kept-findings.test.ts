@@ -1,0 +1,152 @@
+// What a check keeps: a second run says the same without looking again, and a changed or damaged cache is never trusted.
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { type Checked, checkPaths } from '../../compiler/src/cli/check.js';
+import { nodeShell } from '../../compiler/src/cli/node-shell.js';
+import type { Shell } from '../../compiler/src/cli/shell.js';
+import { watchPaths } from '../../compiler/src/cli/watch.js';
+import { CATALOGUE, guide, SHOP } from './desk.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'baywright-kept-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+beforeEach(() => {
+  rmSync(folder, { recursive: true });
+  write(SHOP);
+});
+
+function write(files: Readonly<Record<string, string>>): void {
+  for (const [path, text] of Object.entries(files)) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    writeFileSync(join(folder, path), text);
+  }
+}
+
+const shell = (more: Partial<Shell> = {}): Shell => ({
+  ...nodeShell(),
+  folder,
+  threads: 1,
+  resolve: (path) => join(folder, path),
+  ...more,
+});
+
+/** Files looked at in a check: those whose analysis was made, seen by the steps of progress after the kept ones. */
+async function check(world = shell()): Promise<{ said: string[]; made: number }> {
+  let kept = -1;
+  const checked = await checkPaths(world, [], {
+    progress: (done) => {
+      if (kept < 0) kept = done;
+    },
+  });
+  return { said: said(checked), made: checked.files - kept };
+}
+
+const said = (checked: Checked): string[] =>
+  checked.found.map(({ finding }) => `${finding.file} ${finding.code}`);
+const CACHE = join(folder, '.cache/baywright/findings.json');
+
+describe('kept findings', () => {
+  it('a second run looks at nothing again', async () => {
+    expect(await check()).toEqual({ said: [], made: 3 });
+    expect(await check()).toEqual({ said: [], made: 0 });
+  });
+
+  it('a change is looked at with all it touches, and nothing more', async () => {
+    await check();
+    write({ 'M-1.bay': guide('M-1', 'Door mirror, replace').replace('    torque mirror-bolt\n', '') });
+    expect(await check()).toEqual({ said: ['M-1.bay S303'], made: 1 });
+    expect(await check()).toEqual({ said: ['M-1.bay S303'], made: 0 });
+    write({ 'catalogue/mirrors.bay': CATALOGUE.replace('class 8.8', 'class 10.9') });
+    expect((await check()).made).toBe(3);
+  });
+
+  it.each([
+    ['a number that is taken twice', { 'a.bay': guide('M-1', 'Again') }, 'a.bay R101'],
+    ['settings', { 'baywright.json': '{ "release": { "by": ["AB"] } }' }, 'M-1.bay R109'],
+  ])('%s', async (_, files, expected) => {
+    await check();
+    write(files);
+    expect((await check()).said).toContain(expected);
+  });
+
+  it('a file that was missing and comes', async () => {
+    write({ 'M-1.bay': guide('M-1', 'Door mirror, replace').replace('mirrors.bay"', 'gone.bay"') });
+    expect((await check()).said).toContain('M-1.bay N301');
+    write({ 'catalogue/gone.bay': CATALOGUE });
+    expect((await check()).said).not.toContain('M-1.bay N301');
+  });
+
+  it('a picture that was there and goes', async () => {
+    const pictured = guide('M-1', 'Door mirror, replace').replace(
+      '    remove',
+      '    picture "a.svg": The mirror.\n    remove',
+    );
+    write({ 'M-1.bay': pictured, 'a.svg': '<svg/>' });
+    expect((await check()).said).toEqual([]);
+    rmSync(join(folder, 'a.svg'));
+    expect((await check()).said).toEqual(['M-1.bay R102']);
+  });
+
+  it('a day on which a review falls due', async () => {
+    const reviewed = guide(
+      'M-1',
+      'Door mirror, replace',
+      'status released by KM, TR on 2026-10-05\nreview 2027-01-01',
+    );
+    write({ 'M-1.bay': reviewed });
+    const on = (day: string) => check(shell({ now: () => new Date(`${day}T12:00:00Z`) }));
+    expect((await on('2026-12-31')).said).toEqual([]);
+    expect((await on('2027-01-02')).said).toEqual(['M-1.bay R106']);
+  });
+
+  it.each([
+    ['cut short', (text: string) => text.slice(0, -40)],
+    ['changed by one letter', (text: string) => text.replace('"findings":[]', '"findings":{}')],
+    ['made by another build', (text: string) => text.replace(/"key":"./, '"key":"x')],
+    ['empty', () => ''],
+    ['not what it seems', () => '{}\n[]\n'],
+  ])('a cache that is %s is made anew', async (_, damage) => {
+    write({ 'M-1.bay': guide('M-1', 'Door mirror, replace').replace('    torque mirror-bolt\n', '') });
+    const before = await check();
+    writeFileSync(CACHE, damage(readFileSync(CACHE, 'utf8')));
+    expect(await check()).toEqual({ ...before, made: 3 });
+    expect((await check()).made).toBe(0);
+  });
+
+  it('a library that cannot be written to is checked all the same', async () => {
+    const world = shell({ cacheFolders: () => [join(folder, 'M-2.bay/cache')] });
+    expect(await check(world)).toEqual({ said: [], made: 3 });
+  });
+});
+
+describe('watch', () => {
+  it('checks again when a file changes', async () => {
+    const rounds: string[][] = [];
+    let changed: (paths: readonly string[]) => void = () => {};
+    let stopped = 0;
+    let end: () => void = () => {};
+    const until = new Promise<void>((done) => {
+      end = done;
+    });
+    const watch: NonNullable<Shell['watch']> = (_folder, call) => {
+      changed = call;
+      return { stop: () => stopped++ };
+    };
+    const done = watchPaths(
+      shell({ watch }),
+      [],
+      {},
+      async (checked) => void rounds.push(said(checked)),
+      until,
+    );
+    write({ 'M-1.bay': guide('M-1', 'Door mirror, replace').replace('    torque mirror-bolt\n', '') });
+    changed([join(folder, 'M-1.bay')]);
+    changed([join(folder, 'notes.txt')]);
+    end();
+    await done;
+    expect(rounds.at(-1)).toEqual(['M-1.bay S303']);
+    expect(rounds).toHaveLength(2);
+    expect(stopped).toBe(1);
+  });
+});

@@ -6,6 +6,7 @@ import { mustNotMix } from '../diagnostics/l201-must-not-mix.js';
 import { mixingAsked } from '../diagnostics/l202-mixing-asked.js';
 import type { Job, Relation } from '../names/job.js';
 import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
+import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import { GRADE_STANDARDS, type GradeReading } from '../trade/grade-reading.js';
 import { readGrade } from '../trade/grades.js';
@@ -29,14 +30,14 @@ interface Graded {
 }
 
 /** Every grade of a fluid or supply, read by its standard; holes are passed over. */
-export function gradesOf(thing: Thing): Graded[] {
-  return GRADE_STANDARDS.flatMap((standard) =>
+export const gradesOf = once((thing: Thing): readonly Graded[] =>
+  GRADE_STANDARDS.flatMap((standard) =>
     clausesOf(thing, standard).flatMap((at) => {
       const { raw } = at.clause;
       return raw && !raw.hole && raw.text !== '' ? [{ reading: readGrade(standard, raw.text), at }] : [];
     }),
-  );
-}
+  ),
+);
 
 function unknownGrades(job: Job, thing: Thing): Finding[] {
   const file = job.file.path;

@@ -5,6 +5,7 @@ import type { Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import { bindStatement } from '../names/statement.js';
 import type { Clause, Item, Line, Name } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import { ENTRY_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
 import { THING_KINDS, type ThingKind } from '../vocabulary/kinds.js';
 import type { VerbDef } from '../vocabulary/verb.js';
@@ -112,9 +113,7 @@ function itemUses(item: Item, line: Line, kinds: readonly ThingKind[], at: NameU
 }
 
 /** Kinds of thing that a verb acts on. */
-export function kindsOn(verb: VerbDef): ThingKind[] {
-  return [
-    ...THING_KINDS.filter((kind) => verb.on[kind] !== undefined),
-    ...(verb.on.machine ? (['machine'] as const) : []),
-  ];
-}
+export const kindsOn = once((verb: VerbDef): readonly ThingKind[] => [
+  ...THING_KINDS.filter((kind) => verb.on[kind] !== undefined),
+  ...(verb.on.machine ? (['machine'] as const) : []),
+]);

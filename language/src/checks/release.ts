@@ -12,7 +12,9 @@ export function releaseFindings(file: FileModel, findings: readonly Finding[]): 
   const own = findings.filter((f) => f.file === file.path);
   // An error speaks for itself, and no release can be issued with one; a question would pass unseen.
   // Values not known yet are counted in the text itself, so that no setting hides one from the release.
-  const blanks = [...everyLine(file.lines)].flatMap((l) => l.tokens).filter((t) => t.kind === 'hole').length;
+  let blanks = 0;
+  for (const line of everyLine(file.lines))
+    for (const token of line.tokens) if (token.kind === 'hole') blanks += 1;
   const questions =
     own.filter((f) => f.severity === 'question' && f.code !== valueNotKnown.code).length + blanks;
   if (questions === 0 || own.some((f) => f.severity === 'error')) return [];

@@ -11,11 +11,14 @@ export interface WorkText {
   readonly use: TextUse;
   /** The text as it stands in the file, line breaks included. */
   readonly text: string;
+  /** The text in lower case, for a first look. */
+  readonly lower: string;
   readonly start: number;
 }
 
 export interface Sentence {
   readonly text: string;
+  readonly lower: string;
   readonly start: number;
   readonly end: number;
 }
@@ -24,7 +27,9 @@ export function workTexts(job: Job): WorkText[] {
   return workLines(job).flatMap((work) => {
     const { prose } = work.line;
     const use = useOf(work);
-    return prose && use ? [{ work, use, text: sourceOf(job, prose), start: prose.start }] : [];
+    if (!prose || !use) return [];
+    const text = sourceOf(job, prose);
+    return [{ work, use, text, lower: text.toLowerCase(), start: prose.start }];
   });
 }
 
@@ -37,6 +42,7 @@ export function sentencesOf({ text, start }: WorkText): Sentence[] {
     if (sentence !== '')
       found.push({
         text: sentence,
+        lower: sentence.toLowerCase(),
         start: start + match.index + lead,
         end: start + match.index + lead + sentence.length,
       });

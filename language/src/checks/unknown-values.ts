@@ -5,6 +5,7 @@ import { everyLine } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { writtenQuantities } from '../names/quantities.js';
 import type { Clause, Line } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import type { Check } from './check.js';
 
@@ -16,16 +17,15 @@ export const unknownValues: Check = ({ job: { file } }) => {
     const owner = thing?.name ?? statement?.items[0]?.name.text ?? statement?.verb.text;
     for (const { number } of node.amounts) if (number.hole) ask(number, subject(word, owner));
   }
-  const owners = ownersOf(file);
   for (const line of everyLine(file.lines)) {
-    if (line.broken) continue;
-    const owner = owners.get(line);
+    if (line.broken || !line.tokens.some((token) => token.kind === 'hole')) continue;
+    const owner = ownersOf(file).get(line);
     for (const { at, what } of holesOf(line, owner)) ask(at, what);
   }
   return found;
 };
 
-function ownersOf(file: FileModel): ReadonlyMap<Line, string> {
+const ownersOf = once((file: FileModel): ReadonlyMap<Line, string> => {
   const owners = new Map<Line, string>();
   for (const { line, name } of file.things)
     if (line) for (const below of everyLine(line.children)) owners.set(below, name);
@@ -34,7 +34,7 @@ function ownersOf(file: FileModel): ReadonlyMap<Line, string> {
       for (const below of [line, ...line.children])
         owners.set(below, line.items[0]?.name.text ?? line.verb.text);
   return owners;
-}
+});
 
 /** Holes that are no quantities: part numbers, sheets, threads, counts, paths. */
 function holesOf(line: Line, owner: string | undefined): { at: Span; what: string }[] {

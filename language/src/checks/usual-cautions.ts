@@ -15,8 +15,12 @@ import { insertBefore, type WorkStatement, workStatements } from './own-lines.js
 export const usualCautions: Check = ({ job, library }) => {
   const language = library.settings.languages[0] ?? 'en';
   const statements = workStatements(job);
+  const verbs = new Set(statements.map((w) => w.statement.verb.word));
   return HAZARDS.flatMap((hazard) => {
-    const at = statements.find((w) => hazard.triggers.some((t) => triggered(job, w, t, statements)));
+    // Most hazards hang on verbs that most jobs do not have.
+    const triggers = hazard.triggers.filter((t) => !t.verbs || t.verbs.some((verb) => verbs.has(verb)));
+    if (triggers.length === 0) return [];
+    const at = statements.find((w) => triggers.some((t) => triggered(job, w, t, statements)));
     if (!at || isAnswered(job, hazard, at.line.start)) return [];
     const text = hazard.text[language];
     const edits = [insertBefore(job, at.line, [`${hazard.signal}: ${text}`])];

@@ -8,6 +8,8 @@ import { marketSide } from '../diagnostics/w107-market-side.js';
 import { mixedTerms } from '../diagnostics/w108-mixed-terms.js';
 import { namedInProseOnly } from '../diagnostics/w109-named-in-prose-only.js';
 import { allThings, type Job } from '../names/job.js';
+import type { Thing } from '../names/model.js';
+import { once } from '../text/once.js';
 import { MARKET_SIDES, MIXED_TERMS, MOST_WORDS, VAGUE_WORDS } from '../vocabulary/wording.js';
 import type { Check } from './check.js';
 import { countWords, sentencesOf, type WorkText, workTexts } from './texts.js';
@@ -26,7 +28,7 @@ export const wording: Check = ({ job, library }) => {
 /** A finding at each place of a text where a pattern matches; `make` gives its data. */
 function each<Data>(
   job: Job,
-  { text, start }: Pick<WorkText, 'text' | 'start'>,
+  text: Searched,
   pattern: Pattern,
   def: DiagnosticDef<Data>,
   make: (words: string) => Data,
@@ -34,7 +36,10 @@ function each<Data>(
   return matchesIn(text, pattern).map((m) =>
     finding(
       def,
-      { file: job.file.path, span: { start: start + m.index, end: start + m.index + m[0].length } },
+      {
+        file: job.file.path,
+        span: { start: text.start + m.index, end: text.start + m.index + m[0].length },
+      },
       make(m[0].replace(/\s+/g, ' ')),
     ),
   );
@@ -84,12 +89,12 @@ function sentences(job: Job, text: WorkText): Finding[] {
 function mixed(job: Job, texts: readonly WorkText[]): Finding[] {
   return MIXED.flatMap((pattern) => {
     let first: string | undefined;
-    for (const { text, start } of texts) {
+    for (const text of texts) {
       for (const m of matchesIn(text, pattern)) {
         const words = m[0].toLowerCase().replace(/\s+/g, ' ');
         first ??= words;
         if (words === first) continue;
-        const span = { start: start + m.index, end: start + m.index + m[0].length };
+        const span = { start: text.start + m.index, end: text.start + m.index + m[0].length };
         return [finding(mixedTerms, { file: job.file.path, span }, { words: m[0], first })];
       }
     }
@@ -101,11 +106,10 @@ function mixed(job: Job, texts: readonly WorkText[]): Finding[] {
 function proseOnly(job: Job, texts: readonly WorkText[]): Finding[] {
   const used = new Set(job.file.lines.flatMap((l) => (l.kind === 'section' ? [...wordsBelow(job, l)] : [])));
   return allThings(job.scopes).flatMap((thing) => {
-    const title = (thing.title.split(/[,(]/)[0] ?? '').trim();
+    if ((thing.kind !== 'tool' && thing.kind !== 'supply') || used.has(thing.name)) return [];
     // One short word, such as “lift”, means too much else.
-    if ((thing.kind !== 'tool' && thing.kind !== 'supply') || used.has(thing.name) || !/\S\s+\S/.test(title))
-      return [];
-    const pattern = phrases([title]);
+    if (!/\S\s+\S/.test(titleOf(thing))) return [];
+    const pattern = titlePattern(thing);
     for (const text of texts) {
       const [found] = each(job, text, pattern, namedInProseOnly, () => ({
         name: thing.name,
@@ -116,6 +120,9 @@ function proseOnly(job: Job, texts: readonly WorkText[]): Finding[] {
     return [];
   });
 }
+
+const titleOf = (thing: Thing): string => (thing.title.split(/[,(]/)[0] ?? '').trim();
+const titlePattern = once((thing: Thing) => phrases([titleOf(thing)]));
 
 /** Names on the lines of work and prerequisites. */
 function wordsBelow(job: Job, section: Job['file']['lines'][number]): string[] {
@@ -130,6 +137,8 @@ function wordsBelow(job: Job, section: Job['file']['lines'][number]): string[] {
   return words;
 }
 
+type Searched = Pick<WorkText, 'text' | 'lower' | 'start'>;
+
 /** A pattern with what a text must hold, in lower case, for it to match. */
 interface Pattern {
   readonly stems: readonly string[];
@@ -137,8 +146,7 @@ interface Pattern {
 }
 
 /** The matches in a text. Most texts have none, which a plain search of the stems tells much sooner than the pattern. */
-function matchesIn(text: string, { stems, pattern }: Pattern): RegExpExecArray[] {
-  const lower = text.toLowerCase();
+function matchesIn({ text, lower }: Searched, { stems, pattern }: Pattern): RegExpExecArray[] {
   return stems.some((stem) => lower.includes(stem)) ? [...text.matchAll(pattern)] : [];
 }
 

@@ -2,6 +2,7 @@
 import { numberOf } from '../quantity/index.js';
 import { tighteningCount } from './figures.js';
 import type { Clause, Guard, Item, Line } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import { ALWAYS, type Condition } from '../variants/diagrams.js';
 import { type GuardProblem, type Universe, universeOf, type VehicleFacts } from '../variants/universe.js';
 import { clausesOf, type FileModel, type Thing, type ThingClause } from './model.js';
@@ -168,11 +169,11 @@ function guardsIn(lines: readonly Line[]): Guard[] {
   return everyLine(lines).map(guardOfLine).filter((g) => g !== undefined);
 }
 
-function guardsOf(thing: Thing): Guard[] {
+const guardsOf = once((thing: Thing): readonly Guard[] => {
   const own: (Guard | undefined)[] = [...thing.exists];
   for (const list of thing.clauses.values()) for (const clause of list) own.push(clause.guard);
   return own.filter((g) => g !== undefined);
-}
+});
 
 function reportGuards(file: FileModel, universe: Universe, problems: (GuardProblem & { file: string })[]): void {
   if (file.kind !== 'procedure') return;

@@ -1,5 +1,7 @@
 // Every quantity written in a file, with what it says something about and what its place wants.
+
 import type { Line, MeasureNode, SpecNode, StatementLine } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import {
   A_COUNT,
@@ -28,22 +30,16 @@ export interface WrittenQuantity {
   readonly stage: number;
 }
 
-const known = new WeakMap<FileModel, readonly WrittenQuantity[]>();
-
 /** All quantities of a file in the order written; lines that have a finding of their own syntax are left out. */
-export function writtenQuantities(file: FileModel): readonly WrittenQuantity[] {
-  const ready = known.get(file);
-  if (ready) return ready;
+export const writtenQuantities = once((file: FileModel): readonly WrittenQuantity[] => {
   const found: WrittenQuantity[] = [];
   const entries = new Map<Line, Thing>();
   for (const thing of file.things) if (thing.line) entries.set(thing.line, thing);
-  const stack = [...file.lines]
-    .reverse()
-    .map((line) => ({
-      line,
-      thing: undefined as Thing | undefined,
-      statement: undefined as StatementLine | undefined,
-    }));
+  const stack = [...file.lines].reverse().map((line) => ({
+    line,
+    thing: undefined as Thing | undefined,
+    statement: undefined as StatementLine | undefined,
+  }));
   for (let next = stack.pop(); next; next = stack.pop()) {
     const { line } = next;
     const thing = entries.get(line) ?? next.thing;
@@ -51,9 +47,8 @@ export function writtenQuantities(file: FileModel): readonly WrittenQuantity[] {
     if (!line.broken) found.push(...quantitiesOf(line, thing, statement));
     for (const child of [...line.children].reverse()) stack.push({ line: child, thing, statement });
   }
-  known.set(file, found);
   return found;
-}
+});
 
 /** The quantities of one line alone. */
 function quantitiesOf(

@@ -1,4 +1,5 @@
 /** The meaning of a written quantity, free of where it stands in a file. */
+import { once } from '../text/once.js';
 import { type Rational, rational } from './rational.js';
 import type { Digits } from './read-number.js';
 import type { Unit } from './unit.js';
@@ -86,14 +87,14 @@ export function limitsOf(measure: Measure): Extent {
  * The limits of a measure in the coherent unit of its kind: N·m, Pa, m³, m, kg, s, K; degrees for an angle,
  * degrees a second for a rotation. Exact.
  */
-export function toSI(measure: Measure): Extent {
+export const toSI = once((measure: Measure): Extent => {
   const { nominal, low, high } = limitsOf(measure);
   return {
     ...(nominal === undefined ? {} : { nominal: valueToSI(nominal, measure.unit) }),
     ...(low === undefined ? {} : { low: valueToSI(low, measure.unit) }),
     ...(high === undefined ? {} : { high: valueToSI(high, measure.unit) }),
   };
-}
+});
 
 /** One exact value in the coherent unit of its kind. */
 export function valueToSI(value: Rational, unit: Unit): Rational {

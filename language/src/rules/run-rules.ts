@@ -6,6 +6,7 @@ import { allThings, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { Machine } from '../state/machine.js';
 import type { Listener } from '../state/run.js';
+import { once } from '../text/once.js';
 import { automatonOf } from './automaton.js';
 import { applies, saysTheSame } from './bearing.js';
 import { type Rule, readRule } from './rule-model.js';
@@ -25,7 +26,7 @@ export function runRules(job: Job, off: ReadonlySet<string> = new Set()): RuleRu
   const house = houseRules(job);
   const usual = off.has('all')
     ? []
-    : starterRules().filter((r) => !off.has(r.thing.name) && !house.some((h) => saysTheSame(h, r)));
+    : starterRules().filter((r) => !off.has(r.thing.name) && !house.some((h) => saidBy(h).has(r)));
   const things = allThings(job.scopes);
   const rules = [...house, ...usual].filter((r) => applies(r, job, things));
   const found: Told[] = [];
@@ -40,9 +41,15 @@ export function runRules(job: Job, off: ReadonlySet<string> = new Set()): RuleRu
 export function houseRules(job: Job): Rule[] {
   return [...job.scope.names.values()]
     .filter((t) => t.kind === 'rule')
-    .map((t) => readRule(t, false))
+    .map(ruleOf)
     .filter((r) => r !== undefined);
 }
+
+/** A catalogue's rules are read once for all procedures that use it, and held against usual practice once. */
+const ruleOf = once((thing: Thing) => readRule(thing, false));
+const saidBy = once(
+  (house: Rule): ReadonlySet<Rule> => new Set(starterRules().filter((usual) => saysTheSame(house, usual))),
+);
 
 /** A thing that is never put right has a finding at the line that left it so; the rule adds nothing to it. */
 function saidBetter({ things }: Told, told: ReadonlySet<Thing>): boolean {

@@ -39,7 +39,7 @@ describe('phraseText', () => {
   it('fills words and numbers', () => {
     expect(phraseText('page-of', 'en', { page: 2, pages: 6 })).toBe('Page 2 of 6');
     expect(phraseText('page-of', 'de', { page: 2, pages: 6 })).toBe('Seite 2 von 6');
-    expect(phraseText('at-the-top', 'en', { off: 5 })).toBe('At the top: 5 off');
+    expect(phraseText('until-line', 'en', { line: '7.1' })).toBe('until 7.1');
     expect(phraseText('stage', 'fr', { number: 2 })).toBe('étape 2');
   });
 });

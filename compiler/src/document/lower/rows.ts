@@ -18,6 +18,7 @@ import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
 import { isEachSide } from './names.js';
 import { type Place, type SidePrint, variantWords } from './print.js';
+import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
 import { partNumber, written } from './texts.js';
 import { note, type RowAt } from './uses.js';
@@ -146,6 +147,7 @@ function oneRow(
     }
   }
   const boxes = besidesOf(walk, statement, objects, place, at, stages, askers);
+  noteFields(print, statement, objects);
   const clocks = clocksAt(
     walk,
     statement,

@@ -13,8 +13,8 @@ export interface Driver {
   press(keys: string): Promise<void>;
   /** Answers the list that is open, by the start of an entry. */
   pick(entry: string): Promise<void>;
-  /** Fills the one-line box that is open and confirms it. */
-  answer(text: string): Promise<void>;
+  /** Fills the one-line box that asks for `prompt` and confirms it. */
+  answer(prompt: string, text: string): Promise<void>;
   /** Puts the hand back on the text: the first group of editors. */
   toText(): Promise<void>;
   /** The visible line of the active editor whose text holds `text`. */
@@ -70,8 +70,8 @@ export function drive(page: Page): Driver {
       await input.fill(entry);
       await rows.filter({ hasText: entry }).first().click();
     },
-    answer: async (text) => {
-      await input.waitFor();
+    answer: async (prompt, text) => {
+      await page.locator('.quick-input-widget:visible', { hasText: prompt }).waitFor();
       await input.fill(text);
       await page.keyboard.press('Enter');
     },

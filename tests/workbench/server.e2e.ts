@@ -34,9 +34,13 @@ test('the seeded faults are listed and underlined', async () => {
   await technician.run('Baywright: Check');
   const problems = bench.page.locator('.markers-panel .monaco-list-row');
   await problems.first().waitFor();
-  const said = (await problems.allInnerTexts()).join('\n');
-  expect(said.match(/knuckle-boer.*N101/g)).toHaveLength(1);
-  expect(said).toMatch(/caliper/);
+  // Each of them once.
+  expect(await problems.filter({ hasText: 'N101' }).allInnerTexts()).toEqual([
+    expect.stringContaining('knuckle-boer'),
+  ]);
+  expect(await problems.filter({ hasText: 'S303' }).allInnerTexts()).toEqual([
+    expect.stringContaining('caliper-bolt'),
+  ]);
   await technician.goTo(lineOf('knuckle-boer'));
   await bench.page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
   await technician.screenshot('server-1-findings');
@@ -170,14 +174,14 @@ test('a procedure is signed by two people and issued', async () => {
   await technician.open('WH-01-road-wheel.bay');
   await technician.run('Baywright: Sign');
   await technician.pick('proved');
-  await technician.answer('RB');
-  await technician.answer('');
+  await technician.answer('Initials of the person', 'RB');
+  await technician.answer('A note', '');
   await technician.line('status proved by RB').waitFor();
   await technician.run('Baywright: Issue');
-  await technician.answer('TK');
-  await technician.answer('');
+  await technician.answer('Initials of the person', 'TK');
+  await technician.answer('A note', '');
   await technician.line('status released by RB, TK').waitFor();
-  await technician.answer('bay 1, bay 2');
+  await technician.answer('Where printed copies will hang', 'bay 1, bay 2');
   await bench.page
     .locator('.notification-toast', { hasText: 'Revision 1 is issued' })
     .waitFor({ timeout: 30_000 });

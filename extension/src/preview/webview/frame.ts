@@ -4,6 +4,8 @@ export interface GuideFrame {
   show(html: string, theme: 'light' | 'dark'): void;
   theme(theme: 'light' | 'dark'): void;
   reveal(line: number, mark: boolean): void;
+  /** Back to the head of the sheet. */
+  top(): void;
 }
 
 interface Reader {
@@ -60,6 +62,10 @@ export function guideFrame(frame: HTMLIFrameElement, nonce: string, reader: Read
       wear(theme);
     },
     theme: wear,
+    top: () => {
+      movedAt = Date.now();
+      page().defaultView?.scrollTo(0, 0);
+    },
     reveal: (line, mark) => {
       const row = rowOf(page(), line);
       for (const marked of page().querySelectorAll(`[${HERE}]`)) marked.removeAttribute(HERE);

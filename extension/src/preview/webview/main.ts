@@ -12,6 +12,8 @@ const editor = acquireVsCodeApi();
 const body = document.body;
 let state = JSON.parse(body.dataset.state ?? '{}') as PageState;
 editor.setState(state);
+/** The sheet that is in the frame. */
+let shown = state.kind;
 
 const frame = guideFrame(element('guide', HTMLIFrameElement), body.dataset.nonce ?? '', {
   clicked: (line) => editor.postMessage({ type: 'goTo', line }),
@@ -33,6 +35,8 @@ window.addEventListener('message', ({ data }: MessageEvent<ToPage>) => {
     element('pdf', HTMLButtonElement).hidden = !data.canMakePdf;
     element('findings', HTMLOutputElement).textContent = data.findingWords;
     frame.show(data.html, data.paper === 'as the editor' ? theme() : 'light');
+    if (data.kind !== shown) frame.top();
+    shown = data.kind;
   }
 });
 

@@ -149,7 +149,7 @@ const IDENTITY = [
   'slot',
   'cross-slot',
 ];
-const WITH_TORQUE = ['order', 'threadlocker', 'lubricant', 'dry', 'oiled', 'per'];
+const WITH_TORQUE = ['prevailing', 'order', 'threadlocker', 'lubricant', 'dry', 'oiled', 'per'];
 
 function linesOf(cells: ReadonlyMap<string, string>): string[] {
   const has = (word: string): boolean => (cells.get(word) ?? '') !== '';

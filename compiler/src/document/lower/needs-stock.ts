@@ -2,14 +2,18 @@
 import {
   clausesOf,
   digitsFor,
+  formatMeasure,
   isFormless,
   type Measure,
+  numberOf,
   phrase,
   phraseText,
   type Rational,
   rational,
   type Thing,
   threadText,
+  toSI,
+  trade,
 } from '@baywright/language';
 import type { NeedRow } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
@@ -79,14 +83,41 @@ export function amountRows(print: Print, uses: readonly UsedAmount[]): NeedRow[]
       what: [strong(capitalFirst(titleOf(print, thing))), ...(grade === '' ? [] : [text(`, ${grade}`)])],
       for: rowsProse(own),
       ...(number === undefined || number === '?' ? {} : { number }),
-      ...(amount === undefined ? {} : { amount }),
+      ...(amount === undefined ? {} : { amount: [...amount, ...containers(print, thing, own, node?.measure)] }),
       ...(number === '?' ? { blank: phrase('part-number', print.language) } : {}),
     };
   });
 }
 
+/** How many containers to pull for the vehicle that takes most: ` = 2 × 5 L`. Empty where none is declared. */
+function containers(print: Print, thing: Thing, uses: readonly UsedAmount[], declared: Measure | undefined): Prose {
+  const container = clausesOf(thing, 'container')[0]?.clause.spec?.stages[0]?.measure.measure;
+  const holds = container && toSI(container).nominal;
+  const totals = totalsByVariant(uses).map(({ measure }) => measure);
+  const asked = (totals.length > 0 ? totals : declared ? [declared] : []).filter(({ unit }) => unit.kind === container?.unit.kind);
+  const most = Math.max(0, ...asked.map((measure) => largest(measure)));
+  const pull = container && holds && most > 0 ? trade.containersToPull(most, numberOf(holds)) : undefined;
+  return container && pull ? [text(` = ${pull.count} × ${formatMeasure(container, { language: print.language, style: 'print' })}`)] : [];
+}
+
+function largest(measure: Measure): number {
+  const { nominal, high } = toSI(measure);
+  const value = high ?? nominal;
+  return value === undefined ? 0 : numberOf(value);
+}
+
 /** What the lines ask for in all; where vehicles differ, for each of them: what all need and what it needs alone. */
 function summed(print: Print, uses: readonly UsedAmount[]): Prose {
+  return totalsByVariant(uses).flatMap(
+    ({ measure, variant }, i): Prose => [
+      ...(i === 0 ? [] : [text(', ')]),
+      quantityInline(measure, print),
+      ...(variant === undefined ? [] : [text(` (${variant})`)]),
+    ],
+  );
+}
+
+function totalsByVariant(uses: readonly UsedAmount[]): { measure: Measure; variant: string | undefined }[] {
   const variants = [...new Set(uses.flatMap(({ variant }) => (variant === undefined ? [] : [variant])))];
   const of = (variant: string | undefined): Measure | undefined =>
     total(
@@ -95,17 +126,10 @@ function summed(print: Print, uses: readonly UsedAmount[]): Prose {
       ),
     );
   const all = variants.length === 0 ? [undefined] : variants;
-  const sums = all.flatMap((variant) => {
+  return all.flatMap((variant) => {
     const measure = of(variant);
     return measure ? [{ measure, variant }] : [];
   });
-  return sums.flatMap(
-    ({ measure, variant }, i): Prose => [
-      ...(i === 0 ? [] : [text(', ')]),
-      quantityInline(measure, print),
-      ...(variant === undefined ? [] : [text(` (${variant})`)]),
-    ],
-  );
 }
 
 /** The total of plain amounts of one unit; undefined where they cannot be added. */

@@ -2,6 +2,7 @@
 export * from './analysis.js';
 export { acceptedIn } from './checks/accept.js';
 export { kindFromUses } from './checks/declare.js';
+export { type DialSetting, dialSettings, type NoSetting } from './checks/dial-setting.js';
 export { classesOf, lubricationOf, stageTorques, threadOf } from './checks/fastener-facts.js';
 export { findingsOfParts, type LibraryPart, libraryFindings, partOf } from './checks/library-wide.js';
 export * from './diagnostics/define.js';
@@ -28,8 +29,10 @@ export {
   type Thing,
   type ThingClause,
 } from './names/model.js';
+export { type Before, relationCycles, removalOrder } from './names/removal-order.js';
 export { type Clash, resolvePath, type Scope, scopeOf } from './names/scope.js';
 export { type BoundItem, type BoundStatement, bindStatement } from './names/statement.js';
+export { type Wear, wearOf } from './names/wear.js';
 export * from './quantity/index.js';
 export * from './register/index.js';
 export { type BanInForce, bansAt, bansInForce } from './rules/bans-in-force.js';

@@ -46,6 +46,31 @@ describe('hover', () => {
     expect(await hovered('removal', 'rem$0oval')).toContain('Take things off');
     expect(await hovered('    remove wheel-nut, wheel', '    remo$0ve wheel-nut, wheel')).toContain('S301');
   });
+  test('what must come off before a part, the first first', async () => {
+    expect(await hovered('remove caliper-bolt, caliper', 'remove caliper-bolt, cal$0iper')).toContain(
+      'Comes off after wheel-nut, wheel, caliper-bolt',
+    );
+  });
+  test('what is set with a crowfoot on a self-locking nut', async () => {
+    const work = `${WORK.replace('"HL-90"\n    behind wheel\n\nremoval', '"HL-90"\n    prevailing 10 N·m\n    behind wheel\n\ntools\n  crowfoot: Crowfoot\n    offset 50 mm\n  wrench: Torque wrench\n    torque 20 to 200 N·m\n    length 400 mm\n\nremoval')}    torque caliper-bo$0lt with wrench, crowfoot\n`;
+    const hover = await session.request<Hover>('textDocument/hover', session.rewrite(PATH, work));
+    expect((hover.contents as { value: string }).value).toContain(
+      'Set **107 N·m** on the wrench for caliper-bolt: 110 N·m, 10 N·m of drag, crowfoot of 50 mm on wrench of 400 mm',
+    );
+  });
+  test('what the steps come to, on the labour', async () => {
+    expect(
+      await hovered('applies to maristow-300\n', 'applies to maristow-300\nlab$0our 1 h 40 min\n'),
+    ).toMatch(/The steps come to \*\*\d+ min\*\* with hands on/);
+  });
+  test('how long what wears lasts', async () => {
+    expect(
+      await hovered(
+        '\nremoval',
+        '\nlimits\n  pad-thick$0ness: Pad thickness\n    at least 3 mm, new 12 mm, wear 0.5 mm\n\nremoval',
+      ),
+    ).toContain('Lasts to the next service from 3.5 mm; a new one lasts 18 services');
+  });
   test('nothing beside the text', async () => {
     expect(
       await session.request('textDocument/hover', {

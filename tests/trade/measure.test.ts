@@ -45,17 +45,17 @@ it('left against right', () => {
 
 describe('wear to the next service', () => {
   it('a pad at 6 mm, limit 2 mm, worn 1 mm in 10 000 km lasts 40 000 km', () => {
-    const wear = wearToService(6, 2, { earlier: 7, kmSince: 10000 }, 30000);
-    expect(wear?.kmLeft).toBeCloseTo(40000, 6);
+    const wear = wearToService(6, 2, { earlier: 7, since: 10000 }, 30000);
+    expect(wear?.left).toBeCloseTo(40000, 6);
     expect(wear).toMatchObject({ lastsToService: true });
     expect(wear?.atService).toBeCloseTo(3, 9);
-    expect(wearToService(4, 2, { perKm: 0.0001 }, 30000)?.lastsToService).toBe(false);
+    expect(wearToService(4, 2, { per: 0.0001 }, 30000)?.lastsToService).toBe(false);
   });
   it.each([
-    [{ earlier: 6, kmSince: 10000 }],
-    [{ earlier: 7, kmSince: 0 }],
-    [{ perKm: 0 }],
-    [{ earlier: 5, kmSince: 1000 }],
+    [{ earlier: 6, since: 10000 }],
+    [{ earlier: 7, since: 0 }],
+    [{ per: 0 }],
+    [{ earlier: 5, since: 1000 }],
   ])('no rate, no forecast: %o', (rate) => {
     expect(wearToService(6, 2, rate, 30000)).toBeUndefined();
   });

@@ -28,6 +28,7 @@ import { jointStrength } from './joint-strength.js';
 import { signalWords } from './signal-words.js';
 import { usualCautions } from './usual-cautions.js';
 import { threadsAndHeads } from './threads-and-heads.js';
+import { adapters } from './adapters.js';
 import { tighteningLines } from './tightening-lines.js';
 import { labour } from './labour.js';
 import { troubleCodes } from './trouble-codes.js';
@@ -58,6 +59,7 @@ export const CHECKS: readonly Check[] = [
   jointStrength,
   torqueEntries,
   tighteningLines,
+  adapters,
   fluidGrades,
   fluidAmounts,
   sealsAndSupplies,

@@ -18,10 +18,11 @@ export const cyclicRelations: Check = ({ job }) =>
     const related = around
       .slice(1)
       .map((r) => ({ file: r.of.file, span: { start: r.item.start, end: r.item.end }, message: said(r) }));
+    const word = FAMILY.get(first.clause.word) ?? ('off' as const);
     const data = {
       name: first.of.name,
       way: around.map(said),
-      word: FAMILY.get(first.clause.word) ?? 'off',
+      word,
     };
     return [finding(relationCycle, { file: job.file.path, span: first.item, related }, data)];
   });

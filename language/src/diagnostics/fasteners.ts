@@ -16,6 +16,7 @@ import { angleWithoutSnug } from './f210-angle-without-snug.js';
 import { stageBeyond } from './f211-stage-beyond.js';
 import { countAboveSet } from './f212-count-above-set.js';
 import { stretchNotRenewed } from './f213-stretch-not-renewed.js';
+import { adapterSettingUnknown } from './f214-adapter-setting-unknown.js';
 
 export const FASTENER_DIAGNOSTICS = [
   threadUnreadable,
@@ -35,4 +36,5 @@ export const FASTENER_DIAGNOSTICS = [
   stageBeyond,
   countAboveSet,
   stretchNotRenewed,
+  adapterSettingUnknown,
 ] as const;

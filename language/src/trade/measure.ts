@@ -63,13 +63,16 @@ export function sideDifference(
   };
 }
 
-/** What is known about wear: a rate per kilometre, or an earlier reading to work it out from. */
-export type WearRate = { readonly perKm: number } | { readonly earlier: number; readonly kmSince: number };
+/**
+ * What is known about wear: how much falls for each unit of use (kilometre, hour, service), or an earlier reading with the
+ * use since then to work it out from. One unit of use throughout.
+ */
+export type WearRate = { readonly per: number } | { readonly earlier: number; readonly since: number };
 
 /** How far a wearing part lasts. */
 export interface WearForecast {
-  readonly perKm: number;
-  readonly kmLeft: number;
+  readonly per: number;
+  readonly left: number;
   /** False where the limit comes before the next service. */
   readonly lastsToService: boolean;
   /** Expected reading at the next service. */
@@ -84,12 +87,12 @@ export function wearToService(
   reading: number,
   limit: number,
   rate: WearRate,
-  kmToService: number,
+  toService: number,
 ): WearForecast | undefined {
-  const perKm = 'perKm' in rate ? rate.perKm : (rate.earlier - reading) / rate.kmSince;
-  if (!(perKm > 0) || !Number.isFinite(perKm)) return undefined;
-  const kmLeft = Math.max(0, (reading - limit) / perKm);
-  return { perKm, kmLeft, lastsToService: kmLeft >= kmToService, atService: reading - perKm * kmToService };
+  const per = 'per' in rate ? rate.per : (rate.earlier - reading) / rate.since;
+  if (!(per > 0) || !Number.isFinite(per)) return undefined;
+  const left = Math.max(0, (reading - limit) / per);
+  return { per, left, lastsToService: left >= toService, atService: reading - per * toService };
 }
 
 /** A shim to fit and the clearance it will give. */

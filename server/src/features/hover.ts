@@ -22,8 +22,12 @@ import { type Hover, type HoverParams, MarkupKind } from 'vscode-languageserver'
 import { meantAt } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
+import { dialLines } from './hover/dial.js';
 import { figuresAt, preloadLine, torqueOf } from './hover/joint.js';
+import { orderLine } from './hover/order.js';
 import { thingCard } from './hover/thing.js';
+import { timeLine } from './hover/time.js';
+import { wearLine } from './hover/wear.js';
 import { inOtherSystem, measuresOf } from './quantities.js';
 
 export const hover = documentFeature<HoverParams>(
@@ -38,7 +42,8 @@ export const hover = documentFeature<HoverParams>(
         aboutWord(line, offset))
       : undefined;
     const reasons = aboutFindings(snapshot, offset);
-    const text = [found?.text, ...reasons].filter((t) => t !== undefined).join('\n\n---\n\n');
+    const time = line && touches(line.code, offset) ? timeLine(snapshot, line) : undefined;
+    const text = [found?.text, time, ...reasons].filter((t) => t !== undefined).join('\n\n---\n\n');
     if (text === '') return null;
     return {
       contents: { kind: MarkupKind.Markdown, value: text },
@@ -67,7 +72,15 @@ function aboutThing(snapshot: Snapshot, line: Line, offset: number): Found | und
     )
     .join('  \n');
   return {
-    text: [thingCard(snapshot, meant.thing), state].filter((t) => t !== '').join('\n\n'),
+    text: [
+      thingCard(snapshot, meant.thing),
+      wearLine(meant.thing),
+      orderLine(snapshot, meant.thing),
+      dialLines(snapshot, line),
+      state,
+    ]
+      .filter((t) => t !== '')
+      .join('\n\n'),
     span: meant.span,
   };
 }

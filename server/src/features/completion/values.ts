@@ -15,6 +15,8 @@ export const CLAUSE_QUANTITY: Readonly<Record<string, readonly QuantityKind[]>> 
   'run after': ['time'],
   rated: ['mass', 'force'],
   length: ['length'],
+  offset: ['length'],
+  prevailing: ['torque'],
   grip: ['length'],
   hex: ['length'],
   square: ['length'],

@@ -1,0 +1,15 @@
+// What the steps come to, beside a declared labour.
+import { declaredLabour, type Line, trade } from '@baywright/language';
+import type { Snapshot } from '../../snapshot.js';
+
+/** Hands-on, waiting and elapsed time on the combinations of a labour line; undefined for other lines. */
+export function timeLine(snapshot: Snapshot, line: Line): string | undefined {
+  const { run } = snapshot.analysis();
+  if (line.kind !== 'labour' || !run) return undefined;
+  const found = declaredLabour(run).find((one) => one.line === line);
+  if (!found) return undefined;
+  const { timeText } = trade;
+  const { handsOnMin, waitingMin, elapsedMin, variants } = found.time;
+  const only = variants === undefined ? '' : ` (when ${variants})`;
+  return `The steps come to **${timeText(handsOnMin)}** with hands on (usual minutes of the bare work), ${waitingMin > 0 ? timeText(waitingMin) : 'nothing'} waiting, ${timeText(elapsedMin)} in all${only}`;
+}

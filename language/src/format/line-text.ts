@@ -68,7 +68,7 @@ export function linePieces(text: string, line: Line): Piece[] {
       }));
     default:
       // These hold words and numbers in a fixed order: only their blanks can differ.
-      return whole(asWritten(text, line.code).replace(/ ?, ?/g, ', '));
+      return whole(asWritten(text, line.code).trim().replace(/ ?, ?/g, ', '));
   }
 }
 

@@ -127,8 +127,9 @@ export function serve(connection: Connection, host: ServerHost): void {
       checker?.edited(textDocument.uri);
   });
   connection.onDidCloseTextDocument(({ textDocument }) => {
-    workspace?.close(textDocument.uri);
-    checker?.closed(textDocument.uri);
+    const { uri } = textDocument;
+    if (workspace?.close(uri)) checker?.closed(uri);
+    else quiet(connection.sendDiagnostics({ uri, diagnostics: [] }));
   });
 
   for (const feature of FEATURES) {

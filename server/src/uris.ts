@@ -1,18 +1,22 @@
 // URIs as the server compares them. Clients escape differently (`%3A` or `:`), so each URI is brought to one form, and
 // the client's own spelling is kept for what is sent back.
 
-/** One form for all spellings of a URI: each part of the path unescaped and escaped again, drive letters small. */
+/**
+ * One form for all spellings of a URI: each part of the path unescaped and escaped again, drive letters small, two
+ * slashes also where no authority follows. A document that is named but not saved yet stands where it will be.
+ */
 export function normalUri(uri: string): string {
-  const match = /^([A-Za-z][A-Za-z0-9+.-]*):\/\/([^/?#]*)([^?#]*)(.*)$/.exec(uri);
-  if (!match) return uri;
-  const [, scheme = '', authority = '', path = '', rest = ''] = match;
+  const match = /^([A-Za-z][A-Za-z0-9+.-]*):(?:\/\/([^/?#]*))?((?:\/[^?#]*)?)(.*)$/.exec(uri);
+  if (!match || (match[2] === undefined && match[3] === '')) return uri;
+  const [, written = '', authority = '', path = '', rest = ''] = match;
+  const scheme = written.toLowerCase() === 'untitled' ? 'file' : written.toLowerCase();
   const parts = path.split('/').map((part, i) => {
     const plain = unescaped(part);
     return i === 1 && /^[A-Za-z]:$/.test(plain)
       ? `${plain.slice(0, 1).toLowerCase()}:`
       : encodeURIComponent(plain);
   });
-  return `${scheme.toLowerCase()}://${authority}${parts.join('/')}${rest}`;
+  return `${scheme}://${authority}${parts.join('/')}${rest}`;
 }
 
 /** The folder a URI lies in, with a slash at its end. */
@@ -23,8 +27,8 @@ export function folderOf(uri: string): string {
 /** The folder above a folder URI (both end with a slash); undefined at the top. */
 export function above(folder: string): string | undefined {
   const up = folder.slice(0, folder.slice(0, -1).lastIndexOf('/') + 1);
-  // The top of a disk holds no library: looking through it would take a while. The top of another authority may.
-  return /:\/\/\/?$/.test(up) || !up.includes('://') || up === folder || /:\/$/.test(up) ? undefined : up;
+  // The top of a disk holds no library: looking through it would take a while. The top of another scheme may.
+  return up === folder || up === 'file:///' || !/:\/\/[^/]*\//.test(up) ? undefined : up;
 }
 
 /** The library path of a URI below a root that ends with a slash; undefined when it lies elsewhere. */

@@ -120,11 +120,15 @@ export class Workspace {
     return true;
   }
 
-  close(uri: string): void {
+  /** False when it was not open: a document just saved under its name may be, when its unsaved form is closed. */
+  close(uri: string): boolean {
     const at = normalUri(uri);
-    if (!this.#open.delete(at)) return;
+    const document = this.#open.get(at);
+    if (!document || schemeOf(document.uri) !== schemeOf(uri)) return false;
+    this.#open.delete(at);
     const onDisk = this.#disk.get(at) !== undefined;
     this.#changed(at, !onDisk);
+    return true;
   }
 
   /** A file was made, written or deleted outside the editor. */
@@ -301,6 +305,10 @@ export class Workspace {
       if (all || document.last.analysis.dependencies.includes(place.path)) document.last = undefined;
     }
   }
+}
+
+function schemeOf(uri: string): string {
+  return uri.slice(0, uri.indexOf(':')).toLowerCase();
 }
 
 function withSlash(uri: string): string {

@@ -23,13 +23,15 @@ test('opens a procedure and shows its findings', async () => {
     .dblclick();
   await technician.line('applies to maristow-300').waitFor();
   await bench.page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
+  // The two seeded faults alone: the catalogue was read through the editor.
+  await bench.page.locator('.statusbar-item[aria-label="Baywright: 2 errors"]').waitFor();
   await technician.screenshot('browser-1-findings');
 });
 
 test('previews the guide', async () => {
   await technician.goTo(62);
   await technician.run('Baywright: Preview Beside');
-  await technician.guide().locator('[data-here]').waitFor();
+  await expect.poll(() => technician.guide().locator('body').textContent()).toMatch(/Chock the rear wheels/);
   await technician.screenshot('browser-2-preview');
   expect(await technician.preview().locator('[role=tab]').count()).toBe(4);
 });

@@ -1,4 +1,6 @@
 // The packaged extension in a real workbench: what the client does by itself.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { type Driver, drive } from './driver.js';
@@ -16,6 +18,12 @@ afterEach(async ({ task }) => {
   if (task.result?.state === 'fail') await technician.screenshot(`failed: ${task.name}`);
 });
 afterAll(() => bench.close());
+
+/** The one-based line of the procedure that holds `text`. */
+function lineOf(text: string): number {
+  const file = readFileSync(join(LIBRARY, 'procedures', 'FH-12-front-hub.bay'), 'utf8');
+  return file.split('\n').findIndex((line) => line.includes(text)) + 1;
+}
 
 describe('a procedure in the editor', () => {
   test('opens as Baywright, coloured', async () => {
@@ -62,19 +70,18 @@ describe('a procedure in the editor', () => {
 describe('the preview', () => {
   test('stands beside the text and follows the cursor', async () => {
     await technician.open('FH-12-front-hub.bay');
-    await technician.goTo(80);
+    await technician.goTo(lineOf('remove disc'));
     await technician.run('Baywright: Preview Beside');
-    await technician.guide().locator('[data-here]').waitFor();
-    const before = await technician.guide().locator('[data-here]').getAttribute('data-line');
-    await technician.goTo(40);
-    await technician.guide().locator('[data-line="39"][data-here]').waitFor();
-    expect(before).not.toBe('39');
+    const here = technician.guide().locator('[data-here]');
+    await expect.poll(() => here.textContent()).toMatch(/Remove the brake disc/);
+    await technician.goTo(lineOf('chock rear-wheels'));
+    await expect.poll(() => here.textContent()).toMatch(/Chock the rear wheels/);
     await technician.screenshot('3-preview');
   });
 
   test('goes to the source line on a click', async () => {
-    await technician.guide().locator('[data-line="60"]').click();
-    await bench.page.locator('.statusbar-item', { hasText: 'Ln 61' }).waitFor();
+    await technician.guide().getByText('Set the gear selector to park').click();
+    await bench.page.locator('.statusbar-item', { hasText: `Ln ${lineOf('set selector park')},` }).waitFor();
   });
 });
 

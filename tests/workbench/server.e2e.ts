@@ -117,6 +117,7 @@ test('the preview shows the guide and follows the cursor', async () => {
   expect(await ink()).not.toBe('rgb(255, 255, 255)');
   await technician.screenshot('server-5-preview');
   await technician.preview().getByRole('tab', { name: 'Torque card' }).click();
+  await technician.guide().locator('table.card, .card table').first().waitFor();
   await expect.poll(() => technician.guide().locator('body').textContent()).toMatch(/245/);
   await technician.screenshot('server-6-torque-card');
   await technician.preview().getByRole('tab', { name: 'Guide' }).click();

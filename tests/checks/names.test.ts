@@ -261,6 +261,8 @@ fasteners
 tools
   hub-puller: Hub puller
   lamp: Hand lamp
+  torque-wrench: Torque wrench
+    torque 40 to 200 N·m
 
 inspection
   step: Look

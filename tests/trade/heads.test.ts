@@ -92,6 +92,9 @@ describe('hexalobular sizes (anzugsmoment.de chart)', () => {
     expect(hexalobularSizes(thr(thread))).toContain(size);
     expect(hexalobularSuspicious(thr(thread), size)).toBeUndefined();
   });
+  it('T30 on M8 is the screw that holds a brake disc', () => {
+    expect(hexalobularSuspicious(thr('M8'), 'T30')).toBeUndefined();
+  });
   it('T20 on M12 is odd', () => {
     expect(hexalobularSuspicious(thr('M12'), 'T20')?.usual).toContain('T55');
     expect(hexalobularSuspicious(thr('1/4-20'), 'T20')).toBeUndefined();

@@ -66,11 +66,14 @@ const UNNAMED: ReadonlySet<ThingKind> = new Set(['rule', 'vehicle', 'source', 'c
 
 /**
  * Things that count in a job without being named again: rules, sheets, what rides in another thing or sits on it,
- * what used bolts hold, circuits and adjustments that the work disturbs, fluids that come out at their drain.
+ * what used bolts hold, circuits and adjustments that the work disturbs, fluids that come out at their drain, torque
+ * wrenches.
  */
 function isHeardOf(thing: Thing, used: ReadonlySet<string>): boolean {
   if (UNNAMED.has(thing.kind)) return true;
   if (thing.kind === 'fluid') return hasClause(thing, 'drain at');
+  // A torque wrench is picked by the figures.
+  if (thing.kind === 'tool') return hasClause(thing, 'torque');
   if (hasClause(thing, 'in') || hasClause(thing, 'on')) return true;
   const holders = [...clausesOf(thing, 'held by'), ...clausesOf(thing, 'clamped by')];
   return holders.some(({ clause }) => clause.items.some((item) => used.has(item.name.text)));

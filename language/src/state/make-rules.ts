@@ -1,7 +1,7 @@
 // How each make of the vocabulary changes the state.
 import { isFormless, minutes, minutesOf, stageCount } from '../names/figures.js';
 import { allThings } from '../names/job.js';
-import { hasClause, type Thing } from '../names/model.js';
+import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import type { Make } from '../vocabulary/needs.js';
 import type { Condition } from '../variants/diagrams.js';
 import { decode, encode, loosened, size, snugged, staged, started, takenOut, torqued } from './counts.js';
@@ -30,6 +30,12 @@ function lose(m: Machine, { act, thing, when }: Asked): void {
   const fluids = [...m.job.inverse(thing, 'drain at').map((r) => r.of), ...m.job.relations(thing, 'closes').map((r) => r.target)];
   for (const fluid of fluids) m.change(fluid, 'level', when, (v) => (v === 'drained' ? v : 'low'), act.index);
 }
+
+/** An open fuel line runs empty, the tank does not: it is primed and bled, and nothing is filled or checked. */
+function isFuelLine(thing: Thing): boolean {
+  return clausesOf(thing, 'marked').some(({ clause }) => clause.words.some(({ text }) => FUEL_MARKS.has(text)));
+}
+const FUEL_MARKS = new Set(['fuel', 'fuel-line', 'fuel-system']);
 
 function fillTo(m: Machine, { act, thing, when }: Asked): void {
   const settles = minutesOf(thing, 'settle');
@@ -117,6 +123,7 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
       if (r.target.kind !== 'circuit') continue;
       const at = m.d.and(when, r.when);
       m.change(r.target, 'air', at, () => 'air', act.index);
+      if (isFuelLine(thing)) continue;
       for (const f of m.job.relations(r.target, 'uses')) m.change(f.target, 'level', m.d.and(at, f.when), (v) => (v === 'drained' ? v : 'low'), act.index);
     }
     upset(m, asked);
@@ -133,6 +140,7 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
     for (const r of m.job.relations(thing, 'bleed at')) {
       if (r.target.kind === 'fastener') m.change(r.target, 'tight', m.d.and(when, r.when), (v) => encode(snugged(loosened(decode(String(v)), size(decode(String(v)))))), act.index);
     }
+    if (m.job.inverse(thing, 'in').some((r) => isFuelLine(r.of))) return;
     for (const r of m.job.relations(thing, 'uses')) m.change(r.target, 'level', m.d.and(when, r.when), (v) => (v === 'full' ? 'unchecked' : v), act.index);
   },
   cleaned: change('clean', 'clean'),

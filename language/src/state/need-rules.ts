@@ -28,6 +28,9 @@ type NeedRule = (m: Machine, asked: Asked) => readonly Lack[];
 const vehicleOf = (m: Machine): Thing => m.job.scope.resolve('vehicle') as Thing;
 const suspensionOf = (m: Machine): Thing => m.job.scope.resolve('suspension') as Thing;
 
+const looks = (act: Act): boolean => act.statement?.verb.word === 'inspect';
+const runs = (act: Act): boolean => act.statement?.verb.word === 'run' || act.statement?.verb.word === 'road-test';
+
 const posture = (bad: readonly string[], want: Lack['want']): NeedRule => (m, { when }) => lacksOf(m, vehicleOf(m), 'posture', (v) => bad.includes(v), want, when);
 
 export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
@@ -35,7 +38,8 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   hangable: (m, { thing, when }) => lacksOf(m, thing, 'place', (v) => v === 'hung', 'mounted', when),
   off: (m, { thing, when }) => lacksOf(m, thing, 'place', (v) => v === 'in', 'off', when),
   free: (m, { thing, when }) => heldBy(m, thing, when),
-  reachable: (m, { thing, when }) => coveredBy(m, thing, when),
+  // After the engine has run, a look for leaks is a look from outside with everything on.
+  reachable: (m, { act, thing, when }) => (looks(act) && m.acts.some(runs) ? [] : coveredBy(m, thing, when)),
   'nothing connected': (m, { act, thing, when }) => {
     const at = m.d.minus(when, nextMakes(m, act, thing, 'hung', when));
     return m.job.inverse(thing, 'on').filter((r) => r.of.kind === 'connection')
@@ -110,7 +114,8 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     return m.job.relations(r.target, 'held by').filter((h) => h.target.kind === 'fastener')
       .flatMap((h) => lacksOf(m, h.target, 'tight', (v) => !fastenerSlack(v), 'slack', m.d.and(still, h.when)));
   }),
-  'fill open': (m, { thing, when }) => m.job.relations(thing, 'fill at').flatMap((r) => notOff(m, r, when)),
+  // A dipstick, sight glass or mark is read with the filler shut.
+  'fill open': (m, { act, thing, when }) => (act.statement?.verb.word === 'check-level' && m.job.relations(thing, 'until level at').some((r) => r.target.kind === 'place') ? [] : m.job.relations(thing, 'fill at').flatMap((r) => notOff(m, r, when))),
   closed: (m, { thing, when }) => closers(m, thing).flatMap((t) => notClosed(m, t, when)),
   'fill clock': (m, { thing, when }) => closers(m, thing).flatMap((t) => curing(m, t, 'fill after', when)),
   'holds fluid': (m, { thing, when }) => (thing.kind === 'circuit' ? m.job.relations(thing, 'uses').map((r) => r.target) : [thing])

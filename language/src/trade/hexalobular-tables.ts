@@ -40,11 +40,12 @@ export const HEXALOBULAR: readonly {
     },
   },
   {
-    name: 'low or flange head',
+    // Countersunk screws that only hold a brake disc or drum until the wheel is on have T30 on M8.
+    name: 'low, flange or holding screw head',
     source: 'PRACTICE',
     sizes: {
       6: ['T25', 'T27'],
-      8: ['T40', 'T45'],
+      8: ['T40', 'T45', 'T30'],
       10: ['T45', 'T50', 'T55'],
       12: ['T50', 'T55', 'T60'],
       14: ['T60', 'T70'],

@@ -10,7 +10,7 @@ export const adjust = defineVerb({
   clauses: {
     to: named(SPOTS, 'What it is set to.'),
     at: named(SPOTS, 'Where.'),
-    with: named(AIDS, 'The tool.'),
+    with: named([...AIDS, 'fastener'], 'The tool, or the screw that sets it.'),
   },
   minutes: 5,
   phrase: {

@@ -11,6 +11,7 @@ export const move = defineVerb({
     adjustment: IN_REACH,
   },
   object: 'one or more',
+  bare: measured(['count'], 'How often, there and back.'),
   clauses: {
     to: named(['place', 'part'], 'The position, one of those the part declares, or a place.'),
     by: measured(['length', 'angle'], 'How far.'),
@@ -18,10 +19,10 @@ export const move = defineVerb({
   },
   minutes: 0.5,
   phrase: {
-    en: 'Move {object}[ by {by}][ to {to}][ with {with}]',
-    es: 'Mover {object}[ {by}][ a {to}][ con {with}]',
-    fr: 'Déplacer {object}[ : {by}][ vers {to}][ avec {with}]',
-    de: '{object}[ um {by}][ nach {to}][ mit {with}] verschieben',
+    en: 'Move {object}[ {amount}][ by {by}][ to {to}][ with {with}]',
+    es: 'Mover {object}[ {amount}][ {by}][ a {to}][ con {with}]',
+    fr: 'Déplacer {object}[ : {amount}][ : {by}][ vers {to}][ avec {with}]',
+    de: '{object}[ {amount}][ um {by}][ nach {to}][ mit {with}] verschieben',
   },
   done: 'moved',
   docs: 'Brings a part to one of its declared positions, or out of the way. At the end it must be back at its first position.',

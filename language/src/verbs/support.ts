@@ -4,7 +4,7 @@ import { AIDS, IN_REACH, named, SPOTS } from '../vocabulary/verb-shorthand.js';
 
 export const support = defineVerb({
   word: 'support',
-  on: { machine: { needs: ['raised'], makes: ['supported'] }, part: IN_REACH },
+  on: { machine: { needs: ['raised'], makes: ['supported'] }, part: IN_REACH, place: IN_REACH },
   machines: ['vehicle'],
   object: 'one or more',
   clauses: {

@@ -229,4 +229,53 @@ describe('level', () => {
     install fill-plug
     torque fill-plug`,
   );
+  example(
+    'is read at the dipstick with the filler shut',
+    SETTLES.replace('    fill at fill-plug', '    fill at fill-plug\n    until level at dipstick').concat(
+      'places\n  dipstick: Dipstick\n',
+    ),
+    `${CHANGE}
+    install fill-plug
+    torque fill-plug
+    wait 10 min
+    check-level oil`,
+  );
+});
+
+describe('a fuel line', () => {
+  const FUEL = `
+fluids
+  diesel: Diesel
+circuits
+  low-pressure: Low-pressure circuit
+    uses diesel
+    bleed at bleed-screw
+connections
+  feed-line: Feed line
+    in low-pressure
+    marked fuel
+fasteners
+  bleed-screw: Bleed screw
+    1 of M8x1.25
+    torque 5 N·m, per ?
+`;
+  example(
+    'that was open wants bleeding, not filling',
+    FUEL,
+    `
+    disconnect feed-line
+    connect feed-line
+    loosen bleed-screw
+    bleed low-pressure
+    torque bleed-screw
+    run engine`,
+  );
+  example(
+    'left unbled',
+    FUEL,
+    `
+    disconnect feed-line
+#   ^^^^^^^^^^^^^^^^^^^^ S308
+    connect feed-line`,
+  );
 });

@@ -250,3 +250,29 @@ describe('never put back', () => {
     clean disc`,
   );
 });
+
+describe('a look for leaks', () => {
+  const SEAL = `
+parts
+  guard: Guard
+  seal: Seal
+    behind guard
+`;
+  example(
+    'after the engine has run is a look from outside',
+    SEAL,
+    `
+    remove guard
+    inspect seal
+    install guard
+    run engine
+    inspect seal`,
+  );
+  example(
+    'before that is a look at the thing itself',
+    SEAL,
+    `
+    inspect seal
+#   ^^^^^^^^^^^^ S104`,
+  );
+});

@@ -36,6 +36,11 @@ describe('behind a verb', () => {
     expect(later[0]).toBe('caliper-bolt');
     expect(later).not.toContain('disc');
   });
+  test('what cannot be done yet says what comes off first, the first first', async () => {
+    const caliper = (await offered(`${HEAD}    hang $0`)).find((item) => item.label === 'caliper');
+    const full = await session.request<CompletionItem>('completionItem/resolve', caliper);
+    expect(JSON.stringify(full.documentation)).toContain('Not yet: wheel, caliper-bolt first.');
+  });
   test('install offers what is off and can go on, the last taken off first', async () => {
     const off = `${HEAD}    remove wheel-nut, wheel, caliper-bolt, caliper, disc\n`;
     expect(await labels(`${off}    install $0`)).toEqual(['disc']);

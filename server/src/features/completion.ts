@@ -102,7 +102,10 @@ export const resolveCompletion = libraryFeature<CompletionItem>(
         : verb
           ? `${verb.docs}\n\n\`\`\`baywright\n${verb.example}\n\`\`\``
           : undefined;
-    return card === undefined ? item : { ...item, documentation: { kind: MarkupKind.Markdown, value: card } };
+    if (card === undefined) return item;
+    // What the offer already says, such as why it cannot be done yet, stays above the card of the thing.
+    const said = thing && typeof item.documentation === 'object' ? `${item.documentation.value}\n\n` : '';
+    return { ...item, documentation: { kind: MarkupKind.Markdown, value: said + card } };
   },
 );
 

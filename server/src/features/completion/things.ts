@@ -1,9 +1,10 @@
 // Things that may stand in a slot: what can be done now first, after that by nearness; only kinds that fit.
 import {
+  type CanDo,
   canDo,
   type Job,
   kindFromUses,
-  type Thing,
+  removalOrder,
   type ThingKind,
   VERB_BY_WORD,
   type VerbDef,
@@ -32,15 +33,26 @@ export function objectOffers(
       : found.map((c) =>
           thingOffer(c.thing, {
             later: true,
-            docs: `Not yet: ${reason(c.lacks.map((l) => l.thing))} first.`,
+            docs: `Not yet: ${reason(job, c, found)} first.`,
           }),
         );
   return [...offers, ...later];
 }
 
-function reason(things: readonly Thing[]): string {
-  return [...new Set(things.map((t) => t.name))].slice(0, 3).join(', ');
+/** What is still in the way, in the order it comes off; then what is asked for beside that. */
+function reason(job: Job, { thing, lacks }: CanDo, found: readonly CanDo[]): string {
+  const lacking = lacks.map((lack) => lack.thing);
+  const open = new Set([...lacking, ...found.map((other) => other.thing)]);
+  const way = removalOrder(job, thing)
+    .map((before) => before.thing)
+    .filter((before) => open.has(before));
+  const names = [...new Set([...way.reverse(), ...lacking])].map(({ name }) => name);
+  return names.length > MOST_NAMED
+    ? `${names.slice(0, MOST_NAMED).join(', ')} and ${names.length - MOST_NAMED} more`
+    : names.join(', ');
 }
+
+const MOST_NAMED = 4;
 
 /** Declared things of these kinds, those of the own file first. */
 export function kindOffers(

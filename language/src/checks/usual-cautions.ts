@@ -4,6 +4,7 @@ import { usualWarningMissing } from '../diagnostics/h201-usual-warning-missing.j
 import { usualCautionMissing } from '../diagnostics/h202-usual-caution-missing.js';
 import type { Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
+import type { BoundStatement } from '../names/statement.js';
 import type { FluidFamily } from '../trade/grade-reading.js';
 import { hasWord } from '../vocabulary/hazard-words.js';
 import { HAZARDS, type Hazard, type HazardTrigger } from '../vocabulary/hazards.js';
@@ -66,25 +67,28 @@ function triggered(
 ): boolean {
   const { statement } = work;
   if (trigger.verbs && !trigger.verbs.includes(statement.verb.word)) return false;
-  if (
-    trigger.engineRuns &&
-    !all.some(
-      (w) =>
-        w.step === work.step &&
-        w.line.start < work.line.start &&
-        w.statement.verb.on.machine?.makes.includes('moved_fluids'),
-    )
-  )
-    return false;
-  const objects = statement.objects.map((o) => o.thing).filter((t) => t !== undefined);
-  if (trigger.supplies) {
-    const used = [
-      ...objects,
-      ...statement.clauses.flatMap((c) => c.items.map((i) => job.scope.resolve(i.name.text))),
-    ];
-    return used.some((t) => t?.kind === 'supply' && t.marks.some((m) => trigger.supplies?.includes(m)));
-  }
-  return objects.some((thing) => concerns(job, thing, trigger));
+  if (trigger.engineRuns && !isRunning(work, all)) return false;
+  if (trigger.supplies) return takesSupply(job, statement, trigger.supplies);
+  return statement.objects.some(({ thing }) => thing !== undefined && concerns(job, thing, trigger));
+}
+
+/** Whether a line above in the same step starts an engine. */
+function isRunning(work: WorkStatement, all: readonly WorkStatement[]): boolean {
+  return all.some(
+    (w) =>
+      w.step === work.step &&
+      w.line.start < work.line.start &&
+      w.statement.verb.on.machine?.makes.includes('moved_fluids'),
+  );
+}
+
+/** Whether a supply with one of the marks is the object of the line or named in its clauses. */
+function takesSupply(job: Job, statement: BoundStatement, marks: readonly string[]): boolean {
+  const used = [
+    ...statement.objects.map((o) => o.thing),
+    ...statement.clauses.flatMap((c) => c.items.map((i) => job.scope.resolve(i.name.text))),
+  ];
+  return used.some((t) => t?.kind === 'supply' && t.marks.some((m) => marks.includes(m)));
 }
 
 function concerns(job: Job, thing: Thing, trigger: HazardTrigger): boolean {
@@ -95,7 +99,7 @@ function concerns(job: Job, thing: Thing, trigger: HazardTrigger): boolean {
     !names.some((n) => thing.name === n || thing.name.startsWith(`${n}-`) || thing.name.endsWith(`-${n}`))
   )
     return false;
-  const inside = [thing, ...opened(job, thing)];
+  const inside = marks || families ? [thing, ...opened(job, thing)] : [];
   if (marks && !inside.some((t) => t.marks.some((m) => marks.includes(m)))) return false;
   if (families && !inside.some((t) => familiesOf(t).some((f) => families.includes(f)))) return false;
   if (

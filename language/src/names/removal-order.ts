@@ -65,10 +65,12 @@ const FAMILIES: readonly (readonly string[])[] = [FIRST_OFF, ['in'], ['on']];
  * meaning yet, relations with a guard are passed over.
  */
 export function relationCycles(job: Job): RelationCycle[] {
-  const things = allThings(job.scopes);
+  const all = allThings(job.scopes);
   return FAMILIES.flatMap((words) => {
     const edges = (thing: Thing): Relation[] =>
       words.flatMap((word) => job.relations(thing, word)).filter((r) => counts(job, r));
+    // Most things have no such relation, and no way through them leads back.
+    const things = all.filter((thing) => words.some((word) => thing.clauses.has(word)));
     return knots(things, edges).flatMap((knot) => {
       const cycle = shortestCycle(job, knot, edges);
       return cycle ? [cycle] : [];

@@ -36,7 +36,7 @@ export type Classified =
 export type UnknownHead =
   | { readonly form: 'misplaced'; readonly word: string; readonly length: number; readonly goes: string }
   | { readonly form: 'reserved'; readonly word: string; readonly length: number }
-  | { readonly form: 'unknown'; readonly word: string; readonly near: readonly string[] };
+  | { readonly form: 'unknown'; readonly word: string; readonly near: () => readonly string[] };
 
 /** A first word with a slip in it, and the word it is read as. */
 export interface Slip {
@@ -48,7 +48,7 @@ export interface Slip {
 export function classify(tokens: readonly IToken[], place: BlockPlace, hasTitle: boolean): Classified {
   const { context, kind } = place;
   const [first] = tokens;
-  if (first === undefined) return unknown('', []);
+  if (first === undefined) return unknown('');
   if (first.tokenType === Word) {
     const head = headAt(tokens, context);
     if (head !== undefined) return head;
@@ -71,8 +71,8 @@ export function classify(tokens: readonly IToken[], place: BlockPlace, hasTitle:
       return { is: 'values' };
     return notFound(tokens, place);
   }
-  if (first.tokenType !== Word) return unknown(first.image, []);
-  if (isWork(context) && SAID_FOR.has(first.image)) return unknown(first.image, []);
+  if (first.tokenType !== Word) return unknown(first.image);
+  if (isWork(context) && SAID_FOR.has(first.image)) return unknown(first.image);
   if (context === 'declarations') {
     const phrase = phraseAt(tokens, 0, KEYWORDS.entry) ?? phraseAt(tokens, 0, KEYWORDS.step);
     if (phrase !== undefined) {
@@ -173,7 +173,7 @@ function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
   const [, state, more] = tokens;
   const isState = isWork(place.context) && more === undefined && STATES.has(state?.image ?? '');
-  return unknown(word, isState ? [`set ${word}`] : nearest(word, wordsOpening(place)));
+  return unknown(word, () => (isState ? [`set ${word}`] : nearest(word, wordsOpening(place))));
 }
 
 function isKnownElsewhere(word: string): boolean {
@@ -206,6 +206,7 @@ function misplaced(word: string, length: number, goes: string): Classified {
   return { is: 'unknown', problem: { form: 'misplaced', word, length, goes } };
 }
 
-function unknown(word: string, near: readonly string[]): Classified {
+/** The words it may have been meant for are looked up only when asked for: layout asks of a line whether it fits, no more. */
+function unknown(word: string, near: () => readonly string[] = () => []): Classified {
   return { is: 'unknown', problem: { form: 'unknown', word, near } };
 }

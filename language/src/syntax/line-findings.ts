@@ -73,10 +73,11 @@ export function reportUnknown(
 ): Finding {
   const { file, code } = line;
   if (problem.form === 'unknown') {
+    const near = problem.near();
     const isText =
       above.remark !== undefined &&
       place.context === 'statement' &&
-      (problem.near.length === 0 || /^\p{Lu}/u.test(problem.word));
+      (near.length === 0 || /^\p{Lu}/u.test(problem.word));
     if (isText && above.remark !== undefined) {
       return finding(
         textBelowRemark,
@@ -84,16 +85,16 @@ export function reportUnknown(
         { head: above.head },
       );
     }
-    const fixes = problem.near.map((near) => ({
-      title: `Write \`${near}\``,
-      edits: [{ file, span: word, text: near }],
+    const fixes = near.map((meant) => ({
+      title: `Write \`${meant}\``,
+      edits: [{ file, span: word, text: meant }],
     }));
     const where = CONTEXT_WORDS[place.context];
     const plain = place.context === 'step' && fixes.length === 0 ? plainly(line) : undefined;
     return finding(
       unknownWord,
       { file, span: word, fixes: plain ? [{ title: `Write \`${plain.text}\``, edits: [plain] }] : fixes },
-      { word: problem.word, where, readAs: undefined, near: problem.near, plain: plain?.text },
+      { word: problem.word, where, readAs: undefined, near, plain: plain?.text },
     );
   }
   const last = lex(line.joined)[problem.length - 1];

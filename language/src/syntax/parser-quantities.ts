@@ -21,16 +21,21 @@ import {
 import type { MeasureNode, SpecNode } from './tree.js';
 
 export abstract class QuantityRules extends ParserBase {
+  private readonly numberForms = [
+    { ALT: () => this.CONSUME(NumberToken) },
+    { ALT: () => this.CONSUME(Hole) },
+  ];
+  private readonly unitForms = [{ ALT: () => this.CONSUME(UnitToken) }, { ALT: () => this.CONSUME(Word) }];
+  private readonly rangeForms = [{ ALT: () => this.CONSUME(To) }, { ALT: () => this.CONSUME(Dash) }];
+
   protected readonly amount = this.RULE('amount', (): AmountTokens => {
-    const number = this.OR([{ ALT: () => this.CONSUME(NumberToken) }, { ALT: () => this.CONSUME(Hole) }]);
+    const number = this.OR(this.numberForms);
     const rest: IToken[] = [];
     this.OPTION({
       GATE: () => this.isTolerance(),
       DEF: () => this.SUBRULE(this.tolerance, { ARGS: [rest] }),
     });
-    this.OPTION2(() =>
-      rest.push(this.OR2([{ ALT: () => this.CONSUME(UnitToken) }, { ALT: () => this.CONSUME(Word) }])),
-    );
+    this.OPTION2(() => rest.push(this.OR2(this.unitForms)));
     this.OPTION3(() => rest.push(this.CONSUME2(UnitToken)));
     this.OPTION4({
       GATE: () => this.isTolerance(),
@@ -55,16 +60,18 @@ export abstract class QuantityRules extends ParserBase {
 
   /** A quantity; after a bound it may be missing, which is reported. */
   protected readonly measure = this.RULE('measure', (): MeasureNode | undefined =>
-    this.OR([
-      {
-        ALT: () => {
-          const bound = this.CONSUME(Bound);
-          return this.SUBRULE(this.afterBound, { ARGS: [bound] });
-        },
-      },
-      { ALT: () => this.SUBRULE(this.unbounded, { ARGS: [undefined] }) },
-    ]),
+    this.OR(this.measureForms),
   );
+
+  private readonly measureForms = [
+    {
+      ALT: () => {
+        const bound = this.CONSUME(Bound);
+        return this.SUBRULE(this.afterBound, { ARGS: [bound] });
+      },
+    },
+    { ALT: () => this.SUBRULE(this.unbounded, { ARGS: [undefined] }) },
+  ];
 
   protected readonly afterBound = this.RULE('afterBound', (bound: IToken): MeasureNode | undefined => {
     let measure: MeasureNode | undefined;
@@ -85,7 +92,7 @@ export abstract class QuantityRules extends ParserBase {
       {
         GATE: () => this.isRange(),
         ALT: () => {
-          this.OR2([{ ALT: () => this.CONSUME(To) }, { ALT: () => this.CONSUME(Dash) }]);
+          this.OR2(this.rangeForms);
           high = this.SUBRULE2(this.amount);
         },
       },

@@ -17,11 +17,18 @@ export const usualCautions: Check = ({ job, library }) => {
   const language = library.settings.languages[0] ?? 'en';
   const statements = workStatements(job);
   const verbs = new Set(statements.map((w) => w.statement.verb.word));
+  /** The first line that has the hazard. Most hazards hang on verbs that most jobs do not have. */
+  const firstAt = ({ triggers }: Hazard): WorkStatement | undefined => {
+    let first = statements.length;
+    for (const trigger of triggers) {
+      if (trigger.verbs && !trigger.verbs.some((verb) => verbs.has(verb))) continue;
+      const at = statements.findIndex((w) => triggered(job, w, trigger, statements));
+      if (at >= 0) first = Math.min(first, at);
+    }
+    return statements[first];
+  };
   return HAZARDS.flatMap((hazard) => {
-    // Most hazards hang on verbs that most jobs do not have.
-    const triggers = hazard.triggers.filter((t) => !t.verbs || t.verbs.some((verb) => verbs.has(verb)));
-    if (triggers.length === 0) return [];
-    const at = statements.find((w) => triggers.some((t) => triggered(job, w, t, statements)));
+    const at = firstAt(hazard);
     if (!at || isAnswered(job, hazard, at.line.start)) return [];
     const text = hazard.text[language];
     const edits = [insertBefore(job, at.line, [`${hazard.signal}: ${text}`])];
@@ -69,7 +76,9 @@ function triggered(
   if (trigger.verbs && !trigger.verbs.includes(statement.verb.word)) return false;
   if (trigger.engineRuns && !isRunning(work, all)) return false;
   if (trigger.supplies) return takesSupply(job, statement, trigger.supplies);
-  return statement.objects.some(({ thing }) => thing !== undefined && concerns(job, thing, trigger));
+  for (const { thing } of statement.objects)
+    if (thing !== undefined && concerns(job, thing, trigger)) return true;
+  return false;
 }
 
 /** Whether a line above in the same step starts an engine. */

@@ -65,6 +65,19 @@ describe('the program', () => {
     });
   });
 
+  it('a drive that fills while a file is written leaves the old file', () => {
+    const path = join(folder, 'long.bay');
+    const text = `procedure L-1:  Long\n\n${'# A note that goes on.\n'.repeat(2000)}`;
+    writeFileSync(path, text);
+    // No file may grow beyond 8 KiB: the write is cut short, as it is by a full drive.
+    const run = spawnSync('sh', ['-c', `ulimit -f 16; node '${program}' format '${path}'`], {
+      encoding: 'utf8',
+    });
+    expect(run.status).toBe(2);
+    expect(run.stderr).toContain('does not fit');
+    expect(readFileSync(path, 'utf8')).toBe(text);
+  });
+
   it('a reader that leaves early is no failure', () => {
     const run = spawnSync('sh', ['-c', `node '${program}' explain | head -1`], { encoding: 'utf8' });
     expect(run.stdout.split('\n')).toHaveLength(2);

@@ -6,6 +6,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  realpathSync,
   renameSync,
   rmSync,
   statSync,
@@ -16,7 +17,7 @@ import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { basename, dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import writeFileAtomic from 'write-file-atomic';
+import { threadId } from 'node:worker_threads';
 import {
   CannotRun,
   type CheckChunk,
@@ -130,11 +131,22 @@ async function checkElsewhere(chunk: CheckChunk): Promise<CheckedChunk> {
   });
 }
 
+/**
+ * Written under a hidden name beside its place, to the end and down to the drive, then moved there. By hand, because the
+ * usual package for it takes a write cut short by a full drive for a whole one.
+ */
 function write(path: string, data: string | Uint8Array): void {
+  let temporary: string | undefined;
   try {
     mkdirSync(dirname(path), { recursive: true });
-    writeFileAtomic.sync(path, typeof data === 'string' ? data : Buffer.from(data));
+    const old = statSync(path, { throwIfNoEntry: false });
+    // A link stays a link: what it leads to is replaced.
+    const target = old === undefined ? path : realpathSync(path);
+    temporary = join(dirname(target), `.${basename(target)}.${process.pid}.${threadId}`);
+    writeFileSync(temporary, data, { flush: true, ...(old === undefined ? {} : { mode: old.mode }) });
+    renameSync(temporary, target);
   } catch (error) {
+    if (temporary !== undefined) rmSync(temporary, { force: true });
     throw new CannotRun(`${path} ${reason(error)}; nothing was changed`);
   }
 }
@@ -240,6 +252,7 @@ const REASONS: Readonly<Record<string, string>> = {
   EISDIR: 'is a folder',
   ENOTDIR: 'lies under something that is not a folder',
   ELOOP: 'is a link that leads round in a circle',
+  EFBIG: 'does not fit: files here may not be that large',
   ENOSPC: 'does not fit: the drive is full',
   EROFS: 'lies on a drive that cannot be written to',
   ENAMETOOLONG: 'has too long a name',

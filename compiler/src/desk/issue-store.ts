@@ -107,7 +107,7 @@ function readIssue(shell: Shell, folder: string): Issue | { problem: string } {
 /** Files of an issue that are not as they were written. */
 function damage(shell: Shell, { record, folder }: Issue): string[] {
   const there = filesBelow(shell, folder).map((path) => path.slice(folder.length + 1));
-  const added = there.filter((name) => name !== RECORD && record.files[name] === undefined);
+  const added = there.filter((name) => name !== RECORD && !Object.hasOwn(record.files, name));
   const changed = Object.entries(record.files).flatMap(([name, hash]) => {
     const bytes = shell.bytes(join(folder, name));
     if (bytes === undefined) return [`${join(folder, name)} is gone`];

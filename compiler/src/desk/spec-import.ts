@@ -101,7 +101,7 @@ function delimiterOf(csv: string): string {
 }
 
 function target(heading: string, map: ColumnMap): { to: string; unit?: string } | undefined {
-  const given = map[heading];
+  const given = Object.hasOwn(map, heading) ? map[heading] : undefined;
   const wanted = typeof given === 'string' ? { to: given } : (given ?? { to: heading.toLowerCase() });
   const exact = KNOWN.find((word) => word.toLowerCase() === wanted.to.toLowerCase());
   return exact === undefined ? undefined : { ...wanted, to: exact };

@@ -1,0 +1,176 @@
+// Runs that are killed while they write, and drives that are full: what is there is always a whole file, the old one or
+// the new one. KILLS says how often (40).
+import { execFileSync, spawn, spawnSync } from 'node:child_process';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join, relative } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const KILLS = Number(process.env.KILLS ?? 40);
+const ENV = { ...process.env, SOURCE_DATE_EPOCH: '1759622400' };
+let folder = '';
+let program = '';
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), 'baywright-killed-'));
+  execFileSync('node', ['compiler/scripts/bundle.mjs', join(folder, 'program/dist')], { cwd: ROOT });
+  for (const part of ['templates', 'fonts', 'schemas'])
+    cpSync(join(ROOT, 'compiler', part), join(folder, 'program', part), { recursive: true });
+  execFileSync('ln', ['-s', join(ROOT, 'node_modules'), join(folder, 'program/node_modules')]);
+  program = join(folder, 'program/dist/baywright.js');
+});
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+
+/** A library of its own for each test, without the other libraries of the samples. */
+function library(name: string): string {
+  const to = join(folder, name);
+  cpSync(join(ROOT, 'samples'), to, {
+    recursive: true,
+    filter: (path) => !/\/(?:faulty|us|out|issued|\.cache)$/.test(path),
+  });
+  return to;
+}
+
+const run = (cwd: string, ...args: string[]) =>
+  spawnSync('node', [program, ...args], { cwd, env: ENV, encoding: 'utf8' });
+
+/** Starts a run and ends it with SIGKILL after a while; true when it was killed in time. */
+async function killed(cwd: string, after: number, ...args: string[]): Promise<boolean> {
+  const child = spawn('node', [program, ...args], { cwd, env: ENV, stdio: 'ignore' });
+  const timer = setTimeout(() => child.kill('SIGKILL'), after);
+  const signal = await new Promise<NodeJS.Signals | null>((done) =>
+    child.once('exit', (_code, by) => done(by)),
+  );
+  clearTimeout(timer);
+  return signal === 'SIGKILL';
+}
+
+/** Every file that has its final name. What a killed run was still writing has a name of its own beside it. */
+function finished(root: string): Map<string, Buffer> {
+  const entries = existsSync(root) ? readdirSync(root, { recursive: true, withFileTypes: true }) : [];
+  const files = entries.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
+  const own = files.filter(
+    (path) =>
+      /\.(?:html|pdf|json|bay)$/.test(path) &&
+      !relative(root, path)
+        .split('/')
+        .some((part) => part.startsWith('.')),
+  );
+  return new Map(own.map((path) => [relative(root, path), readFileSync(path)]));
+}
+
+const different = (files: ReadonlyMap<string, Buffer>, wanted: ReadonlyMap<string, Buffer>): string[] =>
+  [...files].filter(([name, data]) => wanted.get(name)?.equals(data) !== true).map(([name]) => name);
+
+/** Moments spread over a run, from its start to its end. */
+const moments = (whole: number): number[] =>
+  Array.from({ length: KILLS }, (_, i) => 100 + ((whole - 100) * (i + 0.5)) / KILLS);
+
+describe('killed while writing', () => {
+  it(`build leaves no torn guide, ${KILLS} times`, async () => {
+    const shop = library('build');
+    const start = Date.now();
+    expect(
+      run(shop, 'build', 'procedures/FH-12-front-hub.bay', 'procedures/WH-01-road-wheel.bay').status,
+    ).toBe(0);
+    const whole = Date.now() - start;
+    const wanted = finished(join(shop, 'out'));
+    expect(wanted.size).toBeGreaterThan(4);
+    let kills = 0;
+    let kept = 0;
+    for (const [i, after] of moments(whole).entries()) {
+      // Every other run starts without guides, so that both a new file and one written over are caught.
+      if (i % 2 === 0) rmSync(join(shop, 'out'), { recursive: true, force: true });
+      if (
+        await killed(
+          shop,
+          after,
+          'build',
+          'procedures/FH-12-front-hub.bay',
+          'procedures/WH-01-road-wheel.bay',
+        )
+      )
+        kills++;
+      const files = finished(join(shop, 'out'));
+      kept += files.size;
+      expect(different(files, wanted)).toEqual([]);
+    }
+    process.stdout.write(`build: ${kills} of ${KILLS} runs killed, ${kept} guides looked at, none torn\n`);
+    expect(kills).toBeGreaterThan(KILLS / 4);
+  });
+
+  it(`issue leaves a whole issue or none, ${KILLS} times`, async () => {
+    const shop = library('issue');
+    const start = Date.now();
+    expect(run(shop, 'issue', 'WH-01').status).toBe(0);
+    const whole = Date.now() - start;
+    const wanted = [...finished(join(shop, 'issued')).keys()].sort();
+    let kills = 0;
+    let whole_issues = 0;
+    for (const after of moments(whole)) {
+      rmSync(join(shop, 'issued'), { recursive: true, force: true });
+      if (await killed(shop, after, 'issue', 'WH-01')) kills++;
+      const there = [...finished(join(shop, 'issued')).keys()];
+      if (there.some((name) => name.startsWith('WH-01/'))) {
+        whole_issues++;
+        expect(wanted.filter((name) => name !== 'register.json' && !there.includes(name))).toEqual([]);
+      }
+      expect(run(shop, 'issue', '--verify')).toMatchObject({ status: 0 });
+      expect(run(shop, 'issue', 'WH-01').status).toBe(0);
+      expect([...finished(join(shop, 'issued')).keys()].sort()).toEqual(wanted);
+    }
+    process.stdout.write(
+      `issue: ${kills} of ${KILLS} runs killed, ${whole_issues} whole issues, no torn one\n`,
+    );
+  });
+
+  it(`format leaves every source whole, ${KILLS} times`, async () => {
+    const shop = library('format');
+    const path = join(shop, 'procedures/FH-12-front-hub.bay');
+    const tidy = readFileSync(path, 'utf8');
+    const untidy = tidy.replaceAll(', ', ',  ');
+    writeFileSync(path, untidy);
+    const start = Date.now();
+    run(shop, 'format', path);
+    const whole = Date.now() - start;
+    for (const after of moments(whole)) {
+      writeFileSync(path, untidy);
+      await killed(shop, after, 'format', path);
+      expect([untidy, tidy]).toContain(readFileSync(path, 'utf8'));
+    }
+  });
+
+  it(`a cache that a killed check leaves is never trusted when torn, ${KILLS} times`, async () => {
+    const shop = library('check');
+    const start = Date.now();
+    const wanted = run(shop, 'check', '--format', 'json').stdout;
+    const whole = Date.now() - start;
+    for (const after of moments(whole)) {
+      rmSync(join(shop, '.cache'), { recursive: true, force: true });
+      await killed(shop, after, 'check');
+      expect(run(shop, 'check', '--format', 'json').stdout).toBe(wanted);
+    }
+  });
+});
+
+describe('a drive that is full', () => {
+  it.each([
+    ['build', ['build', 'procedures/WH-01-road-wheel.bay'], 'out'],
+    ['issue', ['issue', 'WH-01'], 'issued'],
+  ] as const)('%s leaves what was there', (name, args, place) => {
+    const shop = library(`full-${name}`);
+    expect(run(shop, 'build', 'procedures/WH-01-road-wheel.bay').status).toBe(0);
+    const before = finished(join(shop, place));
+    const source = join(shop, 'procedures/WH-01-road-wheel.bay');
+    writeFileSync(source, readFileSync(source, 'utf8').replace(/^labour .*$/m, 'labour 55 min'));
+    // No file may grow beyond 8 KiB: the system then refuses to write on, as a full drive does.
+    const line = `ulimit -f 16; exec node '${program}' ${args.join(' ')}`;
+    const full = spawnSync('sh', ['-c', line], { cwd: shop, env: ENV, encoding: 'utf8' });
+    expect(full.status).not.toBe(0);
+    const after = finished(join(shop, place));
+    expect(different(after, before)).toEqual([]);
+    expect(after.size).toBe(before.size);
+  });
+});

@@ -10,6 +10,8 @@ export default defineConfig({
     globalSetup: ['./prepare.ts'],
     // One editor at a time: they share the machine's processors and the tests of a file share one window.
     fileParallelism: false,
+    // What a busy machine needs to draw.
+    expect: { poll: { timeout: 20_000 } },
     testTimeout: 90_000,
     hookTimeout: 180_000,
   },

@@ -95,7 +95,7 @@ export async function openWindow(url: string): Promise<{ readonly page: Page; re
     permissions: ['clipboard-read', 'clipboard-write'],
   });
   const page = await context.newPage();
-  page.setDefaultTimeout(15_000);
+  page.setDefaultTimeout(30_000);
   await page.goto(url);
   await page.locator('.monaco-workbench .part.statusbar').waitFor({ timeout: 60_000 });
   return { page, browser };

@@ -34,7 +34,7 @@ export function workTexts(job: Job): WorkText[] {
 }
 
 /** Sentences of a text; a colon or semicolon ends one as a full stop does, a blank line and a list dash too. */
-export function sentencesOf({ text, start }: WorkText): Sentence[] {
+export function sentencesOf({ text, start }: Pick<WorkText, 'text' | 'start'>): Sentence[] {
   const found: Sentence[] = [];
   for (const match of text.matchAll(/(?:[^.!?:;\n]|[.:](?=\S)|\n(?!\s*(?:\n|- )))+/g)) {
     const lead = match[0].length - match[0].trimStart().length;

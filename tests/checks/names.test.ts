@@ -203,6 +203,15 @@ describe('what a lead types in a hurry', () => {
     );
   });
 
+  test('one side of a job for both is said with a guard', () => {
+    const text = job(`    clean hub, side left
+#              ^^^^^^^^^ N203 \`clean\` takes no \`side\`
+`).replace('parts', 'sides left, right\n\nparts');
+    const [found] = checkMarked(text, onlyN);
+    expect(found?.advice).toBe('for one side only, write `when side left`');
+    expect(onlyN(afterFix(readMarked(text).files, found?.fixes[0]?.edits ?? []))).toEqual([]);
+  });
+
   test('the oil of the gearbox may be what a lip is oiled with', () => {
     checkMarked(
       job(`    lubricate hub with gear-oil

@@ -49,7 +49,7 @@ describe('the first word', () => {
     expect(condition?.advice).toBe('did you mean `set key`?');
     const [plain] = check(inStep('    open hood, wide\n#   ^^^^ G201'));
     expect(plain?.advice).toBe('what the checker need not follow goes in plain words: `do: Open hood, wide`');
-    expect(plain && plain.fixes[0] && applyFix(inStep('    open hood, wide'), plain.fixes[0])).toBe(
+    expect(plain?.fixes[0] && applyFix(inStep('    open hood, wide'), plain.fixes[0])).toBe(
       inStep('    do: Open hood, wide'),
     );
     check(inStep('    Note that it drips: look.\n#   ^^^^ G201'));
@@ -150,5 +150,30 @@ describe('references in text', () => {
     );
     check(inStep('    note: Turn {bolt.\n#              ^ G209 never closed'));
     check(inStep('    note: Turn \\{bolt.'));
+  });
+});
+
+describe('text from a word processor', () => {
+  test('its quotation marks are quotation marks, and inch marks behind a figure', () => {
+    check(inFastener('    per “HL-114”, number „AB-12“'));
+    expect(dumpOf(inFastener('    per “HL-114”'))).toContain(
+      dumpOf(inFastener('    per "HL-114"')).split('\n').at(-1),
+    );
+    check(inFastener('    4 of 3/8-16 UNC, hex 9/16”'));
+    check('procedure A-1: T\nuse “van.bay”');
+  });
+
+  test('within straight ones they are part of the text', () => {
+    expect(dumpOf(inFastener('    per "the “big” book"'))).toContain('the “big” book');
+  });
+});
+
+describe('a value behind its quotation marks', () => {
+  test('is not part of a number', () => {
+    const [found] = check(
+      inFastener('    number "PB-1" left\n#                 ^^^^ G203 `left` does not fit here'),
+    );
+    expect(found?.advice).toBe('for one side only: `, when side left`');
+    check(inFastener('    number "PB-1", when side left'));
   });
 });

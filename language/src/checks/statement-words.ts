@@ -59,9 +59,8 @@ function faultsOf(statement: BoundStatement): Finding[] {
   }
   for (const clause of clauses) {
     const slot = slotOf(statement, clause);
-    // The side meant may be said with any verb.
-    if (clause.word === 'side') continue;
-    if (!slot)
+    if (clause.word === 'side') found.push(sideAsGuard(statement, clause));
+    else if (!slot)
       found.push(
         finding(clauseNotForVerb, at(isBare(clause) ? clause : clause.wordSpan), {
           verb: verb.word,
@@ -87,6 +86,21 @@ function faultsOf(statement: BoundStatement): Finding[] {
     );
   }
   return found;
+}
+
+/** `side left` behind a statement would leave the other side undone and is meant as a guard. */
+function sideAsGuard({ verb, file }: BoundStatement, clause: Clause): Finding {
+  const side = clause.words[0]?.text ?? '?';
+  const span = { start: clause.start, end: clause.end };
+  const guard = `when side ${side}`;
+  const fixes: Fix[] = [
+    { title: `Write \`${guard}\``, edits: [{ file, span, text: guard }], preferred: true },
+  ];
+  return finding(
+    clauseNotForVerb,
+    { file, span, fixes },
+    { verb: verb.word, clause: '`side`', takes: [], guard },
+  );
 }
 
 /** The limit that the values behind `measure` belong to, and the values as they are written. */

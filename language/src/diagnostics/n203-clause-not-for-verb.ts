@@ -7,15 +7,21 @@ export const clauseNotForVerb = defineDiagnostic<{
   readonly takes: readonly string[];
   /** Where the figure belongs, when it is a limit's. */
   readonly limit?: { readonly name: string; readonly values: string } | undefined;
+  /** The guard that says it. */
+  readonly guard?: string;
 }>({
   code: 'N203',
   name: 'clause-not-for-verb',
   severity: 'error',
   message: ({ verb, clause }) => `\`${verb}\` takes no ${clause}`,
-  advice: ({ verb, takes, limit }) =>
-    limit !== undefined
-      ? `the values stand at the limit, below \`${limit.name}: …\` in \`limits\`: \`${limit.values}\``
-      : takes.length === 0 ? `\`${verb}\` stands alone` : `\`${verb}\` takes ${takes.join(', ')}`,
+  advice: ({ verb, takes, limit, guard }) =>
+    guard !== undefined
+      ? `for one side only, write \`${guard}\``
+      : limit !== undefined
+        ? `the values stand at the limit, below \`${limit.name}: …\` in \`limits\`: \`${limit.values}\``
+        : takes.length === 0
+          ? `\`${verb}\` stands alone`
+          : `\`${verb}\` takes ${takes.join(', ')}`,
   why: `A clause that the verb does not take says nothing: it prints nowhere and no check reads it.`,
   wrong: `procedure A-1: Bore, look at
 

@@ -14,6 +14,7 @@ import { lex } from './lexer.js';
 import type { GrowingLine, OpenLine } from './open-line.js';
 import { colonIn, type PhysicalLine, readPhysicalLines, trimEnd, trimStart } from './physical.js';
 import { readProse } from './prose.js';
+import { straightQuotes } from './quotes.js';
 import { type ReadLine, readLine } from './read-line.js';
 import type { Comment, Line } from './tree.js';
 
@@ -284,7 +285,7 @@ class Layout {
     }
   }
 
-  /** The code with comments between its lines blanked out, so that every offset stays. */
+  /** The code with comments between its lines blanked out and curled quotes straight, so that every offset stays. */
   private joined({ start, end, gaps }: Pending): string {
     let joined = '';
     let from = start;
@@ -293,7 +294,7 @@ class Layout {
       joined += this.text.slice(from, gap.start) + ' '.repeat(gap.end - gap.start);
       from = gap.end;
     }
-    return joined + this.text.slice(from, end);
+    return straightQuotes(joined + this.text.slice(from, end));
   }
 
   /** Whether the first word of a line may open a line in a place. */

@@ -28,6 +28,16 @@ export function reportLeftover(
     return finding(quoteOpen, { file, span: at, fixes: [edit('Close it', file, at.end, at.end, '"')] }, {});
   if (token.tokenType !== Word)
     return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
+  if (before?.tokenType === StringToken && SIDES.has(token.image)) {
+    const end = base + endOf(before);
+    const guard = `, when side ${token.image}`;
+    const fixes = [edit(`Write \`${guard}\``, file, end, at.end, guard)];
+    return finding(
+      unexpected,
+      { file, span: at, fixes },
+      { what: described(token), hint: `for one side only: \`${guard}\`` },
+    );
+  }
   if (verb && before && STATES.has(token.image)) {
     const meant = `set ${before.image} ${token.image}`;
     const fixes = [edit(`Write \`${meant}\``, file, verb.start, at.end, meant)];
@@ -59,6 +69,9 @@ export function reportLeftover(
         : 'text for the technician goes after a colon';
   return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
 }
+
+/** What shops write behind a number that is for one side. */
+const SIDES = new Set(['left', 'right']);
 
 /** Tightening orders that are often written without `order`. */
 const ORDERS = new Set(['star', 'cross', 'inside-out', 'spiral']);

@@ -8,7 +8,7 @@ import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { type Span, span } from '../text/span.js';
 import { isOpenString, reportLeftover } from './leftover.js';
 import type { LineSource } from './line-source.js';
-import { AnyToken, Comma, endOf, RawToken, TOKEN_TYPES, wordOf } from './tokens.js';
+import { AnyToken, Comma, endOf, RawToken, StringToken, TOKEN_TYPES, wordOf } from './tokens.js';
 import type { Name, Raw } from './tree.js';
 
 const NO_SOURCE: LineSource = { file: '', code: '', base: 0, clauseWords: [] };
@@ -32,11 +32,11 @@ export abstract class ParserBase extends EmbeddedActionsParser {
     let last: IToken | undefined;
     this.MANY(() => {
       const token = this.CONSUME(RawToken);
+      this.ACTION(() => {
+        if (isOpenString(token) || first?.tokenType === StringToken) this.leftover(token);
+      });
       first ??= token;
       last = token;
-      this.ACTION(() => {
-        if (isOpenString(token)) this.leftover(token);
-      });
     });
     return this.ACTION(() => (first && last ? this.raw(first, last) : undefined));
   });

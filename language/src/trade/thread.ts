@@ -55,6 +55,8 @@ export function readThread(text: string): Thread | ThreadProblem {
     .replace(/[\s-]\d[a-h](\d[a-h])?\s*$/i, '')
     .replace(/["”″]/g, '')
     .replace(/×/g, 'x')
+    .replace(/⁄/g, '/')
+    .replace(/[‐‑–−]/g, '-')
     .replace(/\s+/g, ' ')
     .trim();
   return (

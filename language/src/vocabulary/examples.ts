@@ -26,6 +26,7 @@ export const ENTRY_CLAUSE_EXAMPLES: Readonly<Record<string, string>> = {
   'fill after': 'fill after 2 h',
   'run after': 'run after 24 h',
   amount: 'amount 20 mL',
+  container: 'amount 20 mL, container 300 mL',
   new: 'at least 22.0 mm, new 24.0 mm',
   wear: 'at least 3.0 mm, wear 0.3 mm',
   prevailing: 'torque 90 N·m, prevailing 12 N·m, per "HL-114"',

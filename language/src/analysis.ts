@@ -1,6 +1,7 @@
 // The pipeline: text, tree, bound file, job, state, findings. One file, in the order it happens.
 import { acceptFindings } from './checks/accept.js';
 import { CHECKS } from './checks/index.js';
+import { canRun } from './checks/nested.js';
 import { releaseFindings } from './checks/release.js';
 import { withoutEchoes } from './checks/echoes.js';
 import type { Finding } from './diagnostics/define.js';
@@ -79,7 +80,7 @@ function analyse(file: Read, library: Library): Analysis {
   const { model, tree, text } = file;
   const job = jobOf(model, library);
   const rules = runRules(job, new Set(library.settings.starterRulesOff.map((r) => r.rule)));
-  const run = model.kind === 'procedure' && model.work.length > 0 ? runProcedure(job, rules.listen) : undefined;
+  const run = model.kind === 'procedure' && model.work.length > 0 && canRun(job) ? runProcedure(job, rules.listen) : undefined;
   const input = { job, run, library, syntax: file.findings };
   const raw = [...file.findings, ...(run ? [...reportState(run), ...rules.findings(thingsTold(run))] : []), ...CHECKS.flatMap((check) => check(input))];
   const findings = acceptFindings(model, withoutEchoes(raw).map((f) => severityOf(f, library.settings)).filter((f) => f !== undefined));

@@ -16,6 +16,7 @@ import { numbersInText } from './numbers-in-text.js';
 import { performed } from './performed.js';
 import { quantities } from './quantities.js';
 import { referred } from './referred.js';
+import { nested } from './nested.js';
 import { register } from './register.js';
 import { cyclicRelations } from './relation-cycles.js';
 import { ruleLines } from './rule-lines.js';
@@ -37,6 +38,7 @@ import { vin } from './vin.js';
 import { wording } from './wording.js';
 
 export const CHECKS: readonly Check[] = [
+  nested,
   quantities,
   twoPlacesAgree,
   numbersInText,

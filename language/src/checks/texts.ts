@@ -52,7 +52,7 @@ export function sentencesOf({ text, start }: Pick<WorkText, 'text' | 'start'>): 
 
 /** Words by the counting of ASD-STE100: a hyphenated word is one, a figure with its unit is one, a reference is one. */
 export function countWords(sentence: string): number {
-  const plain = sentence.replace(/\{[^}]*\}/g, 'figure').replace(/(\d[\d.,/]*)\s+\p{L}[\p{L}·/°]*/gu, '$1');
+  const plain = sentence.replace(/\{[^{}]*\}/g, 'figure').replace(/(\d[\d.,/]*)\s+\p{L}[\p{L}·/°]*/gu, '$1');
   return plain.split(/\s+/).filter((word) => /[\p{L}\p{N}]/u.test(word)).length;
 }
 

@@ -18,12 +18,13 @@ import { wordOutOfPlace } from './g202-word-out-of-place.js';
 import { unexpected } from './g203-unexpected.js';
 import { operandMissing } from './g204-operand-missing.js';
 import { quoteOpen } from './g205-quote-open.js';
+import { nestedTooDeep } from './g115-nested-too-deep.js';
 import { strayCharacter } from './g206-stray-character.js';
 import { reservedName } from './g207-reserved-name.js';
 import { operandForm } from './g208-operand-form.js';
 import { referenceOpen } from './g209-reference-open.js';
 
-/** Every diagnostic that `parse` reports. */
+/** Every diagnostic of layout and grammar. */
 export const GRAMMAR_DIAGNOSTICS: readonly DiagnosticDef<never>[] = [
   tabIndent,
   oneSpaceIndent,
@@ -38,6 +39,7 @@ export const GRAMMAR_DIAGNOSTICS: readonly DiagnosticDef<never>[] = [
   stepMissing,
   openingMissing,
   secondOpening,
+  nestedTooDeep,
   unknownWord,
   wordOutOfPlace,
   unexpected,

@@ -14,7 +14,11 @@ import { residentOf } from './measure.mjs';
  * Starts a server over a folder. `language`: its language id. `settings` answers what it asks of its configuration.
  * `versions`: whether it tells the version that its findings are of; without, any findings of the document answer.
  */
-export async function session(server, folder, { language = 'baywright', settings = () => ({}), versions = true } = {}) {
+export async function session(
+  server,
+  folder,
+  { language = 'baywright', settings = () => ({}), versions = true } = {},
+) {
   const child = spawn(process.execPath, [...server, '--stdio'], { stdio: ['pipe', 'pipe', 'inherit'] });
   const connection = createProtocolConnection(
     new StreamMessageReader(child.stdout),

@@ -179,9 +179,7 @@ export function markdown({ number, title, groups }) {
     '',
     '| Name | What | Count | Thread | Class | Torque | Source |',
     '|---|---|---|---|---|---|---|',
-    ...groups.map(
-      (g) => `| ${g.bolt} | ${g.boltTitle} | 4 | M8x1.25 | 8.8 | **${g.torque} N·m** | S-1 |`,
-    ),
+    ...groups.map((g) => `| ${g.bolt} | ${g.boltTitle} | 4 | M8x1.25 | 8.8 | **${g.torque} N·m** | S-1 |`),
     '',
     '## Removal',
     '',

@@ -71,7 +71,8 @@ export async function watched(args, options = {}) {
   const child = spawn(process.execPath, args, { stdio: ['ignore', 'ignore', 'inherit'], ...options });
   let most = 0;
   const timer = setInterval(() => {
-    most = Math.max(most, familyOf(child.pid));
+    // A process that ends while it is asked has no size.
+    most = Math.max(most, familyOf(child.pid) || 0);
   }, 100);
   const code = await new Promise((done) => child.once('exit', done));
   clearInterval(timer);

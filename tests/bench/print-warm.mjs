@@ -1,8 +1,8 @@
 // Prints one guide of a folder again and again in one process and gives the median as JSON.   node print-warm.mjs FOLDER [TIMES]
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { createLibrary, DEFAULT_SETTINGS } from '@baywright/language';
 import { renderPdf } from '@baywright/compiler';
+import { createLibrary, DEFAULT_SETTINGS } from '@baywright/language';
 import { clock, median } from './measure.mjs';
 
 const [folder = '.', times = '12'] = process.argv.slice(2);

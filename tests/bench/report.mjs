@@ -1,8 +1,12 @@
 // The table of a run, for the terminal and for RESULTS.md. The layout depends on the rows alone.
-import { cpus, release, totalmem, type as system } from 'node:os';
+import { cpus, loadavg, release, type as system, totalmem } from 'node:os';
 
 const number = (value) =>
-  !Number.isFinite(value) ? '–' : value >= 100 ? Math.round(value).toLocaleString('en') : value.toPrecision(3);
+  !Number.isFinite(value)
+    ? '–'
+    : value >= 100
+      ? Math.round(value).toLocaleString('en')
+      : value.toPrecision(3);
 
 /** Whether the row reaches its goals; undefined when it has none. */
 export function reached({ ours, goal, more, peers }) {
@@ -23,7 +27,8 @@ export function table(rows) {
     '| work | ours | goal | peers in the same run: theirs, our ratio (goal) | |',
     '|---|---:|---:|---|---|',
     ...rows.map((row) => {
-      const goal = row.goal === undefined ? '' : `${row.more ? '≥' : '≤'} ${row.goal.toLocaleString('en')} ${row.unit}`;
+      const goal =
+        row.goal === undefined ? '' : `${row.more ? '≥' : '≤'} ${row.goal.toLocaleString('en')} ${row.unit}`;
       const verdict = reached(row);
       const peers = row.peers.map((p) => peerText(row, p)).join('; ');
       const note = row.note ? ` (${row.note})` : '';
@@ -48,13 +53,13 @@ export function curves(list) {
 
 export function machine() {
   const [cpu] = cpus();
-  return `${cpus().length} cores (${cpu?.model.trim() ?? 'unknown'}), ${Math.round(totalmem() / 2 ** 30)} GB, ${system()} ${release()}, Node ${process.versions.node}`;
+  return `${cpus().length} cores (${cpu?.model.trim() ?? 'unknown'}), ${Math.round(totalmem() / 2 ** 30)} GB, ${system()} ${release()}, Node ${process.versions.node}; ${loadavg()[0]?.toFixed(1)} programs at work on average in the last minute`;
 }
 
-export function results({ rows, growth, day, quick }) {
+export function results({ rows, growth, day, on }) {
   return `# Benchmark results
 
-${day}, ${machine()}${quick ? ', quick run: smaller libraries and fewer rounds' : ''}.
+${day}, ${on}.
 
 Written by \`npm run bench\`. Milliseconds drift with what else the machine does: ratios to the peers, measured in the same
 run on the same content, are what counts. The peers only look at shape or text: no names across files, no state on all

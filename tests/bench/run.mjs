@@ -10,13 +10,18 @@ import { growth } from './parts/growth.mjs';
 import { guides } from './parts/guides.mjs';
 import { library } from './parts/library.mjs';
 import { size } from './parts/size.mjs';
-import { curves, results, table } from './report.mjs';
+import { curves, machine, results, table } from './report.mjs';
 
 const quick = process.argv.includes('--quick');
-const only = process.argv.find((arg) => arg.startsWith('--only='))?.slice('--only='.length).split(',');
+const only = process.argv
+  .find((arg) => arg.startsWith('--only='))
+  ?.slice('--only='.length)
+  .split(',');
 const wants = (name) => only === undefined || only.includes(name);
 
 installPeers();
+// How busy the machine was before the benchmark made it so.
+const on = machine();
 const rows = [];
 for (const [name, part] of Object.entries({ editing, library, guides, size })) {
   if (!wants(name)) continue;
@@ -28,7 +33,10 @@ const curve = wants('growth') ? growth({ quick }) : [];
 console.log(curves(curve));
 if (!quick && only === undefined) {
   const day = new Date().toISOString().slice(0, 10);
-  writeFileSync(fileURLToPath(new URL('./RESULTS.md', import.meta.url)), results({ rows, growth: curve, day, quick }));
+  writeFileSync(
+    fileURLToPath(new URL('./RESULTS.md', import.meta.url)),
+    results({ rows, growth: curve, day, on }),
+  );
   console.log('\nWritten to tests/bench/RESULTS.md.');
 }
 process.exit(0);

@@ -141,7 +141,14 @@ function questions(count) {
         if (i >= 6) times.push(performance.now() - begin);
         await new Promise((resolve) => setTimeout(resolve, 30));
       }
-      rows.push({ work: `${name}, 2,000 lines, dirty, p95`, ours: p95(times), unit: 'ms', goal: 20, peers: [], note: `median ${median(times).toFixed(1)}` });
+      rows.push({
+        work: `${name}, 2,000 lines, dirty, p95`,
+        ours: p95(times),
+        unit: 'ms',
+        goal: 20,
+        peers: [],
+        note: `median ${median(times).toFixed(1)}`,
+      });
     }
     await client.close();
     return rows;

@@ -13,7 +13,11 @@ export function growth({ quick }) {
       analysed([bay(procedure('B-1', 2000, n))], n, runs),
     ),
     curve('files of 150 lines', quick ? [10, 40] : [25, 50, 100, 200, 400], (n) =>
-      analysed(Array.from({ length: n }, (_, i) => bay(procedure(`B-${i}`, 150))), 0, runs),
+      analysed(
+        Array.from({ length: n }, (_, i) => bay(procedure(`B-${i}`, 150))),
+        0,
+        runs,
+      ),
     ),
   ];
 }

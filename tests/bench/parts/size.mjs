@@ -15,11 +15,25 @@ export function size() {
     ? readdirSync(join(ROOT, 'extension')).filter((name) => name.endsWith('.vsix'))
     : [];
   const rows = [
-    { work: 'installed size of the command, with its typesetter', ours: (command + typesetter) / 1e6, unit: 'MB', goal: 90, peers: [] },
+    {
+      work: 'installed size of the command, with its typesetter',
+      ours: (command + typesetter) / 1e6,
+      unit: 'MB',
+      goal: 90,
+      peers: [],
+    },
   ];
-  const universal = packages.map((name) => statSync(join(ROOT, 'extension', name)).size).sort((a, b) => a - b)[0];
+  const universal = packages
+    .map((name) => statSync(join(ROOT, 'extension', name)).size)
+    .sort((a, b) => a - b)[0];
   if (universal !== undefined)
-    rows.push({ work: 'extension, universal package', ours: universal / 1e6, unit: 'MB', goal: 1.5, peers: [] });
+    rows.push({
+      work: 'extension, universal package',
+      ours: universal / 1e6,
+      unit: 'MB',
+      goal: 1.5,
+      peers: [],
+    });
   return rows;
 }
 

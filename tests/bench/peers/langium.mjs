@@ -31,7 +31,8 @@ export async function langium() {
       shared.workspace.LangiumDocuments.addDocument(document);
       await shared.workspace.DocumentBuilder.build([document], options);
       const errors = document.parseResult.parserErrors.length + (document.diagnostics?.length ?? 0);
-      if (errors > 0) throw new Error(`the peer's own text has ${errors} errors: ${document.diagnostics?.[0]?.message}`);
+      if (errors > 0)
+        throw new Error(`the peer's own text has ${errors} errors: ${document.diagnostics?.[0]?.message}`);
       return document;
     },
     async replace(document, text) {

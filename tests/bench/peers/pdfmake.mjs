@@ -28,7 +28,12 @@ const document = () => ({
       },
     },
     { ol: groups.map((g, i) => [`Take part ${i} off`, { text: `Remove ${g.bolt} and ${g.part}.` }]) },
-    { ol: groups.map((g, i) => [`Fit part ${i}`, { text: `Install ${g.part}. Torque ${g.bolt} to ${g.torque} N·m.` }]) },
+    {
+      ol: groups.map((g, i) => [
+        `Fit part ${i}`,
+        { text: `Install ${g.part}. Torque ${g.bolt} to ${g.torque} N·m.` },
+      ]),
+    },
   ],
 });
 const make = () => pdfmake.createPdf(document()).getBuffer();

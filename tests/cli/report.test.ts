@@ -1,4 +1,8 @@
 // How findings are written: for people, as JSON, for GitHub, as SARIF.
+
+import { createRequire } from 'node:module';
+import Ajv from 'ajv';
+import addFormats from 'ajv-formats';
 import picocolors from 'picocolors';
 import { describe, expect, it } from 'vitest';
 import { githubReport } from '../../compiler/src/cli/report/github.js';
@@ -142,6 +146,24 @@ describe('SARIF', () => {
       await sarifReport(makeReport(checked, FOLDER), DIAGNOSTICS, sourceLines(checked, FOLDER)),
     );
   };
+
+  it('fits the published schema', async () => {
+    // sarif-2.1.0-rtm.5.json, the schema of the OASIS Standard, as the package carries it.
+    const require = createRequire(import.meta.url);
+    const schema = require('@microsoft/jest-sarif/lib/schemas/sarif-2.1.0-rtm.5.json');
+    const ajv = new Ajv.default({ strict: false, unicodeRegExp: false });
+    addFormats.default(ajv);
+    const fits = ajv.compile({ ...schema, id: undefined, $schema: undefined });
+    const logs = [
+      await sarif({}),
+      await sarif({ 'my file.bay': '!error R802 setting-not-usable: wrong here see' }),
+      await sarif({
+        'a.bay': '!hint W102 long-sentence: \u0001 odd “here” <b>\n!question Q120 value-not-known: here',
+      }),
+    ];
+    for (const log of logs) expect(fits(log), JSON.stringify(fits.errors)).toBe(true);
+    expect(fits({ ...logs[1], version: '2.0.0' })).toBe(false);
+  });
 
   it('has what code-scanning services ask for', async () => {
     const log = await sarif({ 'my file.bay': '!error R802 setting-not-usable: wrong here see' });

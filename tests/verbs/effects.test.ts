@@ -6,7 +6,7 @@ import type { ThingKind } from '../../language/src/vocabulary/kinds.js';
 const rows: [string, ThingKind, string][] = [
   ['loosen', 'fastener', 'reachable, tight enough > loose'],
   ['remove', 'fastener', 'reachable, some on > out'],
-  ['remove', 'part', 'mounted, free, reachable, nothing connected > taken off'],
+  ['remove', 'part', 'mounted, free, reachable, nothing connected, nothing spills > taken off'],
   ['remove', 'temporary', 'placed, reachable > removed'],
   ['place', 'temporary', 'away, reachable > placed'],
   ['hang', 'part', 'hangable, free, reachable > hung'],
@@ -23,13 +23,17 @@ const rows: [string, ThingKind, string][] = [
   ['renew', 'fastener', 'out to renew > renewed'],
   ['renew', 'fluid', 'out to renew > renewed'],
   ['install', 'fastener', 'some out, held thing in > started'],
-  ['install', 'part', 'off, cover order, nothing left behind it, members in, joint wet > fitted'],
+  [
+    'install',
+    'part',
+    'off, cover order, held thing in, nothing left behind it, members in, joint wet > fitted',
+  ],
   ['connect', 'connection', 'not connected, parts joined in > connected'],
   ['snug', 'fastener', 'none out, held thing in, reachable > snug'],
   [
     'torque',
     'fastener',
-    'none out, held thing in, reachable, posture, torque clock, snug first, not spent, has torque > torqued',
+    'none out, held thing in, reachable, posture, torque clock, snug first, earlier stages, not spent, has torque > torqued',
   ],
   [
     'tighten',

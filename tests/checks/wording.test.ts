@@ -131,8 +131,7 @@ test.each([
 });
 
 test('a sentence ends at a stop, not in a figure', () => {
-  const work = { line: { kind: 'text' } } as never;
-  const texts = sentencesOf({ work, use: 'instruction', text: 'Set 1.5 mm. Wait.\n\nGo on: now', start: 10 });
+  const texts = sentencesOf({ text: 'Set 1.5 mm. Wait.\n\nGo on: now', start: 10 });
   expect(texts.map((s) => s.text)).toEqual(['Set 1.5 mm', 'Wait', 'Go on', 'now']);
   expect(texts[0]).toMatchObject({ start: 10, end: 20 });
 });

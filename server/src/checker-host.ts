@@ -11,9 +11,11 @@ export function checkerHost(
   params: InitializeParams,
 ): CheckerHost {
   const canProgress = params.capabilities.window?.workDoneProgress ?? false;
-  let bar: { token: string; last: number } | undefined;
+  let bar: { readonly token: string; last: number; begun: boolean } | undefined;
   let bars = 0;
   let told = '';
+  const tell = (token: string, value: object): void =>
+    quiet(connection.sendNotification('$/progress', { token, value }));
   return {
     now: host.now,
     later: host.later,
@@ -27,30 +29,27 @@ export function checkerHost(
       if (!canProgress || all < MANY) return;
       if (!bar) {
         bars += 1;
-        bar = { token: `baywright-check-${bars}`, last: 0 };
-        const { token } = bar;
-        void connection.sendRequest('window/workDoneProgress/create', { token }).then(
-          () =>
-            connection.sendNotification('$/progress', {
-              token,
-              value: { kind: 'begin', title: 'Checking the library', percentage: 0 },
-            }),
+        const own = { token: `baywright-check-${bars}`, last: 0, begun: false };
+        bar = own;
+        void connection.sendRequest('window/workDoneProgress/create', { token: own.token }).then(
+          () => {
+            // The client may be slower than the check; nothing is told of a bar before it begins.
+            if (bar !== own) return;
+            own.begun = true;
+            tell(own.token, { kind: 'begin', title: 'Checking the library', percentage: 0 });
+          },
           () => undefined,
         );
         return;
       }
       const percentage = Math.floor((100 * done) / all);
+      const { token, begun } = bar;
       if (done >= all) {
-        quiet(connection.sendNotification('$/progress', { token: bar.token, value: { kind: 'end' } }));
+        if (begun) tell(token, { kind: 'end' });
         bar = undefined;
-      } else if (percentage >= bar.last + 5) {
+      } else if (begun && percentage >= bar.last + 5) {
         bar.last = percentage;
-        quiet(
-          connection.sendNotification('$/progress', {
-            token: bar.token,
-            value: { kind: 'report', percentage, message: `${done} of ${all}` },
-          }),
-        );
+        tell(token, { kind: 'report', percentage, message: `${done} of ${all}` });
       }
     },
     unused(entries) {

@@ -22,6 +22,7 @@ test('opens a procedure and shows its findings', async () => {
     .locator('.explorer-folders-view .monaco-list-row', { hasText: 'FH-12-front-hub.bay' })
     .dblclick();
   await technician.line('applies to maristow-300').waitFor();
+  await technician.goTo(87);
   await bench.page.locator('.squiggly-error').first().waitFor({ state: 'attached' });
   await technician.screenshot('browser-1-findings');
 });

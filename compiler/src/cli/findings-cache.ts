@@ -33,7 +33,7 @@ export function diskCache(shell: Shell, library: OpenLibrary): FindingsCache {
     const text = `${JSON.stringify({ key, sum: shell.hash(body) })}\n${body}\n`;
     for (const place of places) {
       try {
-        shell.write(join(place, NAME), text);
+        shell.write(join(place, NAME), text, true);
         if (library.hasSettings) shell.write(join(place, '.gitignore'), '*\n');
         return;
       } catch (error) {

@@ -135,7 +135,7 @@ async function checkElsewhere(chunk: CheckChunk): Promise<CheckedChunk> {
  * Written under a hidden name beside its place, to the end and down to the drive, then moved there. By hand, because the
  * usual package for it takes a write cut short by a full drive for a whole one.
  */
-function write(path: string, data: string | Uint8Array): void {
+function write(path: string, data: string | Uint8Array, canBeMadeAgain = false): void {
   let temporary: string | undefined;
   try {
     mkdirSync(dirname(path), { recursive: true });
@@ -143,7 +143,10 @@ function write(path: string, data: string | Uint8Array): void {
     // A link stays a link: what it leads to is replaced.
     const target = old === undefined ? path : realpathSync(path);
     temporary = join(dirname(target), `.${basename(target)}.${process.pid}.${threadId}`);
-    writeFileSync(temporary, data, { flush: true, ...(old === undefined ? {} : { mode: old.mode }) });
+    writeFileSync(temporary, data, {
+      flush: !canBeMadeAgain,
+      ...(old === undefined ? {} : { mode: old.mode }),
+    });
     renameSync(temporary, target);
   } catch (error) {
     if (temporary !== undefined) rmSync(temporary, { force: true });

@@ -39,8 +39,11 @@ export interface Shell {
   checkElsewhere?(chunk: CheckChunk): Promise<CheckedChunk>;
   /** How many threads may work at once, this one included. */
   readonly threads: number;
-  /** Writes a file whole or not at all, and makes the folders above it. */
-  write(path: string, data: string | Uint8Array): void;
+  /**
+   * Writes a file whole or not at all, and makes the folders above it. What `canBeMadeAgain`, such as a guide, is not
+   * waited for until it is on the drive: a thousand waits cost more than a thousand guides.
+   */
+  write(path: string, data: string | Uint8Array, canBeMadeAgain?: boolean): void;
   /** Makes a folder with all its files, or nothing; refused where the folder is there already. */
   writeFolder(path: string, files: ReadonlyMap<string, string | Uint8Array>): void;
   /** Folders in which findings may be kept, the best first; absent where nothing may be kept. */

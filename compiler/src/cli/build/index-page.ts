@@ -15,7 +15,7 @@ export function indexPages(shell: Shell, guides: readonly Result[]): string[] {
   return tops.map((top) => {
     const own = guides.filter(({ job: { folder } }) => folder === top || folder.startsWith(`${top}/`));
     const path = join(top, 'index.html');
-    shell.write(path, indexHtml(top, own));
+    shell.write(path, indexHtml(top, own), true);
     return path;
   });
 }

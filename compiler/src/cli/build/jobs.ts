@@ -128,7 +128,7 @@ async function runJob(
       const made = await makeGuide(shell, shelf, analysis, wanted, formats, engine);
       for (const said of made.notes) notes.add(said);
       statusText = made.statusText;
-      files.push(...writeGuide(shell.write, job, wanted, made, label));
+      files.push(...writeGuide((path, data) => shell.write(path, data, true), job, wanted, made, label));
     }
     return { job, state: 'written', files, entry: { ...entry, statusText }, notes: [...notes] };
   } catch (error) {

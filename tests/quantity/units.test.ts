@@ -169,7 +169,8 @@ const codes: Record<string, string> = {
   uF: 'uF',
   percent: '%',
   times: '1',
-  click: '1',
+  strokes: '1',
+  clicks: '1',
 };
 
 /** UCUM fixes mercury at 133.322 Pa/mm, 3 parts per million under the conventional column of SP 811. */

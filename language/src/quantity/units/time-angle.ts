@@ -141,7 +141,7 @@ export const rotationUnits = defineUnits('rotation speed', [
 export const countUnits = defineUnits('count', [
   {
     symbol: 'times',
-    spellings: ['time', 'strokes', 'stroke'],
+    spellings: ['time'],
     factor: '1',
     isWord: true,
     en: 'time|times',
@@ -150,8 +150,18 @@ export const countUnits = defineUnits('count', [
     de: 'Mal',
   },
   {
-    symbol: 'click',
-    spellings: ['clicks', 'notch', 'notches'],
+    symbol: 'strokes',
+    spellings: ['stroke'],
+    factor: '1',
+    isWord: true,
+    en: 'stroke|strokes',
+    es: 'embolada|emboladas',
+    fr: 'coup|coups',
+    de: 'Hub|Hübe',
+  },
+  {
+    symbol: 'clicks',
+    spellings: ['click', 'notch', 'notches'],
     factor: '1',
     isWord: true,
     en: 'click|clicks',

@@ -1,17 +1,17 @@
 // The pipeline: text, tree, bound file, job, state, findings. One file, in the order it happens.
 import { acceptFindings } from './checks/accept.js';
+import { withoutEchoes } from './checks/echoes.js';
 import { CHECKS } from './checks/index.js';
 import { canRun } from './checks/nested.js';
 import { releaseFindings } from './checks/release.js';
-import { withoutEchoes } from './checks/echoes.js';
 import type { Finding } from './diagnostics/define.js';
-import { bindFile } from './names/bind.js';
 import type { Analysis, Library, LibraryHost } from './library.js';
+import { bindFile } from './names/bind.js';
 import { jobOf } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import { numberIn } from './register/issue-folder.js';
 import { runRules } from './rules/run-rules.js';
-import { severityOf, type Settings } from './settings/index.js';
+import { type Settings, severityOf } from './settings/index.js';
 import { reportState, thingsTold } from './state/report.js';
 import { runProcedure } from './state/run.js';
 import { parse } from './syntax/index.js';
@@ -33,7 +33,10 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
     if (reads.has(path)) return reads.get(path);
     const text = host.read(path);
     const parsed = text === undefined ? undefined : parse(text, path);
-    const result = text === undefined || parsed === undefined ? undefined : { text, ...parsed, model: bindFile(path, parsed.tree) };
+    const result =
+      text === undefined || parsed === undefined
+        ? undefined
+        : { text, ...parsed, model: bindFile(path, parsed.tree) };
     reads.set(path, result);
     return result;
   };
@@ -70,7 +73,8 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
         return;
       }
       reads.delete(path);
-      for (const [key, analysis] of analyses) if (key === path || analysis.dependencies.includes(path)) analyses.delete(key);
+      for (const [key, analysis] of analyses)
+        if (key === path || analysis.dependencies.includes(path)) analyses.delete(key);
     },
   };
   return library;
@@ -80,17 +84,43 @@ function analyse(file: Read, library: Library): Analysis {
   const { model, tree, text } = file;
   const job = jobOf(model, library);
   const rules = runRules(job, new Set(library.settings.starterRulesOff.map((r) => r.rule)));
-  const run = model.kind === 'procedure' && model.work.length > 0 && canRun(job) ? runProcedure(job, rules.listen) : undefined;
+  const run =
+    model.kind === 'procedure' && model.work.length > 0 && canRun(job)
+      ? runProcedure(job, rules.listen)
+      : undefined;
   const input = { job, run, library, syntax: file.findings };
-  const raw = [...file.findings, ...(run ? [...reportState(run), ...rules.findings(thingsTold(run))] : []), ...CHECKS.flatMap((check) => check(input))];
-  const findings = acceptFindings(model, withoutEchoes(raw).map((f) => severityOf(f, library.settings)).filter((f) => f !== undefined));
-  const dependencies = job.scopes.flatMap((s) => s.files.map((f) => f.path)).concat(job.scope.missing.map((m) => m.path?.text ?? ''));
-  return { path: model.path, text, tree, model, job, run, findings: sorted([...findings, ...releaseFindings(model, findings)]), dependencies: [...new Set(dependencies)].filter((p) => p !== model.path) };
+  const raw = [
+    ...file.findings,
+    ...(run ? [...reportState(run), ...rules.findings(thingsTold(run))] : []),
+    ...CHECKS.flatMap((check) => check(input)),
+  ];
+  const findings = acceptFindings(
+    model,
+    withoutEchoes(raw)
+      .map((f) => severityOf(f, library.settings))
+      .filter((f) => f !== undefined),
+  );
+  const dependencies = job.scopes
+    .flatMap((s) => s.files.map((f) => f.path))
+    .concat(job.scope.missing.map((m) => m.path?.text ?? ''));
+  return {
+    path: model.path,
+    text,
+    tree,
+    model,
+    job,
+    run,
+    findings: sorted([...findings, ...releaseFindings(model, findings)]),
+    dependencies: [...new Set(dependencies)].filter((p) => p !== model.path),
+  };
 }
 
 /** Findings in the order of the text, graver first at one place. */
 function sorted(findings: readonly Finding[]): Finding[] {
-  return [...findings].sort((a, b) => a.file.localeCompare(b.file, 'en') || a.span.start - b.span.start || a.code.localeCompare(b.code, 'en'));
+  return [...findings].sort(
+    (a, b) =>
+      a.file.localeCompare(b.file, 'en') || a.span.start - b.span.start || a.code.localeCompare(b.code, 'en'),
+  );
 }
 
 /** Procedure numbers of the library, read from first lines alone. */

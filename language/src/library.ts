@@ -3,8 +3,8 @@ import type { Finding } from './diagnostics/define.js';
 import type { Job } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import type { Imports } from './names/scope.js';
-import type { Settings } from './settings/index.js';
 import type { IssuedEdition } from './register/edition.js';
+import type { Settings } from './settings/index.js';
 import type { StateRun } from './state/run.js';
 import type { Tree } from './syntax/tree.js';
 

@@ -212,6 +212,12 @@ describe('what a lead types in a hurry', () => {
     expect(onlyN(afterFix(readMarked(text).files, found?.fixes[0]?.edits ?? []))).toEqual([]);
   });
 
+  test('a bare length behind a thread is first of all the spanner', () => {
+    const found = onlyN(readMarked(job('').replace('hex 18 mm', '18 mm')).files);
+    expect(found.map((f) => f.code)).toEqual(['N205']);
+    expect(found[0]?.fixes[0]?.title).toBe('Write `hex` before it');
+  });
+
   test('the oil of the gearbox may be what a lip is oiled with', () => {
     checkMarked(
       job(`    lubricate hub with gear-oil

@@ -22,9 +22,15 @@ export function readLibrary(root: string): Map<string, string> {
 }
 
 /** A library over the files, and a way to analyse one of them with another text. */
-export function libraryOver(files: ReadonlyMap<string, string>): { library: Library; withText(path: string, text: string): Analysis } {
+export function libraryOver(files: ReadonlyMap<string, string>): {
+  library: Library;
+  withText(path: string, text: string): Analysis;
+} {
   const replaced = new Map<string, string>();
-  const host = { read: (path: string) => replaced.get(path) ?? files.get(path), list: () => [...files.keys()] };
+  const host = {
+    read: (path: string) => replaced.get(path) ?? files.get(path),
+    list: () => [...files.keys()],
+  };
   const library = createLibrary(host, DEFAULT_SETTINGS);
   return {
     library,
@@ -46,6 +52,13 @@ export function grave(findings: readonly Finding[]): Finding[] {
 }
 
 /** The text after a fix's edits in one file. */
-export function applyEdits(text: string, path: string, edits: readonly { file: string; span: { start: number; end: number }; text: string }[]): string {
-  return edits.filter((e) => e.file === path).sort((a, b) => b.span.start - a.span.start).reduce((t, e) => t.slice(0, e.span.start) + e.text + t.slice(e.span.end), text);
+export function applyEdits(
+  text: string,
+  path: string,
+  edits: readonly { file: string; span: { start: number; end: number }; text: string }[],
+): string {
+  return edits
+    .filter((e) => e.file === path)
+    .sort((a, b) => b.span.start - a.span.start)
+    .reduce((t, e) => t.slice(0, e.span.start) + e.text + t.slice(e.span.end), text);
 }

@@ -5,7 +5,13 @@ import type { Thing } from '../../language/src/names/model.js';
 import { type BoundStatement, bindStatement } from '../../language/src/names/statement.js';
 import type { Line, StatementLine } from '../../language/src/syntax/tree.js';
 
-export type FaultKind = 'put-back line deleted' | 'take-apart line deleted' | 'lines swapped' | 'unit of another kind' | 'torque times twelve' | 'name misspelt';
+export type FaultKind =
+  | 'put-back line deleted'
+  | 'take-apart line deleted'
+  | 'lines swapped'
+  | 'unit of another kind'
+  | 'torque times twelve'
+  | 'name misspelt';
 
 export interface Fault {
   readonly kind: FaultKind;
@@ -18,7 +24,17 @@ export interface Fault {
 }
 
 /** Verbs whose deletion leaves something undone, and verbs without which what follows cannot be done. */
-const PUTS_BACK = new Set(['install', 'torque', 'tighten', 'connect', 'fill', 'charge', 'lower', 'unchock', 'bleed']);
+const PUTS_BACK = new Set([
+  'install',
+  'torque',
+  'tighten',
+  'connect',
+  'fill',
+  'charge',
+  'lower',
+  'unchock',
+  'bleed',
+]);
 const TAKES_APART = new Set(['remove', 'disconnect', 'separate', 'hang', 'drain', 'support']);
 
 export function seedFaults(analysis: Analysis): Fault[] {
@@ -36,9 +52,13 @@ function statementsOf(analysis: Analysis): Seen[] {
   const seen: Seen[] = [];
   const visit = (lines: readonly Line[], optional: boolean): void => {
     for (const line of lines) {
-      const bound = line.kind === 'statement' ? bindStatement(line, analysis.path, analysis.job.scope) : undefined;
+      const bound =
+        line.kind === 'statement' ? bindStatement(line, analysis.path, analysis.job.scope) : undefined;
       if (line.kind === 'statement' && bound) seen.push({ line, bound, optional });
-      visit(line.children, optional || line.kind === 'if' || line.kind === 'otherwise' || line.kind === 'repeat');
+      visit(
+        line.children,
+        optional || line.kind === 'if' || line.kind === 'otherwise' || line.kind === 'repeat',
+      );
     }
   };
   visit(analysis.model.work, false);
@@ -51,13 +71,30 @@ function deletions(analysis: Analysis): Fault[] {
   statements.forEach(({ line, bound, optional }, i) => {
     if (optional || line.children.length > 0) return;
     const fault = (kind: FaultKind): void => {
-      faults.push({ kind, line: lineNumber(analysis.text, line.start), what: codeOf(analysis.text, line), text: deleteLine(analysis.text, line), names: bound.objects.map((o) => o.item.name.text) });
+      faults.push({
+        kind,
+        line: lineNumber(analysis.text, line.start),
+        what: codeOf(analysis.text, line),
+        text: deleteLine(analysis.text, line),
+        names: bound.objects.map((o) => o.item.name.text),
+      });
     };
     const temporary = bound.objects.some((o) => o.thing?.kind === 'temporary');
     const verb = line.verb.text;
-    if (doneAgain(statements, i) || harmless(statements, i) || bound.objects.every((o) => !o.thing || (bound.verb.on[o.thing.kind]?.makes ?? []).length === 0)) return;
-    if (PUTS_BACK.has(verb) || (verb === 'remove' && temporary) || (verb === 'set' && restores(statements, i))) fault('put-back line deleted');
-    else if (TAKES_APART.has(verb) && !temporary && !drainsByPlug(analysis, bound)) fault('take-apart line deleted');
+    if (
+      doneAgain(statements, i) ||
+      harmless(statements, i) ||
+      bound.objects.every((o) => !o.thing || (bound.verb.on[o.thing.kind]?.makes ?? []).length === 0)
+    )
+      return;
+    if (
+      PUTS_BACK.has(verb) ||
+      (verb === 'remove' && temporary) ||
+      (verb === 'set' && restores(statements, i))
+    )
+      fault('put-back line deleted');
+    else if (TAKES_APART.has(verb) && !temporary && !drainsByPlug(analysis, bound))
+      fault('take-apart line deleted');
   });
   return faults;
 }
@@ -74,15 +111,23 @@ function harmless(statements: readonly Seen[], i: number): boolean {
 
 /** Where a plug or hose is the drain, opening it lets the fluid out: a `drain` line then says how, and is no fault when gone. */
 function drainsByPlug(analysis: Analysis, bound: BoundStatement): boolean {
-  return bound.verb.word === 'drain' && bound.objects.every((o) => o.thing && !analysis.job.relations(o.thing, 'drain at').some((r) => r.target.kind === 'part'));
+  return (
+    bound.verb.word === 'drain' &&
+    bound.objects.every(
+      (o) => o.thing && !analysis.job.relations(o.thing, 'drain at').some((r) => r.target.kind === 'part'),
+    )
+  );
 }
 
 /** A line whose work the next statement on the same things does as well: `snug` then `torque`, `fill` then `top-up`. */
 function doneAgain(statements: readonly Seen[], i: number): boolean {
   const here = statements[i];
-  const makes = (s: Seen | undefined): readonly string[] => s?.bound.objects.flatMap((o) => (o.thing ? (s.bound.verb.on[o.thing.kind]?.makes ?? []) : [])) ?? [];
+  const makes = (s: Seen | undefined): readonly string[] =>
+    s?.bound.objects.flatMap((o) => (o.thing ? (s.bound.verb.on[o.thing.kind]?.makes ?? []) : [])) ?? [];
   const things = new Set(here?.bound.objects.map((o) => o.thing));
-  const next = statements.slice(i + 1).find((s) => s.bound.objects.some((o) => things.has(o.thing)) && makes(s).length > 0);
+  const next = statements
+    .slice(i + 1)
+    .find((s) => s.bound.objects.some((o) => things.has(o.thing)) && makes(s).length > 0);
   const fills = (m: readonly string[]): boolean => m.some((x) => x === 'filled' || x === 'topped');
   const torques = (m: readonly string[]): boolean => m.includes('torqued');
   const staged = here?.bound.clause('stage') !== undefined && next?.bound.clause('stage') === undefined;
@@ -93,9 +138,14 @@ function doneAgain(statements: readonly Seen[], i: number): boolean {
 function restores(statements: readonly Seen[], i: number): boolean {
   const item = statements[i]?.line.items[0];
   const thing = statements[i]?.bound.objects[0]?.thing;
-  if (!item?.value || !thing || thing.values[0]?.text !== item.value.text || thing.clauses.has('free')) return false;
-  const same = (s: Seen): boolean => s.line.verb.text === 'set' && s.line.items[0]?.name.text === item.name.text;
-  return !statements.slice(i + 1).some(same) && statements.slice(0, i).some((s) => same(s) && s.line.items[0]?.value?.text !== item.value?.text);
+  if (!item?.value || !thing || thing.values[0]?.text !== item.value.text || thing.clauses.has('free'))
+    return false;
+  const same = (s: Seen): boolean =>
+    s.line.verb.text === 'set' && s.line.items[0]?.name.text === item.name.text;
+  return (
+    !statements.slice(i + 1).some(same) &&
+    statements.slice(0, i).some((s) => same(s) && s.line.items[0]?.value?.text !== item.value?.text)
+  );
 }
 
 /** Neighbouring lines of one step of which the second needs the first: fit then torque, bolt then part. */
@@ -106,7 +156,12 @@ function swaps(analysis: Analysis): Fault[] {
   for (const lines of blocks) {
     lines.forEach((first, i) => {
       const second = lines[i + 1];
-      if (first.kind !== 'statement' || second?.kind !== 'statement' || first.children.length + second.children.length > 0) return;
+      if (
+        first.kind !== 'statement' ||
+        second?.kind !== 'statement' ||
+        first.children.length + second.children.length > 0
+      )
+        return;
       const a = bindStatement(first, analysis.path, analysis.job.scope);
       const b = bindStatement(second, analysis.path, analysis.job.scope);
       if (!a || !b || !dependent(analysis, a, b)) return;
@@ -116,7 +171,12 @@ function swaps(analysis: Analysis): Fault[] {
         kind: 'lines swapped',
         line: lineNumber(text, first.start),
         what: `${codeOf(text, first)} ⇄ ${codeOf(text, second)}`,
-        text: text.slice(0, one.start) + text.slice(two.start, two.end) + between + text.slice(one.start, one.end) + text.slice(two.end),
+        text:
+          text.slice(0, one.start) +
+          text.slice(two.start, two.end) +
+          between +
+          text.slice(one.start, one.end) +
+          text.slice(two.end),
         names: [...a.objects, ...b.objects].map((o) => o.item.name.text),
       });
     });
@@ -130,12 +190,20 @@ function dependent(analysis: Analysis, a: BoundStatement, b: BoundStatement): bo
   const second = b.objects.map((o) => o.thing).filter((t) => t !== undefined);
   const verbs = `${a.verb.word} ${b.verb.word}`;
   const shared = first.some((t) => second.includes(t));
-  if (shared && ['install torque', 'install snug', 'loosen torque', 'connect disconnect'].includes(verbs)) return true;
-  const held = (parts: readonly Thing[], by: readonly Thing[]): boolean => parts.some((p) => job.relations(p, 'held by').some((r) => by.includes(r.target)));
-  const covered = (inner: readonly Thing[], outer: readonly Thing[]): boolean => inner.some((p) => job.relations(p, 'behind').some((r) => outer.includes(r.target)));
+  if (shared && ['install torque', 'install snug', 'loosen torque', 'connect disconnect'].includes(verbs))
+    return true;
+  const held = (parts: readonly Thing[], by: readonly Thing[]): boolean =>
+    parts.some((p) => job.relations(p, 'held by').some((r) => by.includes(r.target)));
+  const covered = (inner: readonly Thing[], outer: readonly Thing[]): boolean =>
+    inner.some((p) => job.relations(p, 'behind').some((r) => outer.includes(r.target)));
   if (verbs === 'remove remove') return held(second, first) || covered(second, first);
   if (verbs === 'install install') return held(first, second) || covered(first, second);
-  if (verbs === 'connect torque') return first.some((c) => [...job.relations(c, 'held by'), ...job.relations(c, 'clamped by')].some((r) => second.includes(r.target)));
+  if (verbs === 'connect torque')
+    return first.some((c) =>
+      [...job.relations(c, 'held by'), ...job.relations(c, 'clamped by')].some((r) =>
+        second.includes(r.target),
+      ),
+    );
   return false;
 }
 
@@ -145,17 +213,31 @@ function units(analysis: Analysis): Fault[] {
   const faults: Fault[] = [];
   for (const line of everyLine(analysis.tree.lines)) {
     if (line.kind !== 'clauses') continue;
-    const classed = line.clauses.some((c) => c.word === 'class' || c.word === 'grade') || siblings(analysis, line).some((c) => c.word === 'class' || c.word === 'grade');
+    const classed =
+      line.clauses.some((c) => c.word === 'class' || c.word === 'grade') ||
+      siblings(analysis, line).some((c) => c.word === 'class' || c.word === 'grade');
     for (const clause of line.clauses) {
       const unit = clause.spec?.stages.at(-1)?.measure.amounts.at(-1)?.unit;
       const first = clause.spec?.stages[0]?.measure.amounts[0];
       const put = (kind: FaultKind, at: { start: number; end: number }, by: string): void => {
-        faults.push({ kind, line: lineNumber(text, line.start), what: codeOf(text, line), text: text.slice(0, at.start) + by + text.slice(at.end), names: [] });
+        faults.push({
+          kind,
+          line: lineNumber(text, line.start),
+          what: codeOf(text, line),
+          text: text.slice(0, at.start) + by + text.slice(at.end),
+          names: [],
+        });
       };
       if (unit?.unit?.kind === 'torque' && clause.word === 'torque') put('unit of another kind', unit, 'psi');
       if (unit?.unit?.kind === 'volume' && clause.word === 'fill') put('unit of another kind', unit, 'N·m');
       const only = clause.spec?.stages.length === 1 && clause.spec.stages[0]?.measure.amounts.length === 1;
-      if (classed && only && clause.word === 'torque' && first?.number.value && first.unit?.unit?.kind === 'torque') {
+      if (
+        classed &&
+        only &&
+        clause.word === 'torque' &&
+        first?.number.value &&
+        first.unit?.unit?.kind === 'torque'
+      ) {
         put('torque times twelve', first.number, String(first.number.value.valueOf() * 12));
       }
     }
@@ -164,20 +246,32 @@ function units(analysis: Analysis): Fault[] {
 }
 
 function siblings(analysis: Analysis, line: Line): { word: string }[] {
-  const entry = [...everyLine(analysis.tree.lines)].find((l) => l.kind === 'entry' && l.children.includes(line));
+  const entry = [...everyLine(analysis.tree.lines)].find(
+    (l) => l.kind === 'entry' && l.children.includes(line),
+  );
   return (entry?.children ?? []).flatMap((l) => (l.kind === 'clauses' ? l.clauses : []));
 }
 
 /** One object of a statement with a letter doubled. */
 function misspellings(analysis: Analysis): Fault[] {
   const { text } = analysis;
-  return statementsOf(analysis).filter((_, i) => i % 2 === 0).flatMap(({ line, bound }) => {
-    const object = bound.objects[0];
-    if (!object?.thing || object.thing.kind === 'machine') return [];
-    const { name } = object.item;
-    const at = name.start + 2;
-    return [{ kind: 'name misspelt' as const, line: lineNumber(text, line.start), what: codeOf(text, line), text: text.slice(0, at) + text.slice(at - 1), names: [] }];
-  });
+  return statementsOf(analysis)
+    .filter((_, i) => i % 2 === 0)
+    .flatMap(({ line, bound }) => {
+      const object = bound.objects[0];
+      if (!object?.thing || object.thing.kind === 'machine') return [];
+      const { name } = object.item;
+      const at = name.start + 2;
+      return [
+        {
+          kind: 'name misspelt' as const,
+          line: lineNumber(text, line.start),
+          what: codeOf(text, line),
+          text: text.slice(0, at) + text.slice(at - 1),
+          names: [],
+        },
+      ];
+    });
 }
 
 function deleteLine(text: string, line: Line): string {

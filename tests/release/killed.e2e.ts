@@ -36,16 +36,28 @@ function library(name: string): string {
 const run = (cwd: string, ...args: string[]) =>
   spawnSync('node', [program, ...args], { cwd, env: ENV, encoding: 'utf8' });
 
-/** Starts a run and ends it with SIGKILL after a while; true when it was killed in time. */
-async function killed(cwd: string, after: number, ...args: string[]): Promise<boolean> {
+/**
+ * Starts a run and ends it with SIGKILL while it writes: a number of milliseconds after the first file with a name for
+ * the time being appears in a folder. True when it was killed in time.
+ */
+async function killed(cwd: string, place: string, after: number, ...args: string[]): Promise<boolean> {
   const child = spawn('node', [program, ...args], { cwd, env: ENV, stdio: 'ignore' });
-  const timer = setTimeout(() => child.kill('SIGKILL'), after);
+  let timer: NodeJS.Timeout | undefined;
+  const old = hidden(place);
+  const poll = setInterval(() => {
+    if (timer === undefined && hidden(place).some((name) => !old.includes(name)))
+      timer = setTimeout(() => child.kill('SIGKILL'), after);
+  }, 1);
   const signal = await new Promise<NodeJS.Signals | null>((done) =>
     child.once('exit', (_code, by) => done(by)),
   );
+  clearInterval(poll);
   clearTimeout(timer);
   return signal === 'SIGKILL';
 }
+
+const hidden = (place: string): string[] =>
+  existsSync(place) ? readdirSync(place).filter((name) => name.startsWith('.')) : [];
 
 /** Every file that has its final name. What a killed run was still writing has a name of its own beside it. */
 function finished(root: string): Map<string, Buffer> {
@@ -64,9 +76,9 @@ function finished(root: string): Map<string, Buffer> {
 const different = (files: ReadonlyMap<string, Buffer>, wanted: ReadonlyMap<string, Buffer>): string[] =>
   [...files].filter(([name, data]) => wanted.get(name)?.equals(data) !== true).map(([name]) => name);
 
-/** Moments spread over a run, from its start to its end. */
-const moments = (whole: number): number[] =>
-  Array.from({ length: KILLS }, (_, i) => 100 + ((whole - 100) * (i + 0.5)) / KILLS);
+/** Moments spread over the time that writing takes, most of them early. */
+const moments = (longest: number): number[] =>
+  Array.from({ length: KILLS }, (_, i) => longest * ((i + 0.5) / KILLS) ** 2);
 
 describe('killed while writing', () => {
   it(`build leaves no torn guide, ${KILLS} times`, async () => {

@@ -8,21 +8,69 @@ import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
 import { directionOf } from '../../language/src/state/wants.js';
 
 const OPTIONS = ['axle', 'engine', 'roof'] as const;
-const VALUES: Readonly<Record<string, readonly [string, string]>> = { axle: ['light', 'heavy'], engine: ['petrol', 'diesel'], roof: ['low', 'high'] };
+const VALUES: Readonly<Record<string, readonly [string, string]>> = {
+  axle: ['light', 'heavy'],
+  engine: ['petrol', 'diesel'],
+  roof: ['low', 'high'],
+};
 
 type Choice = Readonly<Record<string, string>>;
-interface Guard { readonly option: string; readonly value: string }
-interface Row { readonly code: string; readonly guard: Guard | undefined }
+interface Guard {
+  readonly option: string;
+  readonly value: string;
+}
+interface Row {
+  readonly code: string;
+  readonly guard: Guard | undefined;
+}
 
 const ACTS = [
-  'remove bolt', 'remove cover', 'remove nut', 'remove lid', 'install cover', 'install bolt', 'install lid', 'install nut', 'torque bolt', 'torque nut',
-  'loosen bolt', 'loosen clip', 'disconnect plug', 'connect plug', 'hang cover', 'place rag', 'remove rag', 'drain oil', 'fill oil', 'set lever up',
-  'set lever down', 'chock wheels', 'unchock wheels', 'raise vehicle', 'lower vehicle', 'remove 2 of bolt', 'install 2 of bolt', 'snug bolt', 'clean face',
-  'apply paste to face', 'wait 10 min', 'check-level oil', 'road-test vehicle, 1 km', 'remove drain', 'install drain', 'torque drain', 'adjust play',
+  'remove bolt',
+  'remove cover',
+  'remove nut',
+  'remove lid',
+  'install cover',
+  'install bolt',
+  'install lid',
+  'install nut',
+  'torque bolt',
+  'torque nut',
+  'loosen bolt',
+  'loosen clip',
+  'disconnect plug',
+  'connect plug',
+  'hang cover',
+  'place rag',
+  'remove rag',
+  'drain oil',
+  'fill oil',
+  'set lever up',
+  'set lever down',
+  'chock wheels',
+  'unchock wheels',
+  'raise vehicle',
+  'lower vehicle',
+  'remove 2 of bolt',
+  'install 2 of bolt',
+  'snug bolt',
+  'clean face',
+  'apply paste to face',
+  'wait 10 min',
+  'check-level oil',
+  'road-test vehicle, 1 km',
+  'remove drain',
+  'install drain',
+  'torque drain',
+  'adjust play',
 ];
 
-const guard = fc.constantFrom(...OPTIONS).chain((option) => fc.constantFrom(...(VALUES[option] ?? [])).map((value): Guard => ({ option, value })));
-const rows = fc.array(fc.record({ code: fc.constantFrom(...ACTS), guard: fc.option(guard, { nil: undefined, freq: 2 }) }), { minLength: 3, maxLength: 14 });
+const guard = fc
+  .constantFrom(...OPTIONS)
+  .chain((option) => fc.constantFrom(...(VALUES[option] ?? [])).map((value): Guard => ({ option, value })));
+const rows = fc.array(
+  fc.record({ code: fc.constantFrom(...ACTS), guard: fc.option(guard, { nil: undefined, freq: 2 }) }),
+  { minLength: 3, maxLength: 14 },
+);
 const heldGuard = fc.option(guard, { nil: undefined, freq: 2 });
 
 /** The procedure; with a choice, its guards are resolved and its options gone. */
@@ -83,7 +131,10 @@ ${lines.length > 0 ? lines.join('\n') : '    wait 1 min'}
 }
 
 function analyse(text: string): Analysis {
-  const library = createLibrary({ read: (p) => (p === 'a.bay' ? text : undefined), list: () => ['a.bay'] }, DEFAULT_SETTINGS);
+  const library = createLibrary(
+    { read: (p) => (p === 'a.bay' ? text : undefined), list: () => ['a.bay'] },
+    DEFAULT_SETTINGS,
+  );
   const analysis = library.analyse('a.bay');
   if (!analysis?.run) throw new Error('no run');
   expect(analysis.findings.filter((f) => f.code.startsWith('G')).map((f) => f.message)).toEqual([]);
@@ -95,16 +146,30 @@ function toldOn(analysis: Analysis, choice: Choice): string[] {
   const { run, job } = analysis;
   if (!run) return [];
   const { diagrams, axes } = job.universe;
-  const at = new Map(axes.filter((a) => a.kind === 'option').map((a) => [a.variable.index, a.values.indexOf(choice[a.name] ?? '')]));
-  const told = run.deficits.filter((d) => !d.silent).flatMap((d) => d.lacks.filter((l) => diagrams.holds(l.when, at)).map((l) => {
-    const arrived = directionOf(l.want) === 'together' && diagrams.holds(d.arrived.get(l.thing) ?? 0, at);
-    return `${l.thing.name} ${l.want}${arrived ? ' late' : ''}`;
-  }));
+  const at = new Map(
+    axes
+      .filter((a) => a.kind === 'option')
+      .map((a) => [a.variable.index, a.values.indexOf(choice[a.name] ?? '')]),
+  );
+  const told = run.deficits
+    .filter((d) => !d.silent)
+    .flatMap((d) =>
+      d.lacks
+        .filter((l) => diagrams.holds(l.when, at))
+        .map((l) => {
+          const arrived =
+            directionOf(l.want) === 'together' && diagrams.holds(d.arrived.get(l.thing) ?? 0, at);
+          return `${l.thing.name} ${l.want}${arrived ? ' late' : ''}`;
+        }),
+    );
   return [...new Set(told)].sort();
 }
 
 function combinations(): Choice[] {
-  return OPTIONS.reduce<Choice[]>((all, option) => all.flatMap((c) => (VALUES[option] ?? []).map((value) => ({ ...c, [option]: value }))), [{}]);
+  return OPTIONS.reduce<Choice[]>(
+    (all, option) => all.flatMap((c) => (VALUES[option] ?? []).map((value) => ({ ...c, [option]: value }))),
+    [{}],
+  );
 }
 
 test('all combinations at once tell what each tells alone', () => {

@@ -48,9 +48,12 @@ function kindsWith(word: string): readonly ThingKind[] {
 function wordFixes(file: string, thing: Thing, clause: Clause): Fix[] {
   const kind = clause.spec?.stages[0]?.measure.measure?.unit.kind;
   if (kind === undefined) return [];
-  const words = ENTRY_CLAUSES.filter(
-    (def) => def.on.includes(thing.kind) && def.quantity?.includes(kind),
-  ).slice(0, 4);
+  const fitting = ENTRY_CLAUSES.filter((def) => def.on.includes(thing.kind) && def.quantity?.includes(kind));
+  // A bare length behind a thread is nearly always the spanner's.
+  const words = [
+    ...fitting.filter((def) => def.word === 'hex'),
+    ...fitting.filter((def) => def.word !== 'hex'),
+  ].slice(0, 4);
   return words.map((def) => ({
     title: `Write \`${def.word}\` before it`,
     edits: [{ file, span: { start: clause.start, end: clause.start }, text: `${def.word} ` }],

@@ -205,13 +205,11 @@ function report(
   const isOwn = thing.file === file.path;
   const related = isOwn
     ? []
-    : list
-        .slice(0, 1)
-        .map(({ clause }) => ({
-          file: thing.file,
-          span: { start: clause.start, end: clause.end },
-          message: 'declared here',
-        }));
+    : list.slice(0, 1).map(({ clause }) => ({
+        file: thing.file,
+        span: { start: clause.start, end: clause.end },
+        message: 'declared here',
+      }));
   const isGuard = words !== undefined && !words.includes(';') && !/\d+ or \d/.test(words);
   const clause = `${word === 'bare' ? '' : `${word} `}?, when ${words}`;
   const fixes: Fix[] =

@@ -1,18 +1,21 @@
 // Reads the declarations of one file from its tree.
-import { SECTION_BY_WORD } from '../vocabulary/sections.js';
-import type { ThingKind } from '../vocabulary/kinds.js';
+
 import type { EntryLine, Guard, Line, Name, OperationLine, SectionLine, Tree } from '../syntax/tree.js';
+import type { ThingKind } from '../vocabulary/kinds.js';
+import { SECTION_BY_WORD } from '../vocabulary/sections.js';
 import type { FileModel, Thing, ThingClause } from './model.js';
 
 export function bindFile(path: string, tree: Tree): FileModel {
   const lines = tree.lines;
-  const of = <K extends Line['kind']>(kind: K) => lines.filter((l): l is Extract<Line, { kind: K }> => l.kind === kind);
+  const of = <K extends Line['kind']>(kind: K) =>
+    lines.filter((l): l is Extract<Line, { kind: K }> => l.kind === kind);
   const head = of('procedure')[0] ?? of('catalogue')[0];
   const sections = of('section');
   const things: Thing[] = [];
   for (const section of sections) {
     const def = SECTION_BY_WORD.get(section.word);
-    if (def?.declares) for (const entry of entriesOf(section)) things.push(thingOf(path, def.declares, entry));
+    if (def?.declares)
+      for (const entry of entriesOf(section)) things.push(thingOf(path, def.declares, entry));
   }
   const work = sections.filter((s) => SECTION_BY_WORD.get(s.word)?.work);
   return {
@@ -30,7 +33,9 @@ export function bindFile(path: string, tree: Tree): FileModel {
     status: of('status')[0],
     things,
     operations: operationsOf(path, work),
-    prerequisites: sections.filter((s) => s.word === 'prerequisites').flatMap((s) => s.children)
+    prerequisites: sections
+      .filter((s) => s.word === 'prerequisites')
+      .flatMap((s) => s.children)
       .filter((l) => l.kind === 'prerequisite' || l.kind === 'text'),
     work,
     lines,
@@ -43,7 +48,8 @@ function entriesOf(section: SectionLine): { line: EntryLine; guard: Guard | unde
   for (const child of section.children) {
     if (child.kind === 'entry') found.push({ line: child, guard: undefined });
     else if (child.kind === 'when') {
-      for (const inner of child.children) if (inner.kind === 'entry') found.push({ line: inner, guard: child.guard });
+      for (const inner of child.children)
+        if (inner.kind === 'entry') found.push({ line: inner, guard: child.guard });
     }
   }
   return found;
@@ -70,7 +76,18 @@ function thingOf(path: string, kind: ThingKind, entry: { line: EntryLine; guard:
   };
   for (const child of entry.line.children) read(child, undefined);
   const { name } = entry.line;
-  return { id: `${path}#${name.text}`, kind, name: name.text, title: titleOf(entry.line), file: path, line: entry.line, clauses, values, marks, exists };
+  return {
+    id: `${path}#${name.text}`,
+    kind,
+    name: name.text,
+    title: titleOf(entry.line),
+    file: path,
+    line: entry.line,
+    clauses,
+    values,
+    marks,
+    exists,
+  };
 }
 
 function titleOf(line: Line): string {
@@ -78,9 +95,21 @@ function titleOf(line: Line): string {
 }
 
 function operationsOf(path: string, work: readonly SectionLine[]): Thing[] {
-  const operations: OperationLine[] = work.flatMap((s) => s.children.filter((l): l is OperationLine => l.kind === 'operation'));
-  return operations.filter((o) => o.name !== undefined).map((line) => ({
-    id: `${path}#operation ${line.name?.text}`, kind: 'operation', name: line.name?.text ?? '', title: titleOf(line), file: path, line,
-    clauses: new Map(), values: [], marks: [], exists: [],
-  }));
+  const operations: OperationLine[] = work.flatMap((s) =>
+    s.children.filter((l): l is OperationLine => l.kind === 'operation'),
+  );
+  return operations
+    .filter((o) => o.name !== undefined)
+    .map((line) => ({
+      id: `${path}#operation ${line.name?.text}`,
+      kind: 'operation',
+      name: line.name?.text ?? '',
+      title: titleOf(line),
+      file: path,
+      line,
+      clauses: new Map(),
+      values: [],
+      marks: [],
+      exists: [],
+    }));
 }

@@ -1,10 +1,10 @@
 // One procedure with everything its names mean: scope, combinations, relations between things and their inverses.
 import { numberOf } from '../quantity/index.js';
-import { tighteningCount } from './figures.js';
 import type { Clause, Guard, Item, Line } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import { ALWAYS, type Condition } from '../variants/diagrams.js';
 import { type GuardProblem, type Universe, universeOf, type VehicleFacts } from '../variants/universe.js';
+import { tighteningCount } from './figures.js';
 import { clausesOf, type FileModel, type Thing, type ThingClause } from './model.js';
 import { type Imports, type Scope, scopeOf } from './scope.js';
 
@@ -46,7 +46,9 @@ export function jobOf(file: FileModel, imports: Imports): Job {
   const scope = scopeOf(file, imports);
   const scopes = [scope, ...performedFrom(file, imports).map((f) => scopeOf(f, imports))];
   const vehicles = vehiclesOf(file, scope);
-  const guards = scopes.flatMap((s) => [...s.names.values()].flatMap(guardsOf)).concat(scopes.flatMap((s) => guardsIn(s.file.lines)));
+  const guards = scopes
+    .flatMap((s) => [...s.names.values()].flatMap(guardsOf))
+    .concat(scopes.flatMap((s) => guardsIn(s.file.lines)));
   const universe = universeOf(file, vehicles, guards);
   const guardProblems: (GuardProblem & { file: string })[] = [];
   reportGuards(file, universe, guardProblems);
@@ -166,7 +168,9 @@ export function guardOfLine(line: Line): Guard | undefined {
 }
 
 function guardsIn(lines: readonly Line[]): Guard[] {
-  return everyLine(lines).map(guardOfLine).filter((g) => g !== undefined);
+  return everyLine(lines)
+    .map(guardOfLine)
+    .filter((g) => g !== undefined);
 }
 
 const guardsOf = once((thing: Thing): readonly Guard[] => {
@@ -175,9 +179,14 @@ const guardsOf = once((thing: Thing): readonly Guard[] => {
   return own.filter((g) => g !== undefined);
 });
 
-function reportGuards(file: FileModel, universe: Universe, problems: (GuardProblem & { file: string })[]): void {
+function reportGuards(
+  file: FileModel,
+  universe: Universe,
+  problems: (GuardProblem & { file: string })[],
+): void {
   if (file.kind !== 'procedure') return;
-  for (const guard of guardsIn(file.lines)) universe.condition(guard, (p) => problems.push({ ...p, file: file.path }));
+  for (const guard of guardsIn(file.lines))
+    universe.condition(guard, (p) => problems.push({ ...p, file: file.path }));
 }
 
 /** The procedures whose operations are performed, and the ones those perform from in turn. */
@@ -217,7 +226,8 @@ function vehiclesOf(file: FileModel, scope: Scope): VehicleFacts[] {
 
 function yearsOf(clauses: readonly ThingClause[]): { from: number; to: number } | undefined {
   const amounts = clauses[0]?.clause.spec?.stages[0]?.measure.amounts ?? [];
-  const [from, to] = amounts.map((a) => (a.number.value === undefined ? undefined : numberOf(a.number.value)));
+  const [from, to] = amounts.map((a) =>
+    a.number.value === undefined ? undefined : numberOf(a.number.value),
+  );
   return from === undefined ? undefined : { from, to: to ?? from };
 }
-

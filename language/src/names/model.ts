@@ -1,8 +1,24 @@
 // What one file declares, read from its tree alone: things with their clauses, operations, rules, phases of work.
 // Names in clauses are not resolved here; that needs the imports and happens per procedure in scope.ts.
 import type {
-  AppliesLine, CatalogueLine, Clause, ClausesLine, EntryLine, Guard, LabourLine, Line, Name, OperationLine, PrerequisiteLine,
-  ProcedureLine, RevisionLine, SectionLine, StatusLine, TextLine, Tree, UseLine,
+  AppliesLine,
+  CatalogueLine,
+  Clause,
+  ClausesLine,
+  EntryLine,
+  Guard,
+  LabourLine,
+  Line,
+  Name,
+  OperationLine,
+  PrerequisiteLine,
+  ProcedureLine,
+  RevisionLine,
+  SectionLine,
+  StatusLine,
+  TextLine,
+  Tree,
+  UseLine,
 } from '../syntax/tree.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 

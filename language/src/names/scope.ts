@@ -1,6 +1,7 @@
 // The one space of names of a procedure: its own things and those of every file it uses, directly or through others.
-import { BUILT_IN_NAMES } from '../vocabulary/kinds.js';
+
 import type { Name, UseLine } from '../syntax/tree.js';
+import { BUILT_IN_NAMES } from '../vocabulary/kinds.js';
 import type { FileModel, Thing } from './model.js';
 
 /** Finds other files of the library. */
@@ -32,7 +33,16 @@ export interface Scope {
 }
 
 const BUILT_INS: readonly Thing[] = BUILT_IN_NAMES.map((name) => ({
-  id: `#${name}`, kind: 'machine', name, title: name, file: '', line: undefined, clauses: new Map(), values: [], marks: [], exists: [],
+  id: `#${name}`,
+  kind: 'machine',
+  name,
+  title: name,
+  file: '',
+  line: undefined,
+  clauses: new Map(),
+  values: [],
+  marks: [],
+  exists: [],
 }));
 
 /** What is there in every job under this name: the vehicle, its engine, its suspension. */
@@ -78,7 +88,8 @@ export function scopeOf(file: FileModel, imports: Imports): Scope {
     for (const thing of model === file ? [...model.things, ...model.operations] : model.things) {
       const first = names.get(thing.name);
       if (!first || first.kind === 'machine') names.set(thing.name, thing);
-      else if (first.kind !== 'rule' || thing.kind === 'rule') clashes.push({ name: thing.name, first, again: thing });
+      else if (first.kind !== 'rule' || thing.kind === 'rule')
+        clashes.push({ name: thing.name, first, again: thing });
     }
   }
   return { file, files, names, resolve: (name) => names.get(name), clashes, missing, cycles };
@@ -89,7 +100,13 @@ export function scopeOf(file: FileModel, imports: Imports): Scope {
  * or is absolute: nothing outside the library's root is ever read.
  */
 export function resolvePath(from: string, written: string): string | undefined {
-  if (written === '' || written.startsWith('/') || /^[A-Za-z][A-Za-z0-9+.-]*:/.test(written) || written.includes('\\') || written.includes('\0')) {
+  if (
+    written === '' ||
+    written.startsWith('/') ||
+    /^[A-Za-z][A-Za-z0-9+.-]*:/.test(written) ||
+    written.includes('\\') ||
+    written.includes('\0')
+  ) {
     return undefined;
   }
   const parts = from.split('/').slice(0, -1);

@@ -1,8 +1,9 @@
 // A statement with its names resolved: which verb, which things, which clauses.
-import type { Clause, Guard, Item, Name, StatementLine } from '../syntax/tree.js';
-import type { VerbDef } from '../vocabulary/verb.js';
+
 import { numberOf } from '../quantity/index.js';
+import type { Clause, Guard, Item, Name, StatementLine } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
+import type { VerbDef } from '../vocabulary/verb.js';
 import type { Thing } from './model.js';
 import { builtIn, type Scope } from './scope.js';
 
@@ -70,7 +71,9 @@ function bind(line: StatementLine, verb: VerbDef, file: string, scope: Scope): B
     named(word) {
       let list = byWord.get(word);
       if (!list) {
-        list = clauses.filter((c) => c.word === word).flatMap((c) => c.items.map((item) => bindItem(item, scope)));
+        list = clauses
+          .filter((c) => c.word === word)
+          .flatMap((c) => c.items.map((item) => bindItem(item, scope)));
         byWord.set(word, list);
       }
       return list;
@@ -87,11 +90,15 @@ function bindObject(item: Item, scope: Scope, verb: VerbDef): BoundItem {
   const [only, ...others] = verb.machines ?? [];
   if (bound.thing && verb.on[bound.thing.kind] && bound.thing.kind !== 'machine') return bound;
   if (verb.machines?.includes(item.name.text)) return { ...bound, thing: builtIn(item.name.text) };
-  if (bound.thing?.kind === 'machine' && only !== undefined && others.length === 0) return { ...bound, thing: builtIn(only) };
+  if (bound.thing?.kind === 'machine' && only !== undefined && others.length === 0)
+    return { ...bound, thing: builtIn(only) };
   return bound;
 }
 
 /** All names a statement mentions. */
 export function namesOf(statement: BoundStatement): Name[] {
-  return [...statement.line.items, ...statement.clauses.flatMap((c) => c.items)].flatMap((i) => [i.name, ...i.alternatives]);
+  return [...statement.line.items, ...statement.clauses.flatMap((c) => c.items)].flatMap((i) => [
+    i.name,
+    ...i.alternatives,
+  ]);
 }

@@ -51,7 +51,9 @@ const release = z.strictObject({
   reviewDay: z
     .boolean()
     .default(false)
-    .describe('A procedure is only issued when a day is set for its next review, by `review` or by `reviewMonths`.'),
+    .describe(
+      'A procedure is only issued when a day is set for its next review, by `review` or by `reviewMonths`.',
+    ),
   partNumbers: z.boolean().default(false).describe('Ask for a part number on every part that is renewed.'),
   reviewMonths: z
     .int()

@@ -15,12 +15,21 @@ export interface Anchor {
 
 export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Anchor | undefined {
   const { act } = deficit;
-  const filler = lacks.every((l) => l.want === 'fluid' || l.want === 'levelled') ? beforeFillerShuts(m, lacks, act) : undefined;
+  const filler = lacks.every((l) => l.want === 'fluid' || l.want === 'levelled')
+    ? beforeFillerShuts(m, lacks, act)
+    : undefined;
   if (filler) return filler;
-  const fromObject = act?.statement?.objects.some((o) => o.thing && lacks.some((l) => l.thing === o.thing)) ?? false;
+  const fromObject =
+    act?.statement?.objects.some((o) => o.thing && lacks.some((l) => l.thing === o.thing)) ?? false;
   const wholeOrEnd = act === undefined || act.statement?.verb.wholeVehicle === true;
-  if (act && (fromObject || !wholeOrEnd) && !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')) return before(m, act, lacks);
-  if (lacks.every((l) => l.want === 'gone')) return beforeRunning(m, lacks) ?? (act ? before(m, act, lacks) : atEnd(m));
+  if (
+    act &&
+    (fromObject || !wholeOrEnd) &&
+    !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')
+  )
+    return before(m, act, lacks);
+  if (lacks.every((l) => l.want === 'gone'))
+    return beforeRunning(m, lacks) ?? (act ? before(m, act, lacks) : atEnd(m));
   if (act === undefined && lacks.every((l) => l.want === 'set')) return atEnd(m);
   const last = lastKin(m, lacks, act?.index ?? m.acts.length);
   if (last) return { line: last, side: 'behind' };
@@ -31,7 +40,11 @@ export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
 /** What was placed for the job goes away behind its last use, before the machine is run or lowered. */
 function beforeRunning(m: Machine, lacks: readonly Lack[]): Anchor | undefined {
   const things = new Set(lacks.map((l) => l.thing));
-  const uses = (a: Act): boolean => a.statement !== undefined && [...a.statement.objects, ...a.statement.named('with'), ...a.statement.named('into')].some((o) => o.thing && things.has(o.thing));
+  const uses = (a: Act): boolean =>
+    a.statement !== undefined &&
+    [...a.statement.objects, ...a.statement.named('with'), ...a.statement.named('into')].some(
+      (o) => o.thing && things.has(o.thing),
+    );
   const last = Math.max(-1, ...m.acts.filter(uses).map((a) => a.index));
   const next = m.acts.find((a) => a.index > last && a.statement?.verb.wholeVehicle === true);
   return next ? before(m, next, lacks) : undefined;
@@ -46,8 +59,17 @@ function atEnd(m: Machine): Anchor | undefined {
 function beforeFillerShuts(m: Machine, lacks: readonly Lack[], act: Act | undefined): Anchor | undefined {
   const fillers = new Set(lacks.flatMap((l) => m.job.relations(l.thing, 'fill at').map((r) => r.target)));
   const from = Math.max(-1, ...lacks.map((l) => l.maker));
-  const shuts = m.acts.find((a) => a.index > from && !a.through && a.file === m.job.file.path && covers(m, a, lacks) && a.statement?.objects.some((o) => o.thing && fillers.has(o.thing) && isTogether(a, o.thing)));
-  return shuts && shuts.index < (act?.index ?? m.acts.length) ? { line: shuts.line, side: 'before' } : undefined;
+  const shuts = m.acts.find(
+    (a) =>
+      a.index > from &&
+      !a.through &&
+      a.file === m.job.file.path &&
+      covers(m, a, lacks) &&
+      a.statement?.objects.some((o) => o.thing && fillers.has(o.thing) && isTogether(a, o.thing)),
+  );
+  return shuts && shuts.index < (act?.index ?? m.acts.length)
+    ? { line: shuts.line, side: 'before' }
+    : undefined;
 }
 
 function isTogether(act: Act, thing: Thing): boolean {
@@ -57,7 +79,9 @@ function isTogether(act: Act, thing: Thing): boolean {
 /** Whether the act works on something that the missing part will cover. */
 function reachesBehind(m: Machine, act: Act, thing: Thing, lacks: readonly Lack[]): boolean {
   if (!act.statement?.verb.on[thing.kind]?.needs.includes('reachable')) return false;
-  return m.job.relations(thing, 'behind').some((r) => lacks.some((l) => l.thing === r.target && l.want === 'in'));
+  return m.job
+    .relations(thing, 'behind')
+    .some((r) => lacks.some((l) => l.thing === r.target && l.want === 'in'));
 }
 
 /** Whether the act runs wherever something lacks: a line in a branch is no place for what all paths need. */
@@ -94,7 +118,12 @@ function lastKin(m: Machine, lacks: readonly Lack[], limit: number): Line | unde
     if (soonest && !posture) return found;
   }
   const maker = m.acts[from];
-  return found ?? (soonest && maker && !maker.through && maker.file === m.job.file.path ? passedByAll(m, maker, lacks) : undefined);
+  return (
+    found ??
+    (soonest && maker && !maker.through && maker.file === m.job.file.path
+      ? passedByAll(m, maker, lacks)
+      : undefined)
+  );
 }
 
 interface Search {
@@ -106,15 +135,28 @@ interface Search {
   readonly cures: boolean;
 }
 
-function answers(m: Machine, act: Act, lacks: readonly Lack[], kin: ReadonlySet<Thing>, search: Search): boolean {
+function answers(
+  m: Machine,
+  act: Act,
+  lacks: readonly Lack[],
+  kin: ReadonlySet<Thing>,
+  search: Search,
+): boolean {
   const statement = act.statement;
   if (!statement) return false;
   const { verb, objects } = statement;
   if (search.cures) return verb.alone?.makes.includes('waited') ?? false;
-  if (lacks.some((l) => l.want === 'bled') && objects.some((o) => o.thing?.kind === 'fluid') && !fills(m, act, search)) return false;
+  if (
+    lacks.some((l) => l.want === 'bled') &&
+    objects.some((o) => o.thing?.kind === 'fluid') &&
+    !fills(m, act, search)
+  )
+    return false;
   if (search.posture && verb.on.machine?.makes.some((x) => x === 'lowered' || x === 'loaded')) return true;
   if (act.index === search.from && lacks.every((l) => l.want === 'levelled')) return true;
-  return objects.some((o) => o.thing && kin.has(o.thing) && (isTogether(act, o.thing) || reachesBehind(m, act, o.thing, lacks)));
+  return objects.some(
+    (o) => o.thing && kin.has(o.thing) && (isTogether(act, o.thing) || reachesBehind(m, act, o.thing, lacks)),
+  );
 }
 
 /** Whether the act is the one that puts the fluid in: a `fill`, or a `top-up` where nothing fills. */
@@ -131,7 +173,13 @@ function hasCure(m: Machine, part: Thing): boolean {
 
 /** What must be shut before a circuit is bled: its connections with what clamps and holds them. */
 function circuitKin(m: Machine, circuit: Thing): Thing[] {
-  return m.job.inverse(circuit, 'in').flatMap((r) => [r.of, ...m.job.relations(r.of, 'held by').map((h) => h.target), ...m.job.relations(r.of, 'clamped by').map((h) => h.target)]);
+  return m.job
+    .inverse(circuit, 'in')
+    .flatMap((r) => [
+      r.of,
+      ...m.job.relations(r.of, 'held by').map((h) => h.target),
+      ...m.job.relations(r.of, 'clamped by').map((h) => h.target),
+    ]);
 }
 
 /** The thing, what it holds, what holds it, what sits behind it, and the circuit or fluid it belongs to. */
@@ -149,8 +197,12 @@ function kinOf(m: Machine, thing: Thing): Thing[] {
   ];
 }
 
-
 function lastStatement(m: Machine): Line | undefined {
-  const step = m.job.file.work.at(-1)?.children.filter((l) => l.kind === 'step').at(-1);
-  return step?.children.filter((l) => l.kind === 'statement' || l.kind === 'when' || l.kind === 'text').at(-1);
+  const step = m.job.file.work
+    .at(-1)
+    ?.children.filter((l) => l.kind === 'step')
+    .at(-1);
+  return step?.children
+    .filter((l) => l.kind === 'statement' || l.kind === 'when' || l.kind === 'text')
+    .at(-1);
 }

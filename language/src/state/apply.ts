@@ -1,16 +1,16 @@
 // Carries one statement out on the state: needs, what lacks, what is assumed, makes.
 import type { Thing } from '../names/model.js';
 import type { BoundItem } from '../names/statement.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
 import { nearest } from '../vocabulary/near.js';
 import type { Effect } from '../vocabulary/verb.js';
-import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import { assumeLack } from './assume.js';
 import type { Deficit, Lack } from './deficit.js';
 import type { Machine } from './machine.js';
 import { MAKE_RULES } from './make-rules.js';
-import { whenOf } from './relations.js';
 import { type Asked, NEED_RULES } from './need-rules.js';
+import { whenOf } from './relations.js';
 import { directionOf, directionOfMake, MAKES_WANT, type Want } from './wants.js';
 
 /** What a run gathers besides the state. */
@@ -19,7 +19,12 @@ export interface Gathered {
   /** What broken house rules found lacking; they are told by their rule. */
   readonly ruled: Deficit[];
   /** Things used where they do not exist. */
-  readonly absent: { readonly act: Act; readonly thing: Thing; readonly item: BoundItem; readonly when: Condition }[];
+  readonly absent: {
+    readonly act: Act;
+    readonly thing: Thing;
+    readonly item: BoundItem;
+    readonly when: Condition;
+  }[];
 }
 
 /** What one statement has told so far: its deficits, and where each need had a lack. */
@@ -36,12 +41,19 @@ export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolea
   muteNearMisses(m, act);
   const objects = statement.objects.length > 0 ? statement.objects : [undefined];
   for (const object of objects) {
-    const effect = object === undefined ? statement.verb.alone : object.thing && statement.verb.on[object.thing.kind];
+    const effect =
+      object === undefined ? statement.verb.alone : object.thing && statement.verb.on[object.thing.kind];
     const thing = object?.thing ?? m.job.scope.resolve('vehicle');
     if (!effect || !thing) continue;
     const inside = existing(m, act, thing, object, gathered);
     if (inside === NEVER) continue;
-    applyEffect(m, { act, thing, count: object?.count, value: object?.value, when: inside }, effect, own, gathered);
+    applyEffect(
+      m,
+      { act, thing, count: object?.count, value: object?.value, when: inside },
+      effect,
+      own,
+      gathered,
+    );
   }
   placedAids(m, act, own, gathered);
   gathered.deficits.push(...own.deficits);
@@ -59,7 +71,13 @@ function muteNearMisses(m: Machine, act: Act): void {
   }
 }
 
-function existing(m: Machine, act: Act, thing: Thing, item: BoundItem | undefined, gathered: Gathered): Condition {
+function existing(
+  m: Machine,
+  act: Act,
+  thing: Thing,
+  item: BoundItem | undefined,
+  gathered: Gathered,
+): Condition {
   const absent = m.d.minus(act.when, m.job.exists(thing));
   if (absent !== NEVER && item) gathered.absent.push({ act, thing, item, when: absent });
   return m.d.and(act.when, m.job.exists(thing));
@@ -85,7 +103,9 @@ function applyEffect(m: Machine, asked: Asked, effect: Effect, own: Own, gathere
  */
 function note(m: Machine, asked: AskedOf, lacks: readonly Lack[], own: Own, gathered: Gathered): void {
   const { need, about } = asked;
-  const told = [...own.told].filter(([n]) => n !== need).reduce((c, [, when]) => m.d.or(c, when), NEVER as Condition);
+  const told = [...own.told]
+    .filter(([n]) => n !== need)
+    .reduce((c, [, when]) => m.d.or(c, when), NEVER as Condition);
   const fresh: Lack[] = [];
   const assumed: { lack: Lack; deficit: Deficit }[] = [];
   const silent = deficitOf(asked, true);
@@ -129,14 +149,21 @@ function deficitOf({ act, need, about }: AskedOf, silent: boolean): Deficit {
 function followsFrom(m: Machine, lack: Lack): Condition {
   const way = directionOf(lack.want);
   if (way === 'here') return m.assumedWhere(lack.thing);
-  return whenOf(m, m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way));
+  return whenOf(
+    m,
+    m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way),
+  );
 }
 
 /** Where the same lack of the same making was noted on other combinations: its finding then takes these in. */
 function earlierWith(lack: Lack, gathered: Gathered): Deficit | undefined {
   if (directionOf(lack.want) === 'here') return undefined;
-  const same = (l: Lack): boolean => l.thing === lack.thing && isSame(l.want, lack.want) && l.maker === lack.maker;
-  return gathered.deficits.find((d) => !d.silent && d.lacks.some(same)) ?? gathered.ruled.find((d) => d.lacks.some(same));
+  const same = (l: Lack): boolean =>
+    l.thing === lack.thing && isSame(l.want, lack.want) && l.maker === lack.maker;
+  return (
+    gathered.deficits.find((d) => !d.silent && d.lacks.some(same)) ??
+    gathered.ruled.find((d) => d.lacks.some(same))
+  );
 }
 
 /** An act that brings about what was assumed before: it only came late, and what it needs is not asked again. Gives where. */
@@ -157,7 +184,9 @@ function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
 /** An act that goes the other way makes what was assumed a thing of the past. */
 function turnBack(m: Machine, thing: Thing, effect: Effect, when: Condition): void {
   const directions = new Set(effect.makes.map(directionOfMake));
-  m.clearAssumptions(thing, when, (want) => directions.has(directionOf(want) === 'together' ? 'apart' : 'together'));
+  m.clearAssumptions(thing, when, (want) =>
+    directions.has(directionOf(want) === 'together' ? 'apart' : 'together'),
+  );
 }
 
 /** A temporary thing named with `with` or `into` must be placed. */
@@ -165,7 +194,15 @@ function placedAids(m: Machine, act: Act, own: Own, gathered: Gathered): void {
   for (const clause of ['with', 'into']) {
     for (const { thing } of act.statement?.named(clause) ?? []) {
       if (thing?.kind !== 'temporary') continue;
-      const lacks: Lack[] = [...NEED_RULES.placed(m, { act, thing, count: undefined, value: undefined, when: m.d.and(act.when, m.job.exists(thing)) })];
+      const lacks: Lack[] = [
+        ...NEED_RULES.placed(m, {
+          act,
+          thing,
+          count: undefined,
+          value: undefined,
+          when: m.d.and(act.when, m.job.exists(thing)),
+        }),
+      ];
       if (lacks.length > 0) note(m, { act, need: 'placed', about: thing }, lacks, own, gathered);
     }
   }

@@ -15,11 +15,30 @@ import { constant, type Guarded } from './guarded.js';
  * - `posture` of the vehicle: ground, raised, supported. `suspension`: loaded, free, jacked.
  */
 export type Aspect =
-  | 'place' | 'position' | 'joint' | 'clean' | 'tight' | 'spent' | 'fresh' | 'link' | 'level' | 'air' | 'setting'
-  | 'value' | 'put' | 'chock' | 'posture' | 'suspension';
+  | 'place'
+  | 'position'
+  | 'joint'
+  | 'clean'
+  | 'tight'
+  | 'spent'
+  | 'fresh'
+  | 'link'
+  | 'level'
+  | 'air'
+  | 'setting'
+  | 'value'
+  | 'put'
+  | 'chock'
+  | 'posture'
+  | 'suspension';
 
 /** How a thing is when the vehicle comes in. */
-export function initialValue(job: Job, thing: Thing, aspect: Aspect, pinned: ReadonlyMap<string, string>): Guarded {
+export function initialValue(
+  job: Job,
+  thing: Thing,
+  aspect: Aspect,
+  pinned: ReadonlyMap<string, string>,
+): Guarded {
   switch (aspect) {
     case 'place':
       return constant('in');

@@ -21,7 +21,8 @@ export function assumeLack(m: Machine, lack: Lack, deficit: Deficit): void {
   assumeState(m, lack.thing, lack.want, lack.when, lack.value, by);
   m.assume(lack.thing, lack.want, lack.when, deficit);
   for (const { thing, want, when } of joint) {
-    if (!deficit.lacks.some((l) => l.thing === thing) && !deficit.also.has(thing)) deficit.also.set(thing, want);
+    if (!deficit.lacks.some((l) => l.thing === thing) && !deficit.also.has(thing))
+      deficit.also.set(thing, want);
     assumeState(m, thing, want, when, undefined, by);
     m.assume(thing, want, when, deficit);
   }
@@ -33,8 +34,13 @@ export function assumeLack(m: Machine, lack: Lack, deficit: Deficit): void {
  */
 function jointOf(m: Machine, lack: Lack): readonly Kin[] {
   const direction = directionOf(lack.want);
-  if (direction === 'together' && (lack.want === 'in' || lack.want === 'connected' || lack.want === 'torqued')) return fittedJoint(m, lack);
-  if (direction === 'apart' && (lack.want === 'off' || lack.want === 'disconnected')) return openedJoint(m, lack);
+  if (
+    direction === 'together' &&
+    (lack.want === 'in' || lack.want === 'connected' || lack.want === 'torqued')
+  )
+    return fittedJoint(m, lack);
+  if (direction === 'apart' && (lack.want === 'off' || lack.want === 'disconnected'))
+    return openedJoint(m, lack);
   return [];
 }
 
@@ -79,7 +85,11 @@ function fittedJoint(m: Machine, lack: Lack): readonly Kin[] {
     const { thing, when } = at;
     for (const { target, where } of neighbours(m, thing)) {
       const inside = m.d.and(when, where);
-      if (inside !== NEVER) search.add(target.kind === 'fastener' ? notTorqued(m, target, inside) : notIn(m, target, inside), true);
+      if (inside !== NEVER)
+        search.add(
+          target.kind === 'fastener' ? notTorqued(m, target, inside) : notIn(m, target, inside),
+          true,
+        );
     }
   }
   return search.kin;
@@ -93,8 +103,12 @@ function neighbours(m: Machine, thing: Thing): { target: Thing; where: Condition
     ...m.job.relations(thing, 'held by').map(to),
     ...m.job.relations(thing, 'clamped by').map(to),
     ...m.job.inverse(thing, 'in').map(back),
-    ...(thing.kind === 'part' ? [...m.job.inverse(thing, 'behind'), ...m.job.inverse(thing, 'on')].map(back) : []),
-  ].filter(({ target }) => target.kind === 'part' || target.kind === 'fastener' || target.kind === 'connection');
+    ...(thing.kind === 'part'
+      ? [...m.job.inverse(thing, 'behind'), ...m.job.inverse(thing, 'on')].map(back)
+      : []),
+  ].filter(
+    ({ target }) => target.kind === 'part' || target.kind === 'fastener' || target.kind === 'connection',
+  );
 }
 
 /** What has to come off with a thing: what holds and covers it, and other parts that the same fasteners alone hold. */
@@ -105,12 +119,21 @@ function openedJoint(m: Machine, lack: Lack): readonly Kin[] {
     for (let at = search.next(); at; at = search.next()) {
       const { thing, when } = at;
       const inside = (r: Relation): Condition => m.d.and(r.when, when);
-      for (const r of m.job.relations(thing, 'held by')) if (r.target.kind !== 'condition') search.add(notOff(m, { ...r, count: undefined }, inside(r)), true);
-      for (const r of m.job.relations(thing, 'clamped by')) search.add(lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'slack', inside(r)), false);
-      for (const r of m.job.relations(thing, 'behind')) if (r.target.kind === 'part') search.add(notOff(m, r, inside(r)), true);
+      for (const r of m.job.relations(thing, 'held by'))
+        if (r.target.kind !== 'condition') search.add(notOff(m, { ...r, count: undefined }, inside(r)), true);
+      for (const r of m.job.relations(thing, 'clamped by'))
+        search.add(
+          lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'slack', inside(r)),
+          false,
+        );
+      for (const r of m.job.relations(thing, 'behind'))
+        if (r.target.kind === 'part') search.add(notOff(m, r, inside(r)), true);
     }
     const before = search.kin.length;
-    for (const fastener of [lack.thing, ...search.kin.map((k) => k.thing)].filter((t) => t.kind === 'fastener')) search.add(heldAlone(m, fastener, search), true);
+    for (const fastener of [lack.thing, ...search.kin.map((k) => k.thing)].filter(
+      (t) => t.kind === 'fastener',
+    ))
+      search.add(heldAlone(m, fastener, search), true);
     grown = search.kin.length > before;
   }
   return search.kin;
@@ -118,14 +141,23 @@ function openedJoint(m: Machine, lack: Lack): readonly Kin[] {
 
 /** Parts that nothing but fasteners of the opened joint holds, where they are still on. */
 function heldAlone(m: Machine, fastener: Thing, search: Search): Lack[] {
-  return m.job.inverse(fastener, 'held by').filter((r) => r.of.kind === 'part').flatMap((r) => {
-    const alone = m.job.relations(r.of, 'held by').reduce((c, h) => m.d.and(c, m.d.or(m.d.not(h.when), search.where(h.target))), m.d.and(r.when, search.where(fastener)));
-    return notOff(m, { target: r.of, count: undefined, value: undefined, when: alone }, alone);
-  });
+  return m.job
+    .inverse(fastener, 'held by')
+    .filter((r) => r.of.kind === 'part')
+    .flatMap((r) => {
+      const alone = m.job
+        .relations(r.of, 'held by')
+        .reduce(
+          (c, h) => m.d.and(c, m.d.or(m.d.not(h.when), search.where(h.target))),
+          m.d.and(r.when, search.where(fastener)),
+        );
+      return notOff(m, { target: r.of, count: undefined, value: undefined, when: alone }, alone);
+    });
 }
 
 /** Mutes every declared thing named by words of a line that could not be read. */
 export function muteNames(m: Machine, words: readonly string[], when: Condition): void {
-  const named = new Set(words);
+  // `drain pan` may be `drain-pan`.
+  const named = new Set([...words, ...words.slice(1).map((word, i) => `${words[i] ?? ''}-${word}`)]);
   for (const thing of allThings(m.job.scopes)) if (named.has(thing.name)) m.mute(thing, when);
 }

@@ -48,7 +48,9 @@ export class Clocks {
 
   /** Where the clock runs and shows less than `minutes`; `by` tells the act that started it. */
   short(key: string, minutes: number, when: Condition): { when: Condition; minutes: number; by: number }[] {
-    return this.#running(key, when).filter((r) => r.minutes < Math.min(minutes, this.#clocks.get(key)?.limit ?? minutes));
+    return this.#running(key, when).filter(
+      (r) => r.minutes < Math.min(minutes, this.#clocks.get(key)?.limit ?? minutes),
+    );
   }
 
   /** Where the clock runs and shows more than `minutes`. */
@@ -59,18 +61,25 @@ export class Clocks {
   /** Where the clock does not run. */
   stopped(key: string, when: Condition): Condition {
     const clock = this.#clocks.get(key);
-    return clock ? this.#d.and(when, whereSome(this.#d, clock.elapsed, (v) => v === STOPPED)) : when;
+    return clock
+      ? this.#d.and(
+          when,
+          whereSome(this.#d, clock.elapsed, (v) => v === STOPPED),
+        )
+      : when;
   }
 
   forget(variable: number, alive: Condition): void {
-    for (const clock of this.#clocks.values()) clock.elapsed = forgotten(this.#d, clock.elapsed, variable, alive);
+    for (const clock of this.#clocks.values())
+      clock.elapsed = forgotten(this.#d, clock.elapsed, variable, alive);
   }
 
   #running(key: string, when: Condition): { when: Condition; minutes: number; by: number }[] {
     const out: { when: Condition; minutes: number; by: number }[] = [];
     for (const c of this.#clocks.get(key)?.elapsed ?? []) {
       const inside = this.#d.and(c.when, when);
-      if (inside !== NEVER && typeof c.value === 'number') out.push({ when: inside, minutes: c.value, by: c.by });
+      if (inside !== NEVER && typeof c.value === 'number')
+        out.push({ when: inside, minutes: c.value, by: c.by });
     }
     return out;
   }

@@ -38,7 +38,13 @@ export function loosened(c: Counts, k: number): Counts {
   const fromTorqued = Math.min(c.torqued, k);
   const fromSnug = Math.min(c.snug, k - fromTorqued);
   const moved = fromTorqued + fromSnug;
-  return { ...c, torqued: c.torqued - fromTorqued, snug: c.snug - fromSnug, loose: c.loose + moved, stage: moved > 0 ? 0 : c.stage };
+  return {
+    ...c,
+    torqued: c.torqued - fromTorqued,
+    snug: c.snug - fromSnug,
+    loose: c.loose + moved,
+    stage: moved > 0 ? 0 : c.stage,
+  };
 }
 
 /** Takes `k` out, the tightest first: partial counts leave the loosened ones in. */

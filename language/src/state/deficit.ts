@@ -1,8 +1,8 @@
 // Something an act needed and did not find. It is noted when it fails, the needed state is assumed, and only at the
 // end is it told as a finding: what is done later after all was out of order, what is never done is missing.
 import type { Thing } from '../names/model.js';
-import type { Need } from '../vocabulary/needs.js';
 import type { Condition } from '../variants/diagrams.js';
+import type { Need } from '../vocabulary/needs.js';
 import type { Act } from './act.js';
 import type { Want } from './wants.js';
 

@@ -21,7 +21,10 @@ export function moveFix(m: Machine, late: Act, before: Act): Fix | undefined {
   const moved = reindent(text.slice(from.start, from.end), late.line.indent, before.line.indent);
   return {
     title: `Move \`${text.slice(late.line.code.start, late.line.code.end)}\` up to here`,
-    edits: [{ file: path, span: { start: to, end: to }, text: moved }, { file: path, span: from, text: '' }],
+    edits: [
+      { file: path, span: { start: to, end: to }, text: moved },
+      { file: path, span: from, text: '' },
+    ],
   };
 }
 
@@ -31,7 +34,10 @@ export function hangFix(m: Machine, act: Act, lacks: readonly Lack[]): Fix | und
   const at = lineStart(m.job.file.tree.text, act.line.start);
   const names = [...new Set(lacks.map((l) => l.thing.name))];
   const text = names.map((n) => `${' '.repeat(act.line.indent)}hang ${n}\n`).join('');
-  return { title: `Insert ${names.map((n) => `\`hang ${n}\``).join(', ')}`, edits: [{ file: act.file, span: { start: at, end: at }, text }] };
+  return {
+    title: `Insert ${names.map((n) => `\`hang ${n}\``).join(', ')}`,
+    edits: [{ file: act.file, span: { start: at, end: at }, text }],
+  };
 }
 
 /** Inserts the lines that do what is missing. Undefined when no line can be found to put them at. */
@@ -42,18 +48,26 @@ export function insertFix(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
   const anchor = anchorFor(m, deficit, lacks);
   if (lines.length === 0 || !anchor || guard === undefined) return undefined;
   const { path, tree } = m.job.file;
-  const at = anchor.side === 'before' ? lineStart(tree.text, anchor.line.start) : endOfLine(tree.text, anchor.line.end);
+  const at =
+    anchor.side === 'before'
+      ? lineStart(tree.text, anchor.line.start)
+      : endOfLine(tree.text, anchor.line.end);
   const inStep = anchor.line.kind === 'perform' ? ['step: Put right', ...lines.map((l) => `  ${l}`)] : lines;
   const text = inStep.map((l) => `${' '.repeat(anchor.line.indent)}${l}\n`).join('');
   const opening = at === tree.text.length && !tree.text.endsWith('\n') ? '\n' : '';
-  return { title: `Insert ${lines.map((l) => `\`${l}\``).join(', ')}`, edits: [{ file: path, span: { start: at, end: at }, text: opening + text }] };
+  return {
+    title: `Insert ${lines.map((l) => `\`${l}\``).join(', ')}`,
+    edits: [{ file: path, span: { start: at, end: at }, text: opening + text }],
+  };
 }
 
 /** The statements that bring the things to the states wanted, in an order that can be done. */
 function missingLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
   const first = lacks[0];
   if (!first || lacks.some((l) => l.want === 'slack' && takenByCount(m, l.thing))) return [];
-  return directionOf(first.want) === 'apart' ? apartLines(m, deficit, lacks) : togetherLines(m, deficit, lacks);
+  return directionOf(first.want) === 'apart'
+    ? apartLines(m, deficit, lacks)
+    : togetherLines(m, deficit, lacks);
 }
 
 /** A set that the procedure takes out in parts: how many to loosen is the writer's to say. */
@@ -62,20 +76,44 @@ function takenByCount(m: Machine, thing: Thing): boolean {
 }
 
 function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
-  const wants = new Map<Thing, Want>([...deficit.also].filter(([t]) => !deficit.arrived.has(t) && directionOf(deficit.also.get(t) ?? 'in') === 'together'));
+  const wants = new Map<Thing, Want>(
+    [...deficit.also].filter(
+      ([t]) => !deficit.arrived.has(t) && directionOf(deficit.also.get(t) ?? 'in') === 'together',
+    ),
+  );
   for (const l of lacks) wants.set(l.thing, l.want);
   const objects = new Set(deficit.act?.statement?.objects.map((o) => o.thing) ?? []);
   const of = (...asked: Want[]): Thing[] => [...wants].filter(([, w]) => asked.includes(w)).map(([t]) => t);
   const fitted = of('in', 'started').filter((t) => !objects.has(t) || lacks.some((l) => l.thing === t));
-  const parts = inOrder(m, fitted.filter((t) => t.kind === 'part'));
-  const connections = [...new Set([...of('connected'), ...fitted.filter((t) => t.kind === 'connection')])].filter((t) => !objects.has(t) || lacks.some((l) => l.thing === t));
+  const parts = inOrder(
+    m,
+    fitted.filter((t) => t.kind === 'part'),
+  );
+  const connections = [
+    ...new Set([...of('connected'), ...fitted.filter((t) => t.kind === 'connection')]),
+  ].filter((t) => !objects.has(t) || lacks.some((l) => l.thing === t));
   const fasteners = fitted.filter((t) => t.kind === 'fastener');
   const lines: string[] = [];
   if (connections.length === 0) lines.push(...statement('install', [...parts, ...fasteners]));
-  else lines.push(...statement('install', parts), ...statement('connect', connections), ...statement('install', fasteners));
-  const torqued = [...new Set([...of('torqued'), ...fasteners])]
-    .filter((t) => !isFormless(t) && !hasClause(t, 'no torque') && !objects.has(t) && !tightenedLater(m, deficit, t));
-  lines.push(...statement('torque', torqued.filter((t) => hasClause(t, 'torque'))), ...statement('tighten', torqued.filter((t) => !hasClause(t, 'torque'))));
+  else
+    lines.push(
+      ...statement('install', parts),
+      ...statement('connect', connections),
+      ...statement('install', fasteners),
+    );
+  const torqued = [...new Set([...of('torqued'), ...fasteners])].filter(
+    (t) => !isFormless(t) && !hasClause(t, 'no torque') && !objects.has(t) && !tightenedLater(m, deficit, t),
+  );
+  lines.push(
+    ...statement(
+      'torque',
+      torqued.filter((t) => hasClause(t, 'torque')),
+    ),
+    ...statement(
+      'tighten',
+      torqued.filter((t) => !hasClause(t, 'torque')),
+    ),
+  );
   for (const [want, verb] of SIMPLE) for (const t of of(want)) lines.push(...simple(m, verb, t, want, lacks));
   return lines;
 }
@@ -83,17 +121,28 @@ function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): st
 function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): string[] {
   const objects = new Set(deficit.act?.statement?.objects.map((o) => o.thing) ?? []);
   const putsBack = lacks.some((l) => objects.has(l.thing));
-  const wants = new Map<Thing, Want>([...deficit.also].filter(([t, w]) => directionOf(w) === 'apart' && (putsBack || !objects.has(t))));
+  const wants = new Map<Thing, Want>(
+    [...deficit.also].filter(([t, w]) => directionOf(w) === 'apart' && (putsBack || !objects.has(t))),
+  );
   for (const l of lacks) wants.set(l.thing, l.want);
-  const of = (kind: Thing['kind'], ...asked: Want[]): Thing[] => [...wants].filter(([t, w]) => t.kind === kind && asked.includes(w)).map(([t]) => t);
-  const hangs = (t: Thing): boolean => m.job.inverse(t, 'on').some((r) => r.of.kind === 'connection' && !wants.has(r.of));
+  const of = (kind: Thing['kind'], ...asked: Want[]): Thing[] =>
+    [...wants].filter(([t, w]) => t.kind === kind && asked.includes(w)).map(([t]) => t);
+  const hangs = (t: Thing): boolean =>
+    m.job.inverse(t, 'on').some((r) => r.of.kind === 'connection' && !wants.has(r.of));
   const parts = inOrder(m, of('part', 'off')).reverse();
   return [
     ...statement('loosen', of('fastener', 'slack')),
     ...of('connection', 'off', 'disconnected').flatMap((t) => statement('disconnect', [t])),
-    ...demanded(m, 'remove', [...of('fastener', 'off'), ...parts.filter((t) => !hangs(t)), ...of('temporary', 'off')]),
+    ...demanded(m, 'remove', [
+      ...of('fastener', 'off'),
+      ...parts.filter((t) => !hangs(t)),
+      ...of('temporary', 'off'),
+    ]),
     ...parts.filter(hangs).flatMap((t) => statement('hang', [t])),
-    ...of('fluid', 'drained').flatMap((t) => [...statement('loosen', drainBolts(m, deficit, t)), ...statement('drain', [t])]),
+    ...of('fluid', 'drained').flatMap((t) => [
+      ...statement('loosen', drainBolts(m, deficit, t)),
+      ...statement('drain', [t]),
+    ]),
   ];
 }
 
@@ -103,22 +152,53 @@ function statement(verb: string, things: readonly Thing[]): string[] {
 
 /** A statement with the clauses that house rules ask of it; what a rule asks for stands on a line of its own. */
 function demanded(m: Machine, verb: string, things: readonly Thing[]): string[] {
-  const clause = (t: Thing): string => m.demands.map((d) => d(verb, t)).filter((c) => c !== undefined).join(' ');
+  const clause = (t: Thing): string =>
+    m.demands
+      .map((d) => d(verb, t))
+      .filter((c) => c !== undefined)
+      .join(' ');
   const plain = things.filter((t) => clause(t) === '');
-  return [...statement(verb, plain), ...things.filter((t) => clause(t) !== '').map((t) => `${verb} ${t.name} ${clause(t)}`)];
+  return [
+    ...statement(verb, plain),
+    ...things.filter((t) => clause(t) !== '').map((t) => `${verb} ${t.name} ${clause(t)}`),
+  ];
 }
 
 /** Whether a line behind the act that needs the joint tightens the thing anyway. */
 function tightenedLater(m: Machine, deficit: Deficit, thing: Thing): boolean {
   const from = deficit.act?.index;
   if (from === undefined) return false;
-  return m.acts.slice(from + 1).some((a) => a.statement?.objects.some((o) => o.thing === thing) && (a.statement.verb.on.fastener?.makes ?? []).some((x) => x === 'torqued' || x === 'tight'));
+  return m.acts
+    .slice(from + 1)
+    .some(
+      (a) =>
+        a.statement?.objects.some((o) => o.thing === thing) &&
+        (a.statement.verb.on.fastener?.makes ?? []).some((x) => x === 'torqued' || x === 'tight'),
+    );
 }
 
 const SIMPLE: readonly (readonly [Want, string])[] = [
-  ['snug', 'snug'], ['fluid', 'fill'], ['bled', 'bleed'], ['levelled', 'check-level'], ['set', 'set'], ['position', 'move'], ['adjusted', 'adjust'],
-  ['gone', 'remove'], ['unchocked', 'unchock'], ['chocked', 'chock'], ['back on ground', 'lower'], ['placed', 'place'], ['clean', 'clean'],
-  ['suspension free', 'unload'], ['suspension loaded', 'load'], ['supported', 'support'], ['up', 'raise'], ['stage', 'torque'], ['cured', 'wait'], ['settled', 'wait'], ['wet', 'apply'],
+  ['snug', 'snug'],
+  ['fluid', 'fill'],
+  ['bled', 'bleed'],
+  ['levelled', 'check-level'],
+  ['set', 'set'],
+  ['position', 'move'],
+  ['adjusted', 'adjust'],
+  ['gone', 'remove'],
+  ['unchocked', 'unchock'],
+  ['chocked', 'chock'],
+  ['back on ground', 'lower'],
+  ['placed', 'place'],
+  ['clean', 'clean'],
+  ['suspension free', 'unload'],
+  ['suspension loaded', 'load'],
+  ['supported', 'support'],
+  ['up', 'raise'],
+  ['stage', 'torque'],
+  ['cured', 'wait'],
+  ['settled', 'wait'],
+  ['wet', 'apply'],
 ];
 
 function simple(m: Machine, verb: string, thing: Thing, want: Want, lacks: readonly Lack[]): string[] {
@@ -131,7 +211,10 @@ function simple(m: Machine, verb: string, thing: Thing, want: Want, lacks: reado
   if (want === 'wet') return sealingLines(m, thing);
   const settle = want === 'levelled' ? minutesOf(thing, 'settle') : undefined;
   const screws = want === 'bled' ? m.job.relations(thing, 'bleed at').map((r) => r.target.name) : [];
-  return [...(settle === undefined ? [] : [`wait ${settle} min`]), `${verb} ${thing.name}${screws.length > 0 ? ` at ${screws.join(', ')}` : ''}`];
+  return [
+    ...(settle === undefined ? [] : [`wait ${settle} min`]),
+    `${verb} ${thing.name}${screws.length > 0 ? ` at ${screws.join(', ')}` : ''}`,
+  ];
 }
 
 function waitText(minutes: number): string {
@@ -148,13 +231,24 @@ function sealingLines(m: Machine, part: Thing): string[] {
 }
 
 function loosenedBefore(m: Machine, deficit: Deficit, bolt: Thing): boolean {
-  return m.acts.slice(0, deficit.act?.index).some((a) => a.statement?.objects.some((o) => o.thing === bolt && (a.statement?.verb.on.fastener?.makes ?? []).some((x) => x === 'loose' || x === 'out')));
+  return m.acts
+    .slice(0, deficit.act?.index)
+    .some((a) =>
+      a.statement?.objects.some(
+        (o) =>
+          o.thing === bolt &&
+          (a.statement?.verb.on.fastener?.makes ?? []).some((x) => x === 'loose' || x === 'out'),
+      ),
+    );
 }
 
 /** The bolts in the act's own line that hold the part the fluid drains at: slack, they let it out. */
 function drainBolts(m: Machine, deficit: Deficit, fluid: Thing): Thing[] {
   const objects = deficit.act?.statement?.objects.map((o) => o.thing) ?? [];
-  return m.job.relations(fluid, 'drain at').flatMap((r) => m.job.relations(r.target, 'held by').map((h) => h.target)).filter((t) => t.kind === 'fastener' && objects.includes(t) && !loosenedBefore(m, deficit, t));
+  return m.job
+    .relations(fluid, 'drain at')
+    .flatMap((r) => m.job.relations(r.target, 'held by').map((h) => h.target))
+    .filter((t) => t.kind === 'fastener' && objects.includes(t) && !loosenedBefore(m, deficit, t));
 }
 
 /** Parts in an order in which what sits behind another goes on first. */
@@ -162,8 +256,10 @@ function inOrder(m: Machine, parts: readonly Thing[]): Thing[] {
   const out: Thing[] = [];
   const visit = (part: Thing, seen: ReadonlySet<Thing>): void => {
     if (out.includes(part) || seen.has(part)) return;
-    for (const r of m.job.inverse(part, 'behind')) if (parts.includes(r.of)) visit(r.of, new Set([...seen, part]));
-    for (const r of m.job.inverse(part, 'in')) if (parts.includes(r.of)) visit(r.of, new Set([...seen, part]));
+    for (const r of m.job.inverse(part, 'behind'))
+      if (parts.includes(r.of)) visit(r.of, new Set([...seen, part]));
+    for (const r of m.job.inverse(part, 'in'))
+      if (parts.includes(r.of)) visit(r.of, new Set([...seen, part]));
     out.push(part);
   };
   for (const part of parts) visit(part, new Set());
@@ -185,5 +281,12 @@ function wholeLines(text: string, line: Line): { start: number; end: number } {
 
 function reindent(block: string, from: number, to: number): string {
   if (from === to) return block;
-  return block.split('\n').map((l) => (l.trim() === '' ? l : ' '.repeat(Math.max(0, l.length - l.trimStart().length - from + to)) + l.trimStart())).join('\n');
+  return block
+    .split('\n')
+    .map((l) =>
+      l.trim() === ''
+        ? l
+        : ' '.repeat(Math.max(0, l.length - l.trimStart().length - from + to)) + l.trimStart(),
+    )
+    .join('\n');
 }

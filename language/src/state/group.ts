@@ -22,12 +22,15 @@ function related(m: Machine, a: Lack, b: Lack): boolean {
 }
 
 function joined(m: Machine, a: Thing, b: Thing): boolean {
-  return ['held by', 'clamped by', 'in', 'on', 'drain at', 'uses'].some((word) => m.job.relations(a, word).some((r) => r.target === b));
+  return ['held by', 'clamped by', 'in', 'on', 'drain at', 'uses'].some((word) =>
+    m.job.relations(a, word).some((r) => r.target === b),
+  );
 }
 
 /** Two fasteners of one part. */
 function sharedPart(m: Machine, a: Thing, b: Thing): boolean {
-  const held = (t: Thing): Thing[] => [...m.job.inverse(t, 'held by'), ...m.job.inverse(t, 'clamped by')].map((r) => r.of);
+  const held = (t: Thing): Thing[] =>
+    [...m.job.inverse(t, 'held by'), ...m.job.inverse(t, 'clamped by')].map((r) => r.of);
   const ofA = held(a);
   return ofA.length > 0 && held(b).some((p) => ofA.includes(p));
 }

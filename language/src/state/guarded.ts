@@ -28,7 +28,13 @@ export function whereSome(d: Diagrams, g: Guarded, test: (value: Value) => boole
 }
 
 /** The guarded value with every value inside `when` replaced; `change` may give the value back unchanged. */
-export function changed(d: Diagrams, g: Guarded, when: Condition, change: (value: Value) => Value, by: number): Guarded {
+export function changed(
+  d: Diagrams,
+  g: Guarded,
+  when: Condition,
+  change: (value: Value) => Value,
+  by: number,
+): Guarded {
   if (when === NEVER) return g;
   const out: Choice[] = [];
   let touched = false;

@@ -19,7 +19,12 @@ export interface PathDifference {
 const MAY_DIFFER: ReadonlySet<Aspect> = new Set(['fresh', 'spent', 'clean', 'setting', 'suspension']);
 
 /** Reports what the paths leave differently and goes on with the planned path, the axis' first value that is still alive. */
-export function joinPaths(m: Machine, axis: Axis, lines: readonly IfLine[], file: string): PathDifference | undefined {
+export function joinPaths(
+  m: Machine,
+  axis: Axis,
+  lines: readonly IfLine[],
+  file: string,
+): PathDifference | undefined {
   const { d } = m;
   const variable = axis.variable.index;
   const alive = axis.values.map((_, i) => d.fix(m.alive, variable, i));
@@ -34,14 +39,28 @@ export function joinPaths(m: Machine, axis: Axis, lines: readonly IfLine[], file
     alive.forEach((here, i) => {
       if (i === plan || here === NEVER) return;
       const both = d.and(here, alive[plan] ?? NEVER);
-      differs = d.or(differs, d.minus(differenceOf(m, guarded, aspect, variable, plan, i, both), m.muted(thing)));
+      differs = d.or(
+        differs,
+        d.minus(differenceOf(m, guarded, aspect, variable, plan, i, both), m.muted(thing)),
+      );
     });
     if (differs === NEVER && !settled(aspect)) continue;
     for (const choice of guarded) {
       const planned = d.fix(choice.when, variable, plan);
-      m.change(thing, aspect, d.and(planned, d.or(differs, settled(aspect) ? planned : NEVER)), () => choice.value, choice.by);
+      m.change(
+        thing,
+        aspect,
+        d.and(planned, d.or(differs, settled(aspect) ? planned : NEVER)),
+        () => choice.value,
+        choice.by,
+      );
     }
-    if (differs === NEVER || MAY_DIFFER.has(aspect) || d.implies(differs, d.forget(m.assumedWhere(thing), variable))) continue;
+    if (
+      differs === NEVER ||
+      MAY_DIFFER.has(aspect) ||
+      d.implies(differs, d.forget(m.assumedWhere(thing), variable))
+    )
+      continue;
     things.push(thing);
     where = d.or(where, differs);
   }
@@ -53,12 +72,23 @@ function settled(aspect: Aspect): boolean {
 }
 
 /** Where the two paths leave different values, levels `full` and `unchecked` counting as one. */
-function differenceOf(m: Machine, guarded: Guarded, aspect: Aspect, variable: number, plan: number, other: number, both: Condition): Condition {
+function differenceOf(
+  m: Machine,
+  guarded: Guarded,
+  aspect: Aspect,
+  variable: number,
+  plan: number,
+  other: number,
+  both: Condition,
+): Condition {
   const { d } = m;
   const same = (v: Value): Value => (aspect === 'level' && v === 'unchecked' ? 'full' : v);
   let differs: Condition = NEVER;
   for (const value of new Set(guarded.map((c) => same(c.value)))) {
-    const at = (i: number): Condition => guarded.filter((c) => same(c.value) === value).reduce((c, g) => d.or(c, d.fix(g.when, variable, i)), NEVER);
+    const at = (i: number): Condition =>
+      guarded
+        .filter((c) => same(c.value) === value)
+        .reduce((c, g) => d.or(c, d.fix(g.when, variable, i)), NEVER);
     differs = d.or(differs, d.and(both, d.minus(d.or(at(plan), at(other)), d.and(at(plan), at(other)))));
   }
   return differs;

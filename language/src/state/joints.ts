@@ -1,9 +1,9 @@
 // Sealed joints: which sealant goes where.
 import type { Job } from '../names/job.js';
+import { resolve } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import { clausesOf } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
-import { resolve } from '../names/job.js';
 
 /** The sealant of a part's joint. */
 export function sealantOf(job: Job, part: Thing): Thing | undefined {
@@ -26,7 +26,11 @@ export function facesOf(job: Job, part: Thing): Thing[] {
 /** The parts whose joint a statement wets: `apply SEALANT to FACE`, sealed with it on that face; on any, when the face is not declared. */
 export function joinsAt(job: Job, statement: BoundStatement | undefined, supply: Thing): Thing[] {
   const faces = statement?.named('to').flatMap((o) => o.thing ?? []) ?? [];
-  return job.inverse(supply, 'sealed with')
+  return job
+    .inverse(supply, 'sealed with')
     .map((r) => r.of)
-    .filter((part) => faces.length === 0 || faces.includes(part) || facesOf(job, part).some((f) => faces.includes(f)));
+    .filter(
+      (part) =>
+        faces.length === 0 || faces.includes(part) || facesOf(job, part).some((f) => faces.includes(f)),
+    );
 }

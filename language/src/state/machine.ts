@@ -7,8 +7,8 @@ import type { Act } from './act.js';
 import { type Aspect, initialValue } from './aspects.js';
 import { Clocks } from './clocks.js';
 import type { Deficit } from './deficit.js';
-import type { Want } from './wants.js';
 import { changed, forgotten, type Guarded, replaced, type Value, whereSome } from './guarded.js';
+import type { Want } from './wants.js';
 
 /** A change of one cell, for "state at this line". */
 export interface Change {
@@ -87,7 +87,10 @@ export class Machine {
 
   /** Where the aspect may fail the test: never where the thing is muted. */
   fails(thing: Thing, aspect: Aspect, test: (value: Value) => boolean): Condition {
-    return this.d.minus(whereSome(this.d, this.read(thing, aspect), (v) => !test(v)), this.muted(thing));
+    return this.d.minus(
+      whereSome(this.d, this.read(thing, aspect), (v) => !test(v)),
+      this.muted(thing),
+    );
   }
 
   change(thing: Thing, aspect: Aspect, when: Condition, change: (value: Value) => Value, by: number): void {
@@ -179,4 +182,3 @@ export class Machine {
     else this.#cellsOf.set(cell.thing, [cell]);
   }
 }
-

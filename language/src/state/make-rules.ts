@@ -2,8 +2,8 @@
 import { isFormless, minutes, minutesOf, stageCount } from '../names/figures.js';
 import { allThings } from '../names/job.js';
 import { clausesOf, hasClause, type Thing } from '../names/model.js';
-import type { Make } from '../vocabulary/needs.js';
 import type { Condition } from '../variants/diagrams.js';
+import type { Make } from '../vocabulary/needs.js';
 import { decode, encode, loosened, size, snugged, staged, started, takenOut, torqued } from './counts.js';
 import { facesOf, joinsAt, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
@@ -11,29 +11,44 @@ import type { Asked } from './need-rules.js';
 
 type MakeRule = (m: Machine, asked: Asked) => void;
 
-const change = (aspect: Parameters<Machine['change']>[1], to: string): MakeRule => (m, { act, thing, when }) => m.change(thing, aspect, when, () => to, act.index);
+const change =
+  (aspect: Parameters<Machine['change']>[1], to: string): MakeRule =>
+  (m, { act, thing, when }) =>
+    m.change(thing, aspect, when, () => to, act.index);
 
 /** Loosening or taking out a torqued single-use fastener spends it. */
 function spend(m: Machine, thing: Thing, when: Condition, by: number): void {
   if (!hasClause(thing, 'renew')) return;
-  const torquedWhere = m.d.minus(m.d.and(when, m.where(thing, 'tight', (v) => decode(String(v)).torqued > 0)), m.muted(thing));
+  const torquedWhere = m.d.minus(
+    m.d.and(
+      when,
+      m.where(thing, 'tight', (v) => decode(String(v)).torqued > 0),
+    ),
+    m.muted(thing),
+  );
   m.change(thing, 'spent', torquedWhere, () => 'yes', by);
 }
 
 /** What moves or comes off upsets the settings that name it. */
 function upset(m: Machine, { act, thing, when }: Asked): void {
-  for (const r of m.job.inverse(thing, 'disturbed by')) m.change(r.of, 'setting', m.d.and(when, r.when), () => 'disturbed', act.index);
+  for (const r of m.job.inverse(thing, 'disturbed by'))
+    m.change(r.of, 'setting', m.d.and(when, r.when), () => 'disturbed', act.index);
 }
 
 /** Fluids that opening this lets out: they are low unless they were drained before. */
 function lose(m: Machine, { act, thing, when }: Asked): void {
-  const fluids = [...m.job.inverse(thing, 'drain at').map((r) => r.of), ...m.job.relations(thing, 'closes').map((r) => r.target)];
+  const fluids = [
+    ...m.job.inverse(thing, 'drain at').map((r) => r.of),
+    ...m.job.relations(thing, 'closes').map((r) => r.target),
+  ];
   for (const fluid of fluids) m.change(fluid, 'level', when, (v) => (v === 'drained' ? v : 'low'), act.index);
 }
 
 /** An open fuel line runs empty, the tank does not: it is primed and bled, and nothing is filled or checked. */
 function isFuelLine(thing: Thing): boolean {
-  return clausesOf(thing, 'marked').some(({ clause }) => clause.words.some(({ text }) => FUEL_MARKS.has(text)));
+  return clausesOf(thing, 'marked').some(({ clause }) =>
+    clause.words.some(({ text }) => FUEL_MARKS.has(text)),
+  );
 }
 const FUEL_MARKS = new Set(['fuel', 'fuel-line', 'fuel-system']);
 
@@ -47,35 +62,56 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   loose(m, asked) {
     const { act, thing, count, when } = asked;
     spend(m, thing, when, act.index);
-    m.change(thing, 'tight', when, (v) => encode(loosened(decode(String(v)), count ?? size(decode(String(v))))), act.index);
+    m.change(
+      thing,
+      'tight',
+      when,
+      (v) => encode(loosened(decode(String(v)), count ?? size(decode(String(v))))),
+      act.index,
+    );
     upset(m, asked);
   },
   out(m, asked) {
     const { act, thing, count, when } = asked;
     spend(m, thing, when, act.index);
-    m.change(thing, 'tight', when, (v) => encode(takenOut(decode(String(v)), count ?? size(decode(String(v))))), act.index);
+    m.change(
+      thing,
+      'tight',
+      when,
+      (v) => encode(takenOut(decode(String(v)), count ?? size(decode(String(v))))),
+      act.index,
+    );
     upset(m, asked);
     lose(m, asked);
   },
   started(m, { act, thing, count, when }) {
     const whole = isFormless(thing);
-    m.change(thing, 'tight', when, (v) => {
-      const c = started(decode(String(v)), count ?? size(decode(String(v))));
-      return encode(whole && c.out === 0 ? torqued(c) : c);
-    }, act.index);
+    m.change(
+      thing,
+      'tight',
+      when,
+      (v) => {
+        const c = started(decode(String(v)), count ?? size(decode(String(v))));
+        return encode(whole && c.out === 0 ? torqued(c) : c);
+      },
+      act.index,
+    );
     if (hasClause(thing, 'renew')) {
       m.change(thing, 'spent', when, () => 'no', act.index);
       m.change(thing, 'fresh', when, () => 'new', act.index);
     }
   },
-  snug: (m, { act, thing, when }) => m.change(thing, 'tight', when, (v) => encode(snugged(decode(String(v)))), act.index),
+  snug: (m, { act, thing, when }) =>
+    m.change(thing, 'tight', when, (v) => encode(snugged(decode(String(v)))), act.index),
   torqued(m, { act, thing, when }) {
     const stage = stageOf(act.statement?.clause('stage')?.raw?.text);
     const last = stageCount(thing);
-    if (stage !== undefined && stage < last) m.change(thing, 'tight', when, (v) => encode(staged(decode(String(v)), stage)), act.index);
+    if (stage !== undefined && stage < last)
+      m.change(thing, 'tight', when, (v) => encode(staged(decode(String(v)), stage)), act.index);
     else m.change(thing, 'tight', when, (v) => encode(torqued(decode(String(v)))), act.index);
   },
-  tight: (m, { act, thing, when }) => m.change(thing, 'tight', when, (v) => encode(torqued(decode(String(v)))), act.index),
+  tight: (m, { act, thing, when }) =>
+    m.change(thing, 'tight', when, (v) => encode(torqued(decode(String(v)))), act.index),
   renewed(m, { act, thing, when }) {
     m.change(thing, 'fresh', when, () => 'new', act.index);
     if (thing.kind === 'fastener') m.change(thing, 'spent', when, () => 'no', act.index);
@@ -83,7 +119,8 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   'taken off'(m, asked) {
     const { act, thing, when } = asked;
     m.change(thing, 'place', when, () => 'out', act.index);
-    if (thing.values.length > 0) m.change(thing, 'position', when, () => thing.values[0]?.text ?? '', act.index);
+    if (thing.values.length > 0)
+      m.change(thing, 'position', when, () => thing.values[0]?.text ?? '', act.index);
     if (sealantOf(m.job, thing)) {
       m.change(thing, 'joint', when, () => 'old', act.index);
       for (const face of facesOf(m.job, thing)) m.change(face, 'clean', when, () => 'dirty', act.index);
@@ -102,7 +139,10 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
     if (hasClause(thing, 'renew')) m.change(thing, 'fresh', when, () => 'new', act.index);
     const sealant = sealantOf(m.job, thing);
     if (!sealant) return;
-    const closing = m.d.and(when, m.where(thing, 'joint', (v) => v === 'wet'));
+    const closing = m.d.and(
+      when,
+      m.where(thing, 'joint', (v) => v === 'wet'),
+    );
     m.change(thing, 'joint', closing, () => 'made', act.index);
     const limits = ['torque after', 'fill after', 'run after'].map((w) => minutesOf(sealant, w) ?? 0);
     m.clocks.start(`made ${thing.id}`, 'least', Math.max(...limits), closing, act.index);
@@ -124,7 +164,8 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
       const at = m.d.and(when, r.when);
       m.change(r.target, 'air', at, () => 'air', act.index);
       if (isFuelLine(thing)) continue;
-      for (const f of m.job.relations(r.target, 'uses')) m.change(f.target, 'level', m.d.and(at, f.when), (v) => (v === 'drained' ? v : 'low'), act.index);
+      for (const f of m.job.relations(r.target, 'uses'))
+        m.change(f.target, 'level', m.d.and(at, f.when), (v) => (v === 'drained' ? v : 'low'), act.index);
     }
     upset(m, asked);
     lose(m, asked);
@@ -138,15 +179,26 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   bled(m, { act, thing, when }) {
     m.change(thing, 'air', when, () => 'bled', act.index);
     for (const r of m.job.relations(thing, 'bleed at')) {
-      if (r.target.kind === 'fastener') m.change(r.target, 'tight', m.d.and(when, r.when), (v) => encode(snugged(loosened(decode(String(v)), size(decode(String(v)))))), act.index);
+      if (r.target.kind === 'fastener')
+        m.change(
+          r.target,
+          'tight',
+          m.d.and(when, r.when),
+          (v) => encode(snugged(loosened(decode(String(v)), size(decode(String(v)))))),
+          act.index,
+        );
     }
     if (m.job.inverse(thing, 'in').some((r) => isFuelLine(r.of))) return;
-    for (const r of m.job.relations(thing, 'uses')) m.change(r.target, 'level', m.d.and(when, r.when), (v) => (v === 'full' ? 'unchecked' : v), act.index);
+    for (const r of m.job.relations(thing, 'uses'))
+      m.change(r.target, 'level', m.d.and(when, r.when), (v) => (v === 'full' ? 'unchecked' : v), act.index);
   },
   cleaned: change('clean', 'clean'),
   coated(m, { act, thing, when }) {
     for (const part of joinsAt(m.job, act.statement, thing)) {
-      const off = m.d.and(when, m.where(part, 'place', (v) => v !== 'in'));
+      const off = m.d.and(
+        when,
+        m.where(part, 'place', (v) => v !== 'in'),
+      );
       m.change(part, 'joint', off, () => 'wet', act.index);
       const limit = minutesOf(thing, 'fit within');
       if (limit !== undefined) m.clocks.start(`wet ${part.id}`, 'most', limit + 1, off, act.index);
@@ -180,7 +232,9 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
     }
   },
   waited(m, { act, when }) {
-    const waits = act.statement?.clause('bare')?.spec?.stages[0]?.measure ?? act.statement?.clause('for')?.spec?.stages[0]?.measure;
+    const waits =
+      act.statement?.clause('bare')?.spec?.stages[0]?.measure ??
+      act.statement?.clause('for')?.spec?.stages[0]?.measure;
     m.clocks.advance(minutes(waits) ?? 0, 0, when);
   },
   outcome: () => {},
@@ -190,4 +244,3 @@ function stageOf(text: string | undefined): number | undefined {
   const n = text === undefined ? Number.NaN : Number(text);
   return Number.isInteger(n) && n > 0 ? n : undefined;
 }
-

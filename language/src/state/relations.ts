@@ -9,14 +9,23 @@ import type { Machine } from './machine.js';
 import type { Want } from './wants.js';
 
 /** Where the aspect of a thing has a bad value inside `when`, one lack for each act that made it so. */
-export function lacksOf(m: Machine, thing: Thing, aspect: Parameters<Machine['read']>[1], bad: (value: string) => boolean, want: Want, when: Condition, value?: string): Lack[] {
+export function lacksOf(
+  m: Machine,
+  thing: Thing,
+  aspect: Parameters<Machine['read']>[1],
+  bad: (value: string) => boolean,
+  want: Want,
+  when: Condition,
+  value?: string,
+): Lack[] {
   const inside = m.d.minus(m.d.and(when, m.job.exists(thing)), m.muted(thing));
   if (inside === NEVER) return [];
   const lacks: Lack[] = [];
   for (const choice of m.read(thing, aspect)) {
     if (!bad(String(choice.value))) continue;
     const at = m.d.and(choice.when, inside);
-    if (at !== NEVER) lacks.push({ thing, want, when: at, maker: choice.by, ...(value === undefined ? {} : { value }) });
+    if (at !== NEVER)
+      lacks.push({ thing, want, when: at, maker: choice.by, ...(value === undefined ? {} : { value }) });
   }
   return lacks;
 }
@@ -34,7 +43,11 @@ export function fastenerSlack(word: string): boolean {
 }
 
 /** Lacks of a target that should be off. */
-export function notOff(m: Machine, relation: Pick<Relation, 'target' | 'count' | 'value' | 'when'>, when: Condition): Lack[] {
+export function notOff(
+  m: Machine,
+  relation: Pick<Relation, 'target' | 'count' | 'value' | 'when'>,
+  when: Condition,
+): Lack[] {
   const { target } = relation;
   const at = m.d.and(when, relation.when);
   switch (target.kind) {
@@ -47,7 +60,15 @@ export function notOff(m: Machine, relation: Pick<Relation, 'target' | 'count' |
     case 'temporary':
       return lacksOf(m, target, 'put', (v) => v === 'placed', 'off', at);
     case 'condition':
-      return lacksOf(m, target, 'value', (v) => v === (relation.value ?? target.values[0]?.text), 'set', at, otherValue(target, relation.value));
+      return lacksOf(
+        m,
+        target,
+        'value',
+        (v) => v === (relation.value ?? target.values[0]?.text),
+        'set',
+        at,
+        otherValue(target, relation.value),
+      );
     default:
       return [];
   }
@@ -62,7 +83,11 @@ function otherValue(condition: Thing, value: string | undefined): string {
 export function heldBy(m: Machine, thing: Thing, when: Condition): Lack[] {
   return [
     ...m.job.relations(thing, 'held by').flatMap((r) => notOff(m, r, when)),
-    ...m.job.relations(thing, 'clamped by').flatMap((r) => lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'slack', m.d.and(when, r.when))),
+    ...m.job
+      .relations(thing, 'clamped by')
+      .flatMap((r) =>
+        lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'slack', m.d.and(when, r.when)),
+      ),
   ];
 }
 
@@ -75,7 +100,8 @@ export function coveredBy(m: Machine, thing: Thing, when: Condition): Lack[] {
 export function notIn(m: Machine, thing: Thing, when: Condition): Lack[] {
   if (thing.kind === 'part') return lacksOf(m, thing, 'place', (v) => v !== 'in', 'in', when);
   if (thing.kind === 'fastener') return lacksOf(m, thing, 'tight', (v) => decode(v).out > 0, 'in', when);
-  if (thing.kind === 'connection') return lacksOf(m, thing, 'link', (v) => v !== 'connected', 'connected', when);
+  if (thing.kind === 'connection')
+    return lacksOf(m, thing, 'link', (v) => v !== 'connected', 'connected', when);
   return [];
 }
 
@@ -84,10 +110,17 @@ export function notTorqued(m: Machine, thing: Thing, when: Condition): Lack[] {
   if (thing.kind !== 'fastener') return notIn(m, thing, when);
   const missing = notIn(m, thing, when);
   const handTight = thing.clauses.has('no torque');
-  const slack = lacksOf(m, thing, 'tight', (v) => {
-    const c = decode(v);
-    return c.out === 0 && c.torqued !== size(c) && !(handTight && c.loose === 0);
-  }, 'torqued', when);
+  const slack = lacksOf(
+    m,
+    thing,
+    'tight',
+    (v) => {
+      const c = decode(v);
+      return c.out === 0 && c.torqued !== size(c) && !(handTight && c.loose === 0);
+    },
+    'torqued',
+    when,
+  );
   return [...missing, ...slack];
 }
 
@@ -109,4 +142,3 @@ export function notClosed(m: Machine, thing: Thing, when: Condition): Lack[] {
 export function whenOf(m: Machine, lacks: readonly Pick<Choice, 'when'>[]): Condition {
   return lacks.reduce((c, l) => m.d.or(c, l.when), NEVER);
 }
-

@@ -1,7 +1,7 @@
 // Which finding a failed need or a missing state is.
 import type { DiagnosticDef } from '../diagnostics/define.js';
-import type { StateWords } from '../diagnostics/state-words.js';
 import * as D from '../diagnostics/state.js';
+import type { StateWords } from '../diagnostics/state-words.js';
 import { hasClause } from '../names/model.js';
 import type { Need } from '../vocabulary/needs.js';
 import type { Lack } from './deficit.js';
@@ -11,14 +11,43 @@ type Def = DiagnosticDef<StateWords>;
 
 /** Needs whose lack is told at the act. */
 const NEED_DEF: Readonly<Partial<Record<Need | 'end', Def>>> = {
-  mounted: D.takenOffTwice, 'some on': D.takenOffTwice, connected: D.takenOffTwice, hangable: D.takenOffTwice,
-  off: D.stillOn, 'some out': D.stillOn, disconnected: D.stillOn, 'not connected': D.stillOn,
-  free: D.stillHeld, reachable: D.stillCovered, 'nothing connected': D.stillConnected, 'nothing spills': D.spills, 'tight enough': D.alreadyLoose,
-  away: D.alreadyPlaced, 'not chocked': D.alreadyPlaced, placed: D.notPlaced, capped: D.notCapped, chocked: D.notChocked,
-  'drain open': D.drainShut, 'fill open': D.fillerShut, 'on ground': D.vehiclePosture, raised: D.vehiclePosture, up: D.vehiclePosture,
-  'suspension free': D.suspensionPosture, 'suspension loaded': D.suspensionPosture, 'out to renew': D.renewedInPlace,
-  'joint wet': D.jointDry, 'faces clean': D.facesNotClean, 'torque clock': D.notCured, 'fill clock': D.notCured, 'run clock': D.notCured,
-  settled: D.notSettled, 'holds fluid': D.nothingToCheck, posture: D.wrongPosture, 'snug first': D.angleBeforeSnug, 'earlier stages': D.stageSkipped, 'not spent': D.singleUseAgain,
+  mounted: D.takenOffTwice,
+  'some on': D.takenOffTwice,
+  connected: D.takenOffTwice,
+  hangable: D.takenOffTwice,
+  off: D.stillOn,
+  'some out': D.stillOn,
+  disconnected: D.stillOn,
+  'not connected': D.stillOn,
+  free: D.stillHeld,
+  reachable: D.stillCovered,
+  'nothing connected': D.stillConnected,
+  'nothing spills': D.spills,
+  'tight enough': D.alreadyLoose,
+  away: D.alreadyPlaced,
+  'not chocked': D.alreadyPlaced,
+  placed: D.notPlaced,
+  capped: D.notCapped,
+  chocked: D.notChocked,
+  'drain open': D.drainShut,
+  'fill open': D.fillerShut,
+  'on ground': D.vehiclePosture,
+  raised: D.vehiclePosture,
+  up: D.vehiclePosture,
+  'suspension free': D.suspensionPosture,
+  'suspension loaded': D.suspensionPosture,
+  'out to renew': D.renewedInPlace,
+  'joint wet': D.jointDry,
+  'faces clean': D.facesNotClean,
+  'torque clock': D.notCured,
+  'fill clock': D.notCured,
+  'run clock': D.notCured,
+  settled: D.notSettled,
+  'holds fluid': D.nothingToCheck,
+  posture: D.wrongPosture,
+  'snug first': D.angleBeforeSnug,
+  'earlier stages': D.stageSkipped,
+  'not spent': D.singleUseAgain,
 };
 
 export function needDiagnostic(need: Need | 'end', want: Want | undefined): Def {

@@ -1,9 +1,9 @@
 // Turns what a run noted into findings: one for each cause, at the line that answers for it.
-import { type Finding, finding, type DiagnosticDef, type Fix, type Related } from '../diagnostics/define.js';
+import { type DiagnosticDef, type Finding, type Fix, finding, type Related } from '../diagnostics/define.js';
+import { pathsDiffer } from '../diagnostics/s401-paths-differ.js';
+import { neverReached } from '../diagnostics/s402-never-reached.js';
 import type { StateWords } from '../diagnostics/state-words.js';
 import { absentThing } from '../diagnostics/v101-absent-thing.js';
-import { neverReached } from '../diagnostics/s402-never-reached.js';
-import { pathsDiffer } from '../diagnostics/s401-paths-differ.js';
 import { hasClause, type Thing } from '../names/model.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
@@ -21,37 +21,68 @@ export function reportState(run: StateRun): Finding[] {
   return [
     ...run.deficits.filter((d) => !d.silent).flatMap((d) => reportDeficit(m, d)),
     ...absences(run),
-    ...differences(run).map((x) => finding(pathsDiffer, {
-      file: x.file, span: x.line.code, variants: m.job.universe.words(x.when),
-      related: x.things.flatMap((t) => lastMakers(m, t)),
-    }, words(m, x.things, undefined, undefined))),
-    ...run.unreached.slice(0, 1).map((line) => finding(neverReached, { file: m.job.file.path, span: line.code }, words(m, [], undefined, undefined))),
+    ...differences(run).map((x) =>
+      finding(
+        pathsDiffer,
+        {
+          file: x.file,
+          span: x.line.code,
+          variants: m.job.universe.words(x.when),
+          related: x.things.flatMap((t) => lastMakers(m, t)),
+        },
+        words(m, x.things, undefined, undefined),
+      ),
+    ),
+    ...run.unreached
+      .slice(0, 1)
+      .map((line) =>
+        finding(neverReached, { file: m.job.file.path, span: line.code }, words(m, [], undefined, undefined)),
+      ),
   ];
 }
 
 /** The things that a finding says are never put right. */
 export function thingsTold(run: StateRun): ReadonlySet<Thing> {
-  const missing = run.deficits.filter((d) => !d.silent).flatMap((d) => d.lacks.filter((l) => directionOf(l.want) === 'together' && !arrived(run.machine, d, l) && !isAssumedThere(run.machine, l)));
+  const missing = run.deficits
+    .filter((d) => !d.silent)
+    .flatMap((d) =>
+      d.lacks.filter(
+        (l) =>
+          directionOf(l.want) === 'together' &&
+          !arrived(run.machine, d, l) &&
+          !isAssumedThere(run.machine, l),
+      ),
+    );
   return new Set(missing.map((l) => l.thing));
 }
 
 /** Paths that differ in a thing that a finding already speaks of are no second fault. */
 function differences(run: StateRun): StateRun['differences'] {
   const told = new Set(run.deficits.flatMap((d) => d.lacks.map((l) => l.thing)));
-  return run.differences.map((x) => ({ ...x, things: x.things.filter((t) => !told.has(t)) })).filter((x) => x.things.length > 0);
+  return run.differences
+    .map((x) => ({ ...x, things: x.things.filter((t) => !told.has(t)) }))
+    .filter((x) => x.things.length > 0);
 }
 
 function reportDeficit(m: Machine, deficit: Deficit): Finding[] {
   const together = deficit.lacks.filter((l) => directionOf(l.want) === 'together');
   const late = together.filter((l) => arrived(m, deficit, l));
   const missing = together.filter((l) => !arrived(m, deficit, l));
-  const here = deficit.lacks.filter((l) => TOLD_AT_ACT.has(deficit.need) || directionOf(l.want) !== 'together');
+  const here = deficit.lacks.filter(
+    (l) => TOLD_AT_ACT.has(deficit.need) || directionOf(l.want) !== 'together',
+  );
   const out: Finding[] = [];
   if (here.length > 0) out.push(told(m, deficit, here, needDiagnostic(deficit.need, here[0]?.want)));
   else if (late.length > 0) out.push(told(m, deficit, late, orderDiagnostic(deficit.need)));
   if (here.length === 0 && (late.length === 0 || deficit.act === undefined)) {
-    const groups = deficit.act === undefined || deficit.act.statement?.verb.wholeVehicle ? groupLacks(m, missing) : missing.length > 0 ? [missing] : [];
-    for (const group of groups) if (!group.every((l) => isAssumedThere(m, l))) out.push(leftOff(m, deficit, group));
+    const groups =
+      deficit.act === undefined || deficit.act.statement?.verb.wholeVehicle
+        ? groupLacks(m, missing)
+        : missing.length > 0
+          ? [missing]
+          : [];
+    for (const group of groups)
+      if (!group.every((l) => isAssumedThere(m, l))) out.push(leftOff(m, deficit, group));
   }
   return out;
 }
@@ -73,19 +104,28 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
   const { act } = deficit;
   const at = act?.blame ?? { file: m.job.file.path, span: { start: 0, end: 0 } };
   const related: Related[] = [
-    ...makersOf(m, lacks).filter((a) => a !== act).map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
+    ...makersOf(m, lacks)
+      .filter((a) => a !== act)
+      .map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
     ...deficit.late.map((a) => ({ ...a.blame, message: 'done only here' })),
   ];
   const fix = act ? fixAtAct(m, act, deficit, lacks) : undefined;
-  return finding(def, { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(domainWhen(m, lacks)) }, words(m, thingsOf(lacks), deficit, lacks[0]));
+  return finding(
+    def,
+    { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(domainWhen(m, lacks)) },
+    words(m, thingsOf(lacks), deficit, lacks[0]),
+  );
 }
 
 function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]): Fix | undefined {
   const { need, late } = deficit;
   if (DONE_ALREADY.has(need)) return dropFix(m, act, lacks);
-  if (need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part')) return hangFix(m, act, lacks);
+  if (need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part'))
+    return hangFix(m, act, lacks);
   // A torque asked for on the ground cannot come before the lowering; there the nuts are made snug.
-  const stays = lacks.some((l) => l.want === 'slack' || (l.want === 'snug' && hasClause(l.thing, 'on ground')));
+  const stays = lacks.some(
+    (l) => l.want === 'slack' || (l.want === 'snug' && hasClause(l.thing, 'on ground')),
+  );
   return late[0] && !stays ? moveFix(m, late[0], act) : insertFix(m, deficit, lacks);
 }
 
@@ -101,20 +141,44 @@ function leftOff(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Finding 
     ...(deficit.act && deficit.act !== first ? [{ ...deficit.act.blame, message: 'needed here' }] : []),
   ];
   const fixes: Fix[] = [insertFix(m, deficit, lacks)].filter((f) => f !== undefined);
-  return finding(missingOf(primary?.want ?? 'in'), { ...at, related, fixes, variants: m.job.universe.words(domainWhen(m, lacks)) }, words(m, things, deficit, primary));
+  return finding(
+    missingOf(primary?.want ?? 'in'),
+    { ...at, related, fixes, variants: m.job.universe.words(domainWhen(m, lacks)) },
+    words(m, things, deficit, primary),
+  );
 }
 
 function absences(run: StateRun): Finding[] {
   const m = run.machine;
-  const byLine = new Map<number, typeof run.absent[number][]>();
+  const byLine = new Map<number, (typeof run.absent)[number][]>();
   for (const a of run.absent) byLine.set(a.act.line.start, [...(byLine.get(a.act.line.start) ?? []), a]);
   return [...byLine.values()].flatMap((list) => {
     const first = list[0];
     if (!first) return [];
     const when = list.reduce<Condition>((c, a) => m.d.or(c, a.when), NEVER);
     const span = first.act.through ? first.act.blame.span : first.item.item.name;
-    const fix = guardFix(m, first.act, list.map((a) => a.thing));
-    return [finding(absentThing, { file: first.act.blame.file, span: { start: span.start, end: span.end }, fixes: fix ? [fix] : [], variants: m.job.universe.words(when) }, words(m, list.map((a) => a.thing), undefined, undefined))];
+    const fix = guardFix(
+      m,
+      first.act,
+      list.map((a) => a.thing),
+    );
+    return [
+      finding(
+        absentThing,
+        {
+          file: first.act.blame.file,
+          span: { start: span.start, end: span.end },
+          fixes: fix ? [fix] : [],
+          variants: m.job.universe.words(when),
+        },
+        words(
+          m,
+          list.map((a) => a.thing),
+          undefined,
+          undefined,
+        ),
+      ),
+    ];
   });
 }
 
@@ -122,12 +186,23 @@ function absences(run: StateRun): Finding[] {
 function guardFix(m: Machine, act: Act, absent: readonly Thing[]): Fix | undefined {
   const { statement, line } = act;
   const first = absent[0];
-  if (!statement || !first || act.through || act.file !== m.job.file.path || statement.guard || line.children.length > 0) return undefined;
+  if (
+    !statement ||
+    !first ||
+    act.through ||
+    act.file !== m.job.file.path ||
+    statement.guard ||
+    line.children.length > 0
+  )
+    return undefined;
   const same = statement.objects.every((o) => o.thing && m.job.exists(o.thing) === m.job.exists(first));
   const guard = same ? m.job.universe.guardText(m.job.exists(first)) : undefined;
   if (!guard) return undefined;
   const { end } = line.code;
-  return { title: `Add \`when ${guard}\``, edits: [{ file: act.file, span: { start: end, end }, text: `, when ${guard}` }] };
+  return {
+    title: `Add \`when ${guard}\``,
+    edits: [{ file: act.file, span: { start: end, end }, text: `, when ${guard}` }],
+  };
 }
 
 function thingsOf(lacks: readonly Lack[]): Thing[] {
@@ -149,7 +224,8 @@ function lastMakers(m: Machine, thing: Thing): Related[] {
     if (info.thing !== thing) continue;
     for (const c of guarded) {
       const act = m.acts[c.by];
-      if (act && !out.some((r) => r.span.start === act.blame.span.start)) out.push({ ...act.blame, message: `\`${thing.name}\` ${madeWord(act)} here` });
+      if (act && !out.some((r) => r.span.start === act.blame.span.start))
+        out.push({ ...act.blame, message: `\`${thing.name}\` ${madeWord(act)} here` });
     }
   }
   return out;
@@ -169,7 +245,12 @@ function domainWhen(m: Machine, lacks: readonly Lack[]): Condition {
   return lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER);
 }
 
-function words(m: Machine, things: readonly Thing[], deficit: Deficit | undefined, lack: Lack | undefined): StateWords {
+function words(
+  m: Machine,
+  things: readonly Thing[],
+  deficit: Deficit | undefined,
+  lack: Lack | undefined,
+): StateWords {
   const objects = (deficit?.about ?? []).map((t) => `\`${t.name}\``);
   return {
     names: listed(things.map((t) => `\`${t.name}\``)),
@@ -180,7 +261,12 @@ function words(m: Machine, things: readonly Thing[], deficit: Deficit | undefine
     object: listed(objects),
     objectIs: objects.length === 1 ? 'is' : 'are',
     objectAre: objects.length === 1 ? 'is' : 'are',
-    posture: deficit?.need !== 'posture' ? postureLeft(m, lack) : lack?.want === 'ride height' ? 'away from ride height' : 'with the vehicle in the air',
+    posture:
+      deficit?.need !== 'posture'
+        ? postureLeft(m, lack)
+        : lack?.want === 'ride height'
+          ? 'away from ride height'
+          : 'with the vehicle in the air',
     suspension: lack?.want === 'suspension free' ? 'still loaded' : 'not loaded',
     value: lack?.value ?? '',
     minutes: lack?.value === undefined ? '' : minutesInWords(Number(lack.value)),
@@ -195,7 +281,9 @@ function postureLeft(m: Machine, lack: Lack | undefined): string {
 
 /** `a`, `a and b`, `a, b and c`. */
 function listed(names: readonly string[]): string {
-  return names.length <= 1 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+  return names.length <= 1
+    ? (names[0] ?? '')
+    : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 }
 
 function minutesInWords(minutes: number): string {

@@ -31,7 +31,12 @@ export interface StateRun {
   /** Steps and statements that no combination reaches. */
   readonly unreached: readonly Line[];
   /** `perform` lines whose operation leads back to itself, or is not found. */
-  readonly performProblems: readonly { readonly line: PerformLine; readonly file: string; readonly problem: 'unknown' | 'cycle'; readonly way: readonly string[] }[];
+  readonly performProblems: readonly {
+    readonly line: PerformLine;
+    readonly file: string;
+    readonly problem: 'unknown' | 'cycle';
+    readonly way: readonly string[];
+  }[];
 }
 
 interface Context {
@@ -76,7 +81,13 @@ class Runner {
 
   run(): StateRun {
     const m = this.#m;
-    const context: Context = { when: m.alive, scope: this.#job.scope, step: undefined, through: undefined, chain: [] };
+    const context: Context = {
+      when: m.alive,
+      scope: this.#job.scope,
+      step: undefined,
+      through: undefined,
+      chain: [],
+    };
     for (const section of this.#job.file.work) this.#block(section.children, context, undefined);
     this.#end();
     return {
@@ -93,7 +104,16 @@ class Runner {
     const m = this.#m;
     for (const listener of this.#listeners) listener.end(m.alive);
     const lacks = wholeLacks(m, m.alive, 'end').filter((l) => !joinsEarlier(m, this.#gathered.deficits, l));
-    const deficit: Deficit = { act: undefined, need: 'end', about: [], lacks, silent: false, also: new Map(), late: [], arrived: new Map() };
+    const deficit: Deficit = {
+      act: undefined,
+      need: 'end',
+      about: [],
+      lacks,
+      silent: false,
+      also: new Map(),
+      late: [],
+      arrived: new Map(),
+    };
     if (lacks.length > 0) this.#gathered.deficits.push(deficit);
   }
 
@@ -117,7 +137,8 @@ class Runner {
     const found: BoundStatement[] = [];
     for (let at = i + 1; at < lines.length; at++) {
       const line = lines[at];
-      const bound = line?.kind === 'statement' ? bindStatement(line, context.scope.file.path, context.scope) : undefined;
+      const bound =
+        line?.kind === 'statement' ? bindStatement(line, context.scope.file.path, context.scope) : undefined;
       if (!bound) break;
       found.push(bound);
       if (!bound.guard) break;
@@ -128,9 +149,18 @@ class Runner {
   #line(line: Line, context: Context, following: readonly BoundStatement[]): void {
     const m = this.#m;
     const alive = m.d.and(context.when, m.alive);
-    if (alive === NEVER && (line.kind === 'step' || line.kind === 'statement' || line.kind === 'perform') && context.when !== NEVER) this.#unreached.push(line);
+    if (
+      alive === NEVER &&
+      (line.kind === 'step' || line.kind === 'statement' || line.kind === 'perform') &&
+      context.when !== NEVER
+    )
+      this.#unreached.push(line);
     if (line.broken || line.kind === 'unread') {
-      muteNames(m, [...everyLine([line])].flatMap((l) => l.tokens.map((t) => t.image)), alive);
+      muteNames(
+        m,
+        [...everyLine([line])].flatMap((l) => l.tokens.map((t) => t.image)),
+        alive,
+      );
       if (line.kind === 'statement' || line.kind === 'unread') return;
     }
     switch (line.kind) {
@@ -177,16 +207,36 @@ class Runner {
     for (const listener of this.#listeners) listener.act(act, false);
   }
 
-  #act(line: Line, context: Context, statement: BoundStatement | undefined, when: Condition, following: readonly BoundStatement[]): Act {
+  #act(
+    line: Line,
+    context: Context,
+    statement: BoundStatement | undefined,
+    when: Condition,
+    following: readonly BoundStatement[],
+  ): Act {
     const blame = context.through
       ? { file: this.#job.file.path, span: context.through.code }
       : { file: context.scope.file.path, span: line.code };
-    const act: Act = { index: this.#m.acts.length, line, file: context.scope.file.path, statement, when, step: context.step, following, through: context.through, blame };
+    const act: Act = {
+      index: this.#m.acts.length,
+      line,
+      file: context.scope.file.path,
+      statement,
+      when,
+      step: context.step,
+      following,
+      through: context.through,
+      blame,
+    };
     this.#m.acts.push(act);
     return act;
   }
 
-  #statement(line: Extract<Line, { kind: 'statement' }>, context: Context, following: readonly BoundStatement[]): void {
+  #statement(
+    line: Extract<Line, { kind: 'statement' }>,
+    context: Context,
+    following: readonly BoundStatement[],
+  ): void {
     const m = this.#m;
     const statement = bindStatement(line, context.scope.file.path, context.scope);
     if (!statement) return;
@@ -210,7 +260,12 @@ class Runner {
     if (from.start > 0) this.#closeOutcome(old);
   }
 
-  #if(line: IfLine, context: Context, owner: BoundStatement | undefined, running: Outcome | undefined): Outcome | undefined {
+  #if(
+    line: IfLine,
+    context: Context,
+    owner: BoundStatement | undefined,
+    running: Outcome | undefined,
+  ): Outcome | undefined {
     const outcome = this.#outcomeFor(line, owner, running);
     outcome.lines.push(line);
     const when = this.#m.d.and(context.when, this.#taken(outcome.axis, line));
@@ -225,14 +280,26 @@ class Runner {
 
   #outcomeFor(line: IfLine, owner: BoundStatement | undefined, running: Outcome | undefined): Outcome {
     const asked = line.subject ? this.#named.get(line.subject.text) : running;
-    const kind = line.test === 'rejected' ? 'inspection' : line.test === 'needed' || line.test === undefined ? 'need' : 'limit';
+    const kind =
+      line.test === 'rejected'
+        ? 'inspection'
+        : line.test === 'needed' || line.test === undefined
+          ? 'need'
+          : 'limit';
     if (asked && asked.axis.values.length === OUTCOMES[kind].length && kind !== 'need') return asked;
     const name = line.subject?.text ?? owner?.objects[0]?.thing?.name ?? '';
     return { axis: this.#job.universe.outcome(name, OUTCOMES[kind]), lines: [], lastUse: line.end };
   }
 
   #taken(axis: Axis, line: IfLine): Condition {
-    const values: Record<NonNullable<IfLine['test']>, readonly number[]> = { within: [0], below: [1], above: [2], outside: [1, 2], rejected: [1], needed: [1] };
+    const values: Record<NonNullable<IfLine['test']>, readonly number[]> = {
+      within: [0],
+      below: [1],
+      above: [2],
+      outside: [1, 2],
+      rejected: [1],
+      needed: [1],
+    };
     return this.#m.d.where(axis.variable, values[line.test ?? 'needed']);
   }
 
@@ -248,7 +315,12 @@ class Runner {
     let last = from.end;
     for (const line of everyLine(this.#job.file.work)) {
       if (line.start <= from.start) continue;
-      if (line.kind === 'statement' && line.items.some((i) => i.name.text === name) && line.verb.text === 'measure') break;
+      if (
+        line.kind === 'statement' &&
+        line.items.some((i) => i.name.text === name) &&
+        line.verb.text === 'measure'
+      )
+        break;
       if (line.kind === 'if' && line.subject?.text === name) last = Math.max(last, line.end);
     }
     return last;
@@ -266,12 +338,15 @@ class Runner {
   #closeOutcome(outcome: Outcome): void {
     const difference = joinPaths(this.#m, outcome.axis, outcome.lines, this.#job.file.path);
     if (difference) this.#differences.push(difference);
-    for (const listener of this.#listeners) if ('forget' in listener && typeof listener.forget === 'function') listener.forget(outcome.axis.variable.index);
+    for (const listener of this.#listeners)
+      if ('forget' in listener && typeof listener.forget === 'function')
+        listener.forget(outcome.axis.variable.index);
     this.#m.forget(outcome.axis.variable.index);
   }
 
   #perform(line: PerformLine, context: Context): void {
-    const from = line.from && !line.from.hole ? this.#job.imports.numbered(line.from.text) : context.scope.file;
+    const from =
+      line.from && !line.from.hole ? this.#job.imports.numbered(line.from.text) : context.scope.file;
     const operation = from?.operations.find((o) => o.name === line.operation?.text);
     const file = context.scope.file.path;
     if (!from || !operation?.line) {
@@ -279,16 +354,25 @@ class Runner {
       return;
     }
     if (context.chain.includes(operation.id)) {
-      this.#performProblems.push({ line: context.through ?? line, file: this.#job.file.path, problem: 'cycle', way: [...context.chain, operation.id] });
+      this.#performProblems.push({
+        line: context.through ?? line,
+        file: this.#job.file.path,
+        problem: 'cycle',
+        way: [...context.chain, operation.id],
+      });
       return;
     }
     const inside = this.#narrowed(context, line.guard);
-    this.#block(operation.line.children, {
-      ...inside,
-      scope: this.#scope(from),
-      through: context.through ?? line,
-      chain: [...context.chain, operation.id],
-    }, undefined);
+    this.#block(
+      operation.line.children,
+      {
+        ...inside,
+        scope: this.#scope(from),
+        through: context.through ?? line,
+        chain: [...context.chain, operation.id],
+      },
+      undefined,
+    );
   }
 
   #scope(file: FileModel): Scope {
@@ -305,7 +389,9 @@ class Runner {
 /** What one line left on some combinations was noted before on others: one finding takes both in. */
 function joinsEarlier(m: Machine, deficits: readonly Deficit[], lack: Lack): boolean {
   const same = (l: Lack): boolean => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker;
-  const earlier = deficits.find((d) => !d.silent && d.lacks.some((l) => same(l) && !m.d.implies(l.when, d.arrived.get(l.thing) ?? NEVER)));
+  const earlier = deficits.find(
+    (d) => !d.silent && d.lacks.some((l) => same(l) && !m.d.implies(l.when, d.arrived.get(l.thing) ?? NEVER)),
+  );
   earlier?.lacks.push(lack);
   return earlier !== undefined;
 }
@@ -320,7 +406,7 @@ const OUTCOMES = {
 /** Start values that prerequisites ask for: `forks lowered`. */
 function pinnedBy(file: FileModel): Map<string, string> {
   const pinned = new Map<string, string>();
-  for (const line of file.prerequisites) if (line.kind === 'prerequisite' && line.value) pinned.set(line.name.text, line.value.text);
+  for (const line of file.prerequisites)
+    if (line.kind === 'prerequisite' && line.value) pinned.set(line.name.text, line.value.text);
   return pinned;
 }
-

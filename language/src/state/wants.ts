@@ -1,7 +1,7 @@
 // The states that needs ask for, one row each: which way they go, how to assume them, and what it means when they never come.
 import type { Thing } from '../names/model.js';
-import type { Make } from '../vocabulary/needs.js';
 import type { Condition } from '../variants/diagrams.js';
+import type { Make } from '../vocabulary/needs.js';
 import { allTorqued, decode, encode, loosened, snugged, started, takenOut } from './counts.js';
 import type { Machine } from './machine.js';
 
@@ -12,11 +12,42 @@ import type { Machine } from './machine.js';
 export type Direction = 'apart' | 'together' | 'here';
 
 export const WANTS = {
-  off: 'apart', slack: 'apart', drained: 'apart', disconnected: 'apart', hung: 'apart',
-  mounted: 'here', tight: 'here', stage: 'here', placed: 'here', up: 'here', supported: 'here', capped: 'here', chocked: 'here', clean: 'here', wet: 'here',
-  'within time': 'here', cured: 'here', settled: 'here', 'ride height': 'here', 'suspension free': 'here', 'suspension loaded': 'here', fluid: 'together', unspent: 'here', 'back on ground': 'together',
-  in: 'together', started: 'together', snug: 'together', torqued: 'together', connected: 'together', set: 'together', position: 'together',
-  adjusted: 'together', gone: 'together', unchocked: 'together', levelled: 'together', bled: 'together',
+  off: 'apart',
+  slack: 'apart',
+  drained: 'apart',
+  disconnected: 'apart',
+  hung: 'apart',
+  mounted: 'here',
+  tight: 'here',
+  stage: 'here',
+  placed: 'here',
+  up: 'here',
+  supported: 'here',
+  capped: 'here',
+  chocked: 'here',
+  clean: 'here',
+  wet: 'here',
+  'within time': 'here',
+  cured: 'here',
+  settled: 'here',
+  'ride height': 'here',
+  'suspension free': 'here',
+  'suspension loaded': 'here',
+  fluid: 'together',
+  unspent: 'here',
+  'back on ground': 'together',
+  in: 'together',
+  started: 'together',
+  snug: 'together',
+  torqued: 'together',
+  connected: 'together',
+  set: 'together',
+  position: 'together',
+  adjusted: 'together',
+  gone: 'together',
+  unchocked: 'together',
+  levelled: 'together',
+  bled: 'together',
 } as const satisfies Record<string, Direction>;
 export type Want = keyof typeof WANTS;
 
@@ -25,10 +56,19 @@ export function directionOf(want: Want): Direction {
 }
 
 /** Sets the thing to the wanted state where it is wanted. */
-export function assumeState(m: Machine, thing: Thing, want: Want, when: Condition, value: string | undefined, by: number): void {
-  const put = (aspect: Parameters<Machine['put']>[1], to: string): void => m.change(thing, aspect, when, () => to, by);
+export function assumeState(
+  m: Machine,
+  thing: Thing,
+  want: Want,
+  when: Condition,
+  value: string | undefined,
+  by: number,
+): void {
+  const put = (aspect: Parameters<Machine['put']>[1], to: string): void =>
+    m.change(thing, aspect, when, () => to, by);
   const n = m.job.count(thing);
-  const tight = (change: (word: string) => string): void => m.change(thing, 'tight', when, (v) => change(String(v)), by);
+  const tight = (change: (word: string) => string): void =>
+    m.change(thing, 'tight', when, (v) => change(String(v)), by);
   switch (want) {
     case 'off':
     case 'disconnected':

@@ -20,26 +20,46 @@ export function wholeLacks(m: Machine, when: Condition, extent: Extent): Lack[] 
   for (const [{ thing, aspect }] of m.cells()) {
     switch (aspect) {
       case 'place':
-        if (extent === 'wheels' ? thing.marks.includes('wheel') : extent !== 'engine' || sealsOrHoldsFluid(m, thing)) lacks.push(...lacksOf(m, thing, 'place', (v) => v !== 'in', 'in', when));
+        if (
+          extent === 'wheels'
+            ? thing.marks.includes('wheel')
+            : extent !== 'engine' || sealsOrHoldsFluid(m, thing)
+        )
+          lacks.push(...lacksOf(m, thing, 'place', (v) => v !== 'in', 'in', when));
         break;
       case 'position':
-        if (extent !== 'wheels' && extent !== 'engine' && thing.values.length > 0) lacks.push(...lacksOf(m, thing, 'position', (v) => v !== thing.values[0]?.text, 'position', when, thing.values[0]?.text ?? ''));
+        if (extent !== 'wheels' && extent !== 'engine' && thing.values.length > 0)
+          lacks.push(
+            ...lacksOf(
+              m,
+              thing,
+              'position',
+              (v) => v !== thing.values[0]?.text,
+              'position',
+              when,
+              thing.values[0]?.text ?? '',
+            ),
+          );
         break;
       case 'tight':
         lacks.push(...fastenerLacks(m, thing, when, extent));
         break;
       case 'link':
-        if (extent !== 'wheels') lacks.push(...lacksOf(m, thing, 'link', (v) => v !== 'connected', 'connected', when));
+        if (extent !== 'wheels')
+          lacks.push(...lacksOf(m, thing, 'link', (v) => v !== 'connected', 'connected', when));
         break;
       case 'level':
-        if (extent !== 'wheels') lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'low' || v === 'drained', 'fluid', when));
-        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'unchecked', 'levelled', when));
+        if (extent !== 'wheels')
+          lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'low' || v === 'drained', 'fluid', when));
+        if (extent === 'end')
+          lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'unchecked', 'levelled', when));
         break;
       case 'air':
         if (extent !== 'wheels') lacks.push(...lacksOf(m, thing, 'air', (v) => v === 'air', 'bled', when));
         break;
       case 'setting':
-        if (extent === 'road' || extent === 'end') lacks.push(...lacksOf(m, thing, 'setting', (v) => v === 'disturbed', 'adjusted', when));
+        if (extent === 'road' || extent === 'end')
+          lacks.push(...lacksOf(m, thing, 'setting', (v) => v === 'disturbed', 'adjusted', when));
         break;
       case 'value':
         if (extent === 'end' && !hasClause(thing, 'free')) {
@@ -51,10 +71,12 @@ export function wholeLacks(m: Machine, when: Condition, extent: Extent): Lack[] 
         if (extent === 'end') lacks.push(...lacksOf(m, thing, 'put', (v) => v === 'placed', 'gone', when));
         break;
       case 'chock':
-        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when));
+        if (extent === 'end')
+          lacks.push(...lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when));
         break;
       case 'posture':
-        if (extent === 'end' || extent === 'road') lacks.push(...lacksOf(m, thing, 'posture', (v) => v !== 'ground', 'back on ground', when));
+        if (extent === 'end' || extent === 'road')
+          lacks.push(...lacksOf(m, thing, 'posture', (v) => v !== 'ground', 'back on ground', when));
         break;
       default:
         break;
@@ -68,19 +90,37 @@ function fastenerLacks(m: Machine, thing: Thing, when: Condition, extent: Extent
     const wheel = m.job.inverse(thing, 'held by').some((r) => r.of.marks.includes('wheel'));
     if (!wheel) return [];
     const snug = (v: string): boolean => decode(v).snug + decode(v).torqued === size(decode(v));
-    return [...notIn(m, thing, when), ...lacksOf(m, thing, 'tight', (v) => decode(v).out === 0 && !snug(v), 'snug', when)];
+    return [
+      ...notIn(m, thing, when),
+      ...lacksOf(m, thing, 'tight', (v) => decode(v).out === 0 && !snug(v), 'snug', when),
+    ];
   }
   const handTight = hasClause(thing, 'no torque');
   const out = extent === 'engine' && onlyHoldsLooseParts(m, thing) ? [] : notIn(m, thing, when);
-  return [...out, ...lacksOf(m, thing, 'tight', (v) => {
-    const c = decode(v);
-    return c.out === 0 && c.torqued !== size(c) && !(handTight && c.loose === 0);
-  }, 'torqued', when)];
+  return [
+    ...out,
+    ...lacksOf(
+      m,
+      thing,
+      'tight',
+      (v) => {
+        const c = decode(v);
+        return c.out === 0 && c.torqued !== size(c) && !(handTight && c.loose === 0);
+      },
+      'torqued',
+      when,
+    ),
+  ];
 }
 
 /** A part that closes a fluid or carries a sealed joint must be on before an engine runs; a tray need not. */
 function sealsOrHoldsFluid(m: Machine, part: Thing): boolean {
-  return sealantOf(m.job, part) !== undefined || hasClause(part, 'closes') || m.job.inverse(part, 'drain at').length > 0 || part.marks.includes('engine-cover');
+  return (
+    sealantOf(m.job, part) !== undefined ||
+    hasClause(part, 'closes') ||
+    m.job.inverse(part, 'drain at').length > 0 ||
+    part.marks.includes('engine-cover')
+  );
 }
 
 function onlyHoldsLooseParts(m: Machine, fastener: Thing): boolean {
@@ -92,8 +132,16 @@ function onlyHoldsLooseParts(m: Machine, fastener: Thing): boolean {
 function withoutFollowers(m: Machine, lacks: readonly Lack[]): Lack[] {
   return lacks.flatMap((l) => {
     if (l.want !== 'torqued' && l.want !== 'connected') return [l];
-    const parts = [...m.job.inverse(l.thing, 'held by'), ...m.job.inverse(l.thing, 'clamped by')].map((r) => r.of).concat(m.job.relations(l.thing, 'on').map((r) => r.target));
-    const when = m.d.minus(l.when, whenOf(m, lacks.filter((o) => o.want === 'in' && parts.includes(o.thing))));
+    const parts = [...m.job.inverse(l.thing, 'held by'), ...m.job.inverse(l.thing, 'clamped by')]
+      .map((r) => r.of)
+      .concat(m.job.relations(l.thing, 'on').map((r) => r.target));
+    const when = m.d.minus(
+      l.when,
+      whenOf(
+        m,
+        lacks.filter((o) => o.want === 'in' && parts.includes(o.thing)),
+      ),
+    );
     return when === NEVER ? [] : [{ ...l, when }];
   });
 }

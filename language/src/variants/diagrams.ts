@@ -35,14 +35,20 @@ export class Diagrams {
 
   /** Holds where the variable has one of the values. */
   where(variable: Variable, values: readonly number[]): Condition {
-    return this.#node(variable.index, Array.from({ length: variable.arity }, (_, i) => (values.includes(i) ? ALWAYS : NEVER)));
+    return this.#node(
+      variable.index,
+      Array.from({ length: variable.arity }, (_, i) => (values.includes(i) ? ALWAYS : NEVER)),
+    );
   }
 
   not(a: Condition): Condition {
     if (a <= 1) return 1 - a;
     const known = this.#not.get(a);
     if (known !== undefined) return known;
-    const result = this.#node(this.#at(a), this.#kids(a).map((child) => this.not(child)));
+    const result = this.#node(
+      this.#at(a),
+      this.#kids(a).map((child) => this.not(child)),
+    );
     this.#not.set(a, result);
     this.#not.set(result, a);
     return result;
@@ -92,13 +98,17 @@ export class Diagrams {
     if (v > variable) return a;
     const kids = this.#kids(a);
     if (v === variable) return kids[value] ?? NEVER;
-    return this.#node(v, kids.map((child) => this.fix(child, variable, value)));
+    return this.#node(
+      v,
+      kids.map((child) => this.fix(child, variable, value)),
+    );
   }
 
   /** Holds where some value of the variable makes the condition hold: the variable is forgotten. */
   forget(a: Condition, variable: number): Condition {
     let result: Condition = NEVER;
-    for (let i = 0; i < (this.#arities[variable] ?? 0); i++) result = this.or(result, this.fix(a, variable, i));
+    for (let i = 0; i < (this.#arities[variable] ?? 0); i++)
+      result = this.or(result, this.fix(a, variable, i));
     return result;
   }
 

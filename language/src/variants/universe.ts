@@ -38,7 +38,11 @@ export interface Universe {
 }
 
 /** Vehicles that the procedure applies to, with their options and years. */
-export function universeOf(file: FileModel, vehicles: readonly VehicleFacts[], guards: readonly Guard[]): Universe {
+export function universeOf(
+  file: FileModel,
+  vehicles: readonly VehicleFacts[],
+  guards: readonly Guard[],
+): Universe {
   const diagrams = new Diagrams();
   const axes: Axis[] = [];
   const byName = new Map<string, Axis>();
@@ -49,7 +53,12 @@ export function universeOf(file: FileModel, vehicles: readonly VehicleFacts[], g
     return axis;
   };
 
-  if (vehicles.length > 1) add('vehicle', vehicles.map((v) => v.name), 'vehicle');
+  if (vehicles.length > 1)
+    add(
+      'vehicle',
+      vehicles.map((v) => v.name),
+      'vehicle',
+    );
   if (file.sides.length > 0) add('side', file.sides, 'side');
   const used = namedOptions(guards);
   const options = new Map<string, string[]>();
@@ -63,7 +72,12 @@ export function universeOf(file: FileModel, vehicles: readonly VehicleFacts[], g
   }
   for (const [name, values] of options) add(name, values, 'option');
   const bands = yearBands(vehicles, guards);
-  if (bands.length > 1) add('year', bands.map((b) => (b.from === b.to ? `${b.from}` : `${b.from} to ${b.to}`)), 'year');
+  if (bands.length > 1)
+    add(
+      'year',
+      bands.map((b) => (b.from === b.to ? `${b.from}` : `${b.from} to ${b.to}`)),
+      'year',
+    );
 
   const termCondition = (term: GuardTerm, report?: (p: GuardProblem) => void): Condition => {
     const name = term.option.text;
@@ -71,7 +85,8 @@ export function universeOf(file: FileModel, vehicles: readonly VehicleFacts[], g
       const { from, to } = term.years;
       const axis = byName.get('year');
       const inside = bands.map((b, i) => (b.from >= from && b.to <= to ? i : -1)).filter((i) => i >= 0);
-      if (inside.length === 0) report?.({ term, what: 'never', written: `${name} ${from} to ${to}`, known: [] });
+      if (inside.length === 0)
+        report?.({ term, what: 'never', written: `${name} ${from} to ${to}`, known: [] });
       if (!axis) return inside.length > 0 || bands.length === 0 ? ALWAYS : NEVER;
       return diagrams.where(axis.variable, inside);
     }
@@ -80,7 +95,12 @@ export function universeOf(file: FileModel, vehicles: readonly VehicleFacts[], g
       if (name === 'vehicle') {
         return term.values.some((v) => vehicles.some((known) => known.name === v.text)) ? ALWAYS : NEVER;
       }
-      report?.({ term, what: 'unknown option', written: name, known: [...knownOptions(vehicles), 'side', 'year'] });
+      report?.({
+        term,
+        what: 'unknown option',
+        written: name,
+        known: [...knownOptions(vehicles), 'side', 'year'],
+      });
       return ALWAYS;
     }
     const indexes: number[] = [];
@@ -99,8 +119,13 @@ export function universeOf(file: FileModel, vehicles: readonly VehicleFacts[], g
   const ofVehicles = (option: string, term: GuardTerm): Condition => {
     const axis = byName.get('vehicle');
     if (!axis) return ALWAYS;
-    const having = vehicles.map((v, i) => (v.options.some((o) => o.name === option && term.values.some((x) => o.values.includes(x.text))) ? i : -1));
-    return diagrams.where(axis.variable, having.filter((i) => i >= 0));
+    const having = vehicles.map((v, i) =>
+      v.options.some((o) => o.name === option && term.values.some((x) => o.values.includes(x.text))) ? i : -1,
+    );
+    return diagrams.where(
+      axis.variable,
+      having.filter((i) => i >= 0),
+    );
   };
 
   const memo = new Map<Guard, Condition>();
@@ -165,12 +190,21 @@ function namedOptions(guards: readonly Guard[]): Set<string> {
 }
 
 /** The years applied to, cut wherever a guard begins or ends. */
-function yearBands(vehicles: readonly VehicleFacts[], guards: readonly Guard[]): { from: number; to: number }[] {
+function yearBands(
+  vehicles: readonly VehicleFacts[],
+  guards: readonly Guard[],
+): { from: number; to: number }[] {
   const starts = new Set<number>();
   const terms = guards.flatMap((g) => g.terms.flatMap((t) => (t.years ? [t.years] : [])));
   if (terms.length === 0) return [];
-  const first = Math.min(...declared(vehicles, 'from'), ...(declared(vehicles, 'from').length > 0 ? [] : terms.map((t) => t.from)));
-  const last = Math.max(...declared(vehicles, 'to'), ...(declared(vehicles, 'to').length > 0 ? [] : terms.map((t) => t.to)));
+  const first = Math.min(
+    ...declared(vehicles, 'from'),
+    ...(declared(vehicles, 'from').length > 0 ? [] : terms.map((t) => t.from)),
+  );
+  const last = Math.max(
+    ...declared(vehicles, 'to'),
+    ...(declared(vehicles, 'to').length > 0 ? [] : terms.map((t) => t.to)),
+  );
   starts.add(first);
   for (const t of terms) {
     if (t.from > first && t.from <= last) starts.add(t.from);
@@ -184,7 +218,12 @@ function declared(vehicles: readonly VehicleFacts[], end: 'from' | 'to'): number
   return vehicles.map((v) => v[end]).filter((year) => year !== undefined);
 }
 
-function wordsOf(d: Diagrams, axes: readonly Axis[], condition: Condition, domain: Condition): string | undefined {
+function wordsOf(
+  d: Diagrams,
+  axes: readonly Axis[],
+  condition: Condition,
+  domain: Condition,
+): string | undefined {
   if (d.implies(domain, condition)) return undefined;
   const terms = coverOf(d, condition, domain);
   return terms.map((t) => termWords(axes, t)).join('; or ');

@@ -6,7 +6,10 @@ export const remove = defineVerb({
   word: 'remove',
   on: {
     fastener: { needs: ['reachable', 'some on'], makes: ['out'] },
-    part: { needs: ['mounted', 'free', 'reachable', 'nothing connected', 'nothing spills'], makes: ['taken off'] },
+    part: {
+      needs: ['mounted', 'free', 'reachable', 'nothing connected', 'nothing spills'],
+      makes: ['taken off'],
+    },
     temporary: { needs: ['placed', 'reachable'], makes: ['removed'] },
   },
   object: 'one or more',

@@ -1,8 +1,23 @@
 // The kinds of thing a procedure can name. Sections declare them, verbs act on them.
 
 export const THING_KINDS = [
-  'part', 'fastener', 'connection', 'circuit', 'fluid', 'adjustment', 'condition', 'limit', 'supply',
-  'temporary', 'place', 'tool', 'vehicle', 'source', 'message', 'rule', 'operation',
+  'part',
+  'fastener',
+  'connection',
+  'circuit',
+  'fluid',
+  'adjustment',
+  'condition',
+  'limit',
+  'supply',
+  'temporary',
+  'place',
+  'tool',
+  'vehicle',
+  'source',
+  'message',
+  'rule',
+  'operation',
 ] as const;
 
 /** What a declared name is. `machine` is the built-in `vehicle`, `engine` and `suspension` of the running job. */
@@ -16,7 +31,9 @@ export type PerSide = 'each side' | 'once';
 
 /** Parts, fasteners, connections and adjustments count per side; all else once. */
 export function perSideByDefault(kind: ThingKind): PerSide {
-  return kind === 'part' || kind === 'fastener' || kind === 'connection' || kind === 'adjustment' ? 'each side' : 'once';
+  return kind === 'part' || kind === 'fastener' || kind === 'connection' || kind === 'adjustment'
+    ? 'each side'
+    : 'once';
 }
 
 /** Output languages of guides. */

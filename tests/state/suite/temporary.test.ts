@@ -86,3 +86,34 @@ describe('a pan', () => {
     install cover`,
   );
 });
+
+describe('a name of two words without its hyphen', () => {
+  example(
+    'is not also a thing that was forgotten',
+    `
+fluids
+  oil: Oil
+    drain at drain-plug
+    fill at fill-plug
+fasteners
+  drain-plug: Drain plug
+    1 of M18x1.5
+    torque 40 N·m, per ?
+  fill-plug: Fill plug
+    1 of M18x1.5
+    torque 40 N·m, per ?
+temporary
+  drain-pan: Drain pan
+`,
+    `
+    place drain pan
+    remove fill-plug, drain-plug
+    drain oil into drain-pan
+    install drain-plug
+    torque drain-plug
+    fill oil
+    install fill-plug
+    torque fill-plug
+    remove drain-pan`,
+  );
+});

@@ -83,21 +83,32 @@ export function amountRows(print: Print, uses: readonly UsedAmount[]): NeedRow[]
       what: [strong(capitalFirst(titleOf(print, thing))), ...(grade === '' ? [] : [text(`, ${grade}`)])],
       for: rowsProse(own),
       ...(number === undefined || number === '?' ? {} : { number }),
-      ...(amount === undefined ? {} : { amount: [...amount, ...containers(print, thing, own, node?.measure)] }),
+      ...(amount === undefined
+        ? {}
+        : { amount: [...amount, ...containers(print, thing, own, node?.measure)] }),
       ...(number === '?' ? { blank: phrase('part-number', print.language) } : {}),
     };
   });
 }
 
 /** How many containers to pull for the vehicle that takes most: ` = 2 × 5 L`. Empty where none is declared. */
-function containers(print: Print, thing: Thing, uses: readonly UsedAmount[], declared: Measure | undefined): Prose {
+function containers(
+  print: Print,
+  thing: Thing,
+  uses: readonly UsedAmount[],
+  declared: Measure | undefined,
+): Prose {
   const container = clausesOf(thing, 'container')[0]?.clause.spec?.stages[0]?.measure.measure;
   const holds = container && toSI(container).nominal;
   const totals = totalsByVariant(uses).map(({ measure }) => measure);
-  const asked = (totals.length > 0 ? totals : declared ? [declared] : []).filter(({ unit }) => unit.kind === container?.unit.kind);
+  const asked = (totals.length > 0 ? totals : declared ? [declared] : []).filter(
+    ({ unit }) => unit.kind === container?.unit.kind,
+  );
   const most = Math.max(0, ...asked.map((measure) => largest(measure)));
   const pull = container && holds && most > 0 ? trade.containersToPull(most, numberOf(holds)) : undefined;
-  return container && pull ? [text(` = ${pull.count} × ${formatMeasure(container, { language: print.language, style: 'print' })}`)] : [];
+  return container && pull
+    ? [text(` = ${pull.count} × ${formatMeasure(container, { language: print.language, style: 'print' })}`)]
+    : [];
 }
 
 function largest(measure: Measure): number {

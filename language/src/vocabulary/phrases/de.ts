@@ -195,7 +195,8 @@ export const DE: PhraseTable = {
   'plan-alt': 'Fahrzeug von oben, vorn oben. Gefüllt, weil dort gearbeitet wird: {corners}.',
   'step-number': 'Schritt {number}',
   'line-number': 'Zeile {number}',
-  'statement-long': 'Örtliche Vorschriften, Herstellerangaben und fachkundige Praxis gehen dieser Anleitung vor. Weichen sie ab: anhalten und fragen.',
+  'statement-long':
+    'Örtliche Vorschriften, Herstellerangaben und fachkundige Praxis gehen dieser Anleitung vor. Weichen sie ab: anhalten und fragen.',
   'same-joint': 'gleiche Verbindung',
   'odometer-out': 'Kilometerstand bei Abgabe',
   'work-done-by': 'Arbeit ausgeführt: Name, Unterschrift',
@@ -290,7 +291,8 @@ export const DE: PhraseTable = {
   'holds-short': 'Haltepunkte',
   nothing: 'nichts',
   kept: 'Haken und Messwerte bleiben auf diesem Gerät.',
-  'not-kept': 'Dieses Gerät kann Haken und Messwerte nicht behalten: Nachweis drucken oder speichern, bevor die Seite geschlossen wird.',
+  'not-kept':
+    'Dieses Gerät kann Haken und Messwerte nicht behalten: Nachweis drucken oder speichern, bevor die Seite geschlossen wird.',
   unit: 'Einheit',
   good: 'gut',
   'reject-word': 'unzulässig',

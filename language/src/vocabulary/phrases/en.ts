@@ -194,7 +194,8 @@ export const EN = {
   'plan-alt': 'Vehicle seen from above, front at the top. Filled, because the work is there: {corners}.',
   'step-number': 'step {number}',
   'line-number': 'Line {number}',
-  'statement-long': 'Local codes, the maker’s data and licensed practice come before this guide. If they differ from it, stop and ask.',
+  'statement-long':
+    'Local codes, the maker’s data and licensed practice come before this guide. If they differ from it, stop and ask.',
   'same-joint': 'same joint',
   'odometer-out': 'Odometer out',
   'work-done-by': 'Work done: name, signature',
@@ -226,7 +227,8 @@ export const EN = {
   'need-bin': 'Bin',
   'key-title': 'How to read the pages',
   'key-band-name': 'Band:',
-  'key-band': 'as wide as the number of things off the vehicle; the figure counts them. It must be gone at the end.',
+  'key-band':
+    'as wide as the number of things off the vehicle; the figure counts them. It must be gone at the end.',
   'key-broken-name': 'Broken line:',
   'key-broken': 'on or loosened, not torqued yet. One gap for each.',
   'key-heads-name': 'Small heads:',
@@ -289,7 +291,8 @@ export const EN = {
   'holds-short': 'Holds',
   nothing: 'nothing',
   kept: 'Ticks and readings are kept on this device.',
-  'not-kept': 'This device cannot keep ticks and readings: print or save the record before you close the page.',
+  'not-kept':
+    'This device cannot keep ticks and readings: print or save the record before you close the page.',
   unit: 'Unit',
   good: 'good',
   'reject-word': 'reject',

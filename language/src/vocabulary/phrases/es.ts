@@ -196,7 +196,8 @@ export const ES: PhraseTable = {
   'plan-alt': 'Vehículo visto desde arriba, frente arriba. Relleno, porque allí se trabaja: {corners}.',
   'step-number': 'paso {number}',
   'line-number': 'Línea {number}',
-  'statement-long': 'Las normas locales, los datos del fabricante y la práctica autorizada van antes que esta guía. Si difieren de ella, pare y pregunte.',
+  'statement-long':
+    'Las normas locales, los datos del fabricante y la práctica autorizada van antes que esta guía. Si difieren de ella, pare y pregunte.',
   'same-joint': 'misma unión',
   'odometer-out': 'Odómetro a la salida',
   'work-done-by': 'Trabajo hecho: nombre, firma',
@@ -228,7 +229,8 @@ export const ES: PhraseTable = {
   'need-bin': 'Ubicación',
   'key-title': 'Cómo leer las páginas',
   'key-band-name': 'Banda:',
-  'key-band': 'tan ancha como las cosas fuera del vehículo; la cifra las cuenta. Al final debe haber desaparecido.',
+  'key-band':
+    'tan ancha como las cosas fuera del vehículo; la cifra las cuenta. Al final debe haber desaparecido.',
   'key-broken-name': 'Línea de trazos:',
   'key-broken': 'puesto o flojo, aún sin par. Un hueco por cada uno.',
   'key-heads-name': 'Cabezas pequeñas:',

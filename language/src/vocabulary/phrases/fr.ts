@@ -196,7 +196,8 @@ export const FR: PhraseTable = {
   'plan-alt': 'Véhicule vu de dessus, avant en haut. Rempli, car le travail est là : {corners}.',
   'step-number': 'étape {number}',
   'line-number': 'Ligne {number}',
-  'statement-long': 'Les règles locales, les données du constructeur et la pratique agréée passent avant ce guide. En cas de désaccord, arrêter et demander.',
+  'statement-long':
+    'Les règles locales, les données du constructeur et la pratique agréée passent avant ce guide. En cas de désaccord, arrêter et demander.',
   'same-joint': 'même assemblage',
   'odometer-out': 'Compteur au départ',
   'work-done-by': 'Travail fait : nom, signature',
@@ -228,7 +229,8 @@ export const FR: PhraseTable = {
   'need-bin': 'Casier',
   'key-title': 'Comment lire les pages',
   'key-band-name': 'Bande :',
-  'key-band': 'aussi large que le nombre de choses déposées ; le chiffre les compte. Elle doit avoir disparu à la fin.',
+  'key-band':
+    'aussi large que le nombre de choses déposées ; le chiffre les compte. Elle doit avoir disparu à la fin.',
   'key-broken-name': 'Trait interrompu :',
   'key-broken': 'posé ou desserré, pas encore au couple. Un intervalle pour chacun.',
   'key-heads-name': 'Petites têtes :',
@@ -291,7 +293,8 @@ export const FR: PhraseTable = {
   'holds-short': 'Arrêts',
   nothing: 'rien',
   kept: 'Coches et mesures sont gardées sur cet appareil.',
-  'not-kept': 'Cet appareil ne peut garder ni coches ni mesures : imprimer ou enregistrer la fiche avant de fermer.',
+  'not-kept':
+    'Cet appareil ne peut garder ni coches ni mesures : imprimer ou enregistrer la fiche avant de fermer.',
   unit: 'Unité',
   good: 'bon',
   'reject-word': 'rebut',

@@ -10,7 +10,7 @@ export const implausibleValue = defineDiagnostic<{
   code: 'Q117',
   name: 'implausible',
   severity: 'warning',
-  message: ({ written, use, low, high }) => `${written} is hardly ${use}`,
+  message: ({ written, use }) => `${written} is hardly ${use}`,
   advice: ({ low, high }) => `usual are ${low} to ${high}`,
   why: `The figure lies far outside what is seen on road vehicles and light machinery. A decimal point or a unit may have slipped; read the sheet again. If it is right, accept it with the reason.`,
   wrong: `catalogue: Wheels

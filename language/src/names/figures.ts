@@ -57,7 +57,7 @@ export function minutesOf(thing: Thing, word: string): number | undefined {
 /** A written time in minutes. */
 export function minutes(measure: MeasureNode | undefined): number | undefined {
   const m = measure?.measure;
-  if (!m || m.unit.kind !== 'time') return undefined;
+  if (m?.unit.kind !== 'time') return undefined;
   const value = m.form === 'range' ? m.low : m.value;
   return numberOf(value.mul(m.unit.factor)) / 60;
 }
@@ -65,6 +65,6 @@ export function minutes(measure: MeasureNode | undefined): number | undefined {
 /** Mass in kilograms, undefined when it is not written. */
 export function massOf(thing: Thing): number | undefined {
   const m = clausesOf(thing, 'mass')[0]?.clause.spec?.stages[0]?.measure.measure;
-  if (!m || m.unit.kind !== 'mass' || m.form === 'range') return undefined;
+  if (m?.unit.kind !== 'mass' || m.form === 'range') return undefined;
   return numberOf(m.value.mul(m.unit.factor));
 }

@@ -209,7 +209,7 @@ function vehiclesOf(file: FileModel, scope: Scope): VehicleFacts[] {
   const facts: VehicleFacts[] = [];
   for (const line of file.applies) {
     const thing = line.vehicle ? scope.resolve(line.vehicle.text) : undefined;
-    if (!thing || thing.kind !== 'vehicle' || facts.some((f) => f.name === thing.name)) continue;
+    if (thing?.kind !== 'vehicle' || facts.some((f) => f.name === thing.name)) continue;
     const years = yearsOf(clausesOf(thing, 'years'));
     facts.push({
       name: thing.name,

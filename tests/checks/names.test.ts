@@ -461,3 +461,27 @@ inspection
     );
   });
 });
+
+test('a name that nothing declares is a question in a draft, an error where it is a slip or the draft is over', () => {
+  const severity = (status: string, verb: string): string | undefined =>
+    findingsOf(
+      new Map([
+        [
+          'a.bay',
+          `procedure A-1: Mirror, replace
+${status}parts
+  mirror: Door mirror
+
+removal
+  step: Take the mirror off
+    inspect mirror
+    ${verb}
+`,
+        ],
+      ]),
+    ).find((f) => f.code === 'N101')?.severity;
+  expect(severity('', 'inspect bracket')).toBe('question');
+  expect(severity('status draft\n', 'inspect bracket')).toBe('question');
+  expect(severity('status proved by KM on 2026-10-05\n', 'inspect bracket')).toBe('error');
+  expect(severity('', 'inspect mirrror')).toBe('error');
+});

@@ -28,7 +28,7 @@ inspection
       if rejected
         stop: Tag the van.
 `;
-const BAD = GOOD.replace('A-1', 'A-2').replace('inspect step-board', 'inspect nothing-of-the-kind');
+const BAD = GOOD.replace('A-1', 'A-2').replace('inspect step-board', 'inspect step-bord');
 const files = { 'baywright.json': '{ "shop": { "name": "Test shop" } }', 'van.bay': VAN, 'a.bay': GOOD };
 
 describe('build', () => {

@@ -2,6 +2,7 @@
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { undeclared as undeclaredName } from '../diagnostics/names.js';
 import { everyLine, type Job } from '../names/job.js';
+import type { FileModel } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
@@ -100,7 +101,13 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
     span: { start: name.start, end: name.end },
     message: 'used here too',
   }));
-  return finding(undeclaredName, { file: file.path, span, related, fixes }, { name: wanted.name, near });
+  const found = finding(undeclaredName, { file: file.path, span, related, fixes }, { name: wanted.name, near });
+  // A draft is typed before its things are declared: what is not a slip for a known name is still open there, not wrong.
+  return near.length === 0 && isDraft(file) ? { ...found, severity: 'question' } : found;
+}
+
+function isDraft({ status }: FileModel): boolean {
+  return status?.status === undefined || status.status.text === 'draft';
 }
 
 /** Declared names of the kinds that fit every use. */

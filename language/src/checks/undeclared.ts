@@ -101,7 +101,11 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
     span: { start: name.start, end: name.end },
     message: 'used here too',
   }));
-  const found = finding(undeclaredName, { file: file.path, span, related, fixes }, { name: wanted.name, near });
+  const found = finding(
+    undeclaredName,
+    { file: file.path, span, related, fixes },
+    { name: wanted.name, near },
+  );
   // A draft is typed before its things are declared: what is not a slip for a known name is still open there, not wrong.
   return near.length === 0 && isDraft(file) ? { ...found, severity: 'question' } : found;
 }

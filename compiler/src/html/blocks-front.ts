@@ -1,8 +1,10 @@
 // The blocks before and after the steps, on the page.
+
 import type { BlockOf, NeedRow } from '../document/blocks.js';
 import { codeDrawing } from '../document/drawing/code.js';
 import { PRINT_INKS } from '../document/drawing/drawing.js';
 import { planDrawing } from '../document/drawing/plan.js';
+import { revisionText } from '../document/revision.js';
 import { say } from '../document/words.js';
 import type { PageContext } from './context.js';
 import { drawn, PAGE_INKS } from './drawn.js';
@@ -48,7 +50,7 @@ export function table(label: string, name: string, heads: readonly string[], row
 }
 
 export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: PageContext) => Markup } = {
-  masthead: (block, { words, title, document: { identity } }) =>
+  masthead: (block, { words, title, document }) =>
     el(
       'div',
       { class: 'masthead' },
@@ -57,8 +59,9 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
       el(
         'p',
         { class: 'issue' },
-        say(words.revision, { revision: identity.revision, date: identity.date }),
-        identity.status !== 'released' && el('span', { class: 'status' }, identity.statusText),
+        revisionText(document),
+        document.identity.status !== 'released' &&
+          el('span', { class: 'status' }, document.identity.statusText),
       ),
       el(
         'div',

@@ -1,7 +1,8 @@
 // A document as one file that needs no network: styles, type, drawings, pictures and script inside, and a policy that
 // lets nothing else in. Pure: the files that go in are handed over.
+
 import type { GuideDocument } from '../document/document.js';
-import { say } from '../document/words.js';
+import { revisionText } from '../document/revision.js';
 import { blockMarkup } from './blocks.js';
 import { type PageContext, railStyles } from './context.js';
 import { drawHtml, type PageAssets } from './frame.js';
@@ -47,12 +48,9 @@ export function pageHtml(document: GuideDocument, options: PageOptions, assets: 
   });
 }
 
-function bar({ document: { identity, words, sheet } }: PageContext): Markup {
-  const facts = [
-    identity.side,
-    ...identity.options,
-    say(words.revision, { revision: identity.revision, date: identity.date }),
-  ];
+function bar({ document }: PageContext): Markup {
+  const { identity, words, sheet } = document;
+  const facts = [identity.side, ...identity.options, revisionText(document)];
   return el(
     'header',
     { class: 'bar' },

@@ -1,9 +1,11 @@
 // A document as typesetter source: one main file of calls into the templates, the settings as JSON, the pictures as
 // files. Pure: the engine does the rest.
+
 import { type Block, walkBlocks } from '../document/blocks.js';
 import type { GuideDocument } from '../document/document.js';
 import { plain } from '../document/inline.js';
 import type { Picture } from '../document/picture.js';
+import { revisionText } from '../document/revision.js';
 import type { PrintOptions } from '../print-options.js';
 import { blockCode } from './blocks.js';
 import type { PrintContext } from './context.js';
@@ -107,10 +109,6 @@ function settings(document: GuideDocument, options: PrintOptions) {
     colour: options.colour,
     print: options.print,
   };
-}
-
-function revisionText({ identity, words }: GuideDocument): string {
-  return words.revision.replace('{revision}', identity.revision).replace('{date}', identity.date);
 }
 
 /** Bans in force at once, at most: the running head gets a line for each. A page may also see one end and one begin. */

@@ -6,13 +6,13 @@ import { type Scope, scopeOf } from '../names/scope.js';
 import { type BoundStatement, bindStatement } from '../names/statement.js';
 import type { Guard, IfLine, Line, PerformLine, StepLine } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
-import type { Axis } from '../variants/universe.js';
 import type { Act } from './act.js';
 import { applyStatement, type Gathered } from './apply.js';
 import { muteNames } from './assume.js';
 import type { Deficit, Lack } from './deficit.js';
 import { joinPaths, type PathDifference } from './join.js';
 import { Machine } from './machine.js';
+import { asksTheSame, type Outcome, outcomeValues, takenWhere } from './outcomes.js';
 import { wholeLacks } from './whole.js';
 
 /** Hears of every act in order; rules listen. `failed` is true when the act already has a finding. */
@@ -46,14 +46,6 @@ interface Context {
   readonly through: PerformLine | undefined;
   /** Operations being performed, for recursion. */
   readonly chain: readonly string[];
-}
-
-/** An outcome of a measurement or inspection that `if` lines ask for. */
-interface Outcome {
-  readonly axis: Axis;
-  readonly lines: IfLine[];
-  /** End of the last line that asks for it. */
-  lastUse: number;
 }
 
 export function runProcedure(job: Job, listeners: (m: Machine) => readonly Listener[] = () => []): StateRun {
@@ -268,7 +260,7 @@ class Runner {
   ): Outcome | undefined {
     const outcome = this.#outcomeFor(line, owner, running);
     outcome.lines.push(line);
-    const when = this.#m.d.and(context.when, this.#taken(outcome.axis, line));
+    const when = this.#m.d.and(context.when, takenWhere(this.#m.d, outcome.axis, line));
     this.#block(line.children, { ...context, when }, undefined);
     if (line.subject) {
       this.#named.set(line.subject.text, outcome);
@@ -280,32 +272,14 @@ class Runner {
 
   #outcomeFor(line: IfLine, owner: BoundStatement | undefined, running: Outcome | undefined): Outcome {
     const asked = line.subject ? this.#named.get(line.subject.text) : running;
-    const kind =
-      line.test === 'rejected'
-        ? 'inspection'
-        : line.test === 'needed' || line.test === undefined
-          ? 'need'
-          : 'limit';
-    if (asked && asked.axis.values.length === OUTCOMES[kind].length && kind !== 'need') return asked;
+    if (asked && asksTheSame(line, asked)) return asked;
     const name = line.subject?.text ?? owner?.objects[0]?.thing?.name ?? '';
-    return { axis: this.#job.universe.outcome(name, OUTCOMES[kind]), lines: [], lastUse: line.end };
-  }
-
-  #taken(axis: Axis, line: IfLine): Condition {
-    const values: Record<NonNullable<IfLine['test']>, readonly number[]> = {
-      within: [0],
-      below: [1],
-      above: [2],
-      outside: [1, 2],
-      rejected: [1],
-      needed: [1],
-    };
-    return this.#m.d.where(axis.variable, values[line.test ?? 'needed']);
+    return { axis: this.#job.universe.outcome(name, outcomeValues(line)), lines: [], lastUse: line.end };
   }
 
   #otherwise(line: Line, context: Context, outcome: Outcome | undefined): void {
     const m = this.#m;
-    const before = outcome?.lines.map((l) => this.#taken(outcome.axis, l)) ?? [];
+    const before = outcome?.lines.map((l) => takenWhere(this.#m.d, outcome.axis, l)) ?? [];
     const when = before.reduce((c, t) => m.d.minus(c, t), context.when);
     this.#block(line.children, { ...context, when }, undefined);
   }
@@ -395,13 +369,6 @@ function joinsEarlier(m: Machine, deficits: readonly Deficit[], lack: Lack): boo
   earlier?.lacks.push(lack);
   return earlier !== undefined;
 }
-
-/** Values of an outcome axis; the first is the path that goes on as planned. */
-const OUTCOMES = {
-  limit: ['within limit', 'below limit', 'above limit'],
-  inspection: ['good', 'rejected'],
-  need: ['not needed', 'needed'],
-} as const;
 
 /** Start values that prerequisites ask for: `forks lowered`. */
 function pinnedBy(file: FileModel): Map<string, string> {

@@ -217,8 +217,10 @@ describe('the opening line', () => {
     check('parts\n# <<<<< G113\n  cap: Cap');
   });
 
-  test('of a file that is empty is not missed', () => {
-    check('\n# nothing yet\n');
+  test('of a file that is empty is asked for', () => {
+    const [found, ...others] = findingsOf(new Map([['a.bay', '\n# nothing yet\n']]));
+    expect(found).toMatchObject({ code: 'G113', severity: 'question', span: { start: 0, end: 0 } });
+    expect(others).toEqual([]);
   });
 
   test('is the only one', () => {

@@ -42,6 +42,9 @@ export function openingFindings(file: string, lines: readonly Line[]): Finding[]
     .slice(1)
     .filter(({ broken }) => !broken)
     .map(({ head }) => finding(secondOpening, { file, span: head }, { head: head.text }));
+  // An empty file is how an editor makes one: it is asked about, not counted as wrong.
+  if (lines.length === 0)
+    return [{ ...finding(openingMissing, { file, span: span(0, 0) }, {}), severity: 'question' }];
   if (first === undefined || first === openings[0] || first.broken) return findings;
   return [finding(openingMissing, { file, span: first.head }, {}), ...findings];
 }

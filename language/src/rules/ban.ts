@@ -82,7 +82,6 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
       for (const lack of lacks) assumeLack(m, lack, deficit);
     },
     stepEnds() {},
-    waited() {},
     end() {},
     forget() {},
   };

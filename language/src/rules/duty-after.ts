@@ -63,7 +63,6 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
     stepEnds(_step, when) {
       if (until === 'step ends') for (const key of duties.keys()) callIn(key, when, undefined);
     },
-    waited() {},
     end(when) {
       for (const key of duties.keys()) callIn(key, when, undefined);
     },

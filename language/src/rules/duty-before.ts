@@ -94,7 +94,6 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
       if (wait === undefined) meetBy(act);
     },
     stepEnds() {},
-    waited() {},
     end() {},
     forget(variable) {
       duties.forget(variable);

@@ -56,7 +56,6 @@ export function everyLine(m: Machine, form: Every, teller: Teller): Automaton {
       }
     },
     stepEnds() {},
-    waited() {},
     end() {},
     forget: (variable) => duties.forget(variable),
   };

@@ -19,8 +19,9 @@ import { wholeLacks } from './whole.js';
 export interface Listener {
   act(act: Act, failed: boolean): void;
   stepEnds(step: StepLine, when: Condition): void;
-  waited(minutes: number, act: Act): void;
   end(when: Condition): void;
+  /** The result of a test is no longer asked for. */
+  forget?(variable: number): void;
 }
 
 export interface StateRun {
@@ -312,9 +313,7 @@ class Runner {
   #closeOutcome(outcome: Outcome): void {
     const difference = joinPaths(this.#m, outcome.axis, outcome.lines, this.#job.file.path);
     if (difference) this.#differences.push(difference);
-    for (const listener of this.#listeners)
-      if ('forget' in listener && typeof listener.forget === 'function')
-        listener.forget(outcome.axis.variable.index);
+    for (const listener of this.#listeners) listener.forget?.(outcome.axis.variable.index);
     this.#m.forget(outcome.axis.variable.index);
   }
 

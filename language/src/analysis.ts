@@ -14,7 +14,7 @@ import { runRules } from './rules/run-rules.js';
 import { type Settings, severityOf } from './settings/index.js';
 import { reportState, thingsTold } from './state/report.js';
 import { runProcedure } from './state/run.js';
-import { parse } from './syntax/index.js';
+import { EarlierLines, parse } from './syntax/index.js';
 import type { Tree } from './syntax/tree.js';
 
 interface Read {
@@ -27,12 +27,14 @@ interface Read {
 export function createLibrary(host: LibraryHost, settings: Settings): Library {
   const reads = new Map<string, Read | undefined>();
   const analyses = new Map<string, Analysis>();
+  /** Lines of files that are being written. */
+  const earlier = new Map<string, EarlierLines>();
   let numbers: Map<string, string> | undefined;
 
   const read = (path: string): Read | undefined => {
     if (reads.has(path)) return reads.get(path);
     const text = host.read(path);
-    const parsed = text === undefined ? undefined : parse(text, path);
+    const parsed = text === undefined ? undefined : parse(text, path, earlier.get(path));
     const result =
       text === undefined || parsed === undefined
         ? undefined
@@ -64,15 +66,17 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
     release(path) {
       reads.delete(path);
       analyses.delete(path);
+      earlier.delete(path);
     },
     changed(path) {
       numbers = undefined;
       if (path === undefined) {
         reads.clear();
         analyses.clear();
+        earlier.clear();
         return;
       }
-      reads.delete(path);
+      if (reads.delete(path) && !earlier.has(path)) earlier.set(path, new EarlierLines());
       for (const [key, analysis] of analyses)
         if (key === path || analysis.dependencies.includes(path)) analyses.delete(key);
     },

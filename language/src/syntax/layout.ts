@@ -8,6 +8,7 @@ import { type Span, span } from '../text/span.js';
 import { COMMA_CODE } from './characters.js';
 import { classify, type Place } from './classify.js';
 import type { CodeLine } from './code-line.js';
+import type { EarlierLines } from './earlier-lines.js';
 import { levelFinding, openingFindings, tabFindings } from './layout-findings.js';
 import { aboveOf, chooseLevel, type Level } from './levels.js';
 import { lex } from './lexer.js';
@@ -24,8 +25,10 @@ export interface FileParts {
   readonly findings: Finding[];
 }
 
-export function readFile(text: string, file: string): FileParts {
-  return new Layout(text, file).read();
+/** `earlier` holds the lines of the same file before it was edited. */
+export function readFile(text: string, file: string, earlier?: EarlierLines): FileParts {
+  earlier?.begin(text);
+  return new Layout(text, file, earlier).read();
 }
 
 /** Code of one or more physical lines, still growing while it ends in a comma. */
@@ -54,6 +57,7 @@ class Layout {
   constructor(
     private readonly text: string,
     private readonly file: string,
+    private readonly earlier: EarlierLines | undefined,
   ) {
     this.physical = readPhysicalLines(text);
     this.root = {
@@ -179,7 +183,9 @@ class Layout {
       remark,
     };
     const parent = this.open[this.open.length - 1] ?? this.root;
-    const read = readLine(source, aboveOf(parent));
+    const above = aboveOf(parent);
+    const fresh = (): ReadLine => readLine(source, above);
+    const read = this.earlier === undefined ? fresh() : this.earlier.line(source, above.place, fresh);
     this.add(pending, source, read, parent);
   }
 

@@ -1,0 +1,102 @@
+// What the lines of a file said before it was edited: a line that did not change is not read again.
+import type { Place } from './classify.js';
+import type { CodeLine } from './code-line.js';
+import { movedFields, movedName, movedToken } from './moved-lines.js';
+import type { ReadLine } from './read-line.js';
+
+interface Entry {
+  readonly line: CodeLine;
+  readonly place: Place;
+  readonly read: ReadLine;
+}
+
+/**
+ * The lines of one file as they were last read. Holds the text's length in memory once more, so it is for files that
+ * are being written. What it gives is always what reading the line would give.
+ */
+export class EarlierLines {
+  private text = '';
+  private entries: readonly Entry[] = [];
+  private next: Entry[] = [];
+  /** Where the common head of the old and the new text ends, and where the common tail begins in the new one. */
+  private head = 0;
+  private tail = 0;
+  private shift = 0;
+  private cursor = 0;
+
+  /** Called before the lines of a text are asked for, which then come in its order. */
+  begin(text: string): void {
+    const before = this.text;
+    const most = Math.min(before.length, text.length);
+    let head = 0;
+    while (head < most && before.charCodeAt(head) === text.charCodeAt(head)) head += 1;
+    let same = 0;
+    while (
+      same < most - head &&
+      before.charCodeAt(before.length - 1 - same) === text.charCodeAt(text.length - 1 - same)
+    )
+      same += 1;
+    this.head = head;
+    this.tail = text.length - same;
+    this.shift = text.length - before.length;
+    this.cursor = 0;
+    this.text = text;
+    this.entries = this.next;
+    this.next = [];
+  }
+
+  /** The line as it was read before, at its place of now; or as `read` reads it. */
+  line(line: CodeLine, place: Place, read: () => ReadLine): ReadLine {
+    const found = this.find(line, place) ?? read();
+    // Findings and what they offer hold places of their own: such lines are read again.
+    if (found.findings.length === 0) this.next.push({ line, place, read: found });
+    return found;
+  }
+
+  private find(line: CodeLine, place: Place): ReadLine | undefined {
+    const { start, end } = line.code;
+    const shift = end <= this.head ? 0 : start >= this.tail ? this.shift : undefined;
+    if (shift === undefined) return undefined;
+    let entry = this.entries[this.cursor];
+    while (entry !== undefined && entry.line.code.start < start - shift) {
+      this.cursor += 1;
+      entry = this.entries[this.cursor];
+    }
+    if (entry === undefined || !isSame(entry.line, line, shift) || !isSamePlace(entry.place, place))
+      return undefined;
+    return moved(entry.read, shift);
+  }
+}
+
+function isSame(before: CodeLine, now: CodeLine, shift: number): boolean {
+  return (
+    before.code.start + shift === now.code.start &&
+    before.joined === now.joined &&
+    (before.colon === undefined ? now.colon === undefined : before.colon + shift === now.colon) &&
+    (before.remark === undefined) === (now.remark === undefined)
+  );
+}
+
+function isSamePlace(before: Place, now: Place): boolean {
+  if (before === now) return true;
+  return (
+    typeof before === 'object' &&
+    typeof now === 'object' &&
+    before.context === now.context &&
+    before.kind === now.kind &&
+    before.verb === now.verb &&
+    before.doubtful === now.doubtful
+  );
+}
+
+function moved(read: ReadLine, by: number): ReadLine | undefined {
+  if (by === 0) return read;
+  const fields = read.textInCode === undefined ? movedFields(read.fields, by) : undefined;
+  if (fields === undefined) return undefined;
+  return {
+    ...read,
+    fields,
+    head: movedName(read.head, by),
+    tokens: read.tokens.map((token) => movedToken(token, by)),
+  };
+}

@@ -1,6 +1,7 @@
 // The parts of the extension manifest that come from tables: settings from their schema, token types from the protocol.
+
+import { TOKEN_MODIFIERS, TOKEN_TYPES } from '@baywright/server/protocol';
 import { z } from 'zod';
-import { TOKEN_MODIFIERS, TOKEN_TYPES } from '../src/protocol.js';
 import { editorSettings } from '../src/settings/schema.js';
 
 export interface ManifestParts {

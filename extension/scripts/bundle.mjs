@@ -4,7 +4,13 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 
 const at = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
-const common = { bundle: true, minify: true, logLevel: 'warning', target: 'es2022', legalComments: 'none' };
+const common = {
+  bundle: true,
+  minify: true,
+  logLevel: 'warning',
+  target: 'es2022',
+  legalComments: 'none',
+};
 // The editor loads both entries as CommonJS and hands them `vscode` itself.
 const client = { ...common, external: ['vscode'], format: 'cjs' };
 
@@ -15,6 +21,7 @@ export async function bundle() {
       entryPoints: [at('src/desktop.ts')],
       outfile: at('dist/desktop.cjs'),
       platform: 'node',
+      conditions: ['source', 'module'],
       target: 'node20',
     }),
     build({
@@ -22,7 +29,7 @@ export async function bundle() {
       entryPoints: [at('src/web.ts')],
       outfile: at('dist/web.js'),
       platform: 'browser',
-      conditions: ['browser'],
+      conditions: ['source', 'browser'],
     }),
     build({
       ...common,

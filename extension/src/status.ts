@@ -1,8 +1,9 @@
 // The status item: how many errors, warnings and questions the open file has.
+
+import type { FindingCounts } from '@baywright/server/protocol';
 import { DiagnosticSeverity, type Disposable, l10n, languages, StatusBarAlignment, window } from 'vscode';
 import { together } from './commands/ask.js';
 import { inWords } from './commands/check.js';
-import type { FindingCounts } from './protocol.js';
 import { LANGUAGE } from './server/client-options.js';
 
 export function registerStatus(): Disposable {

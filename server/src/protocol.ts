@@ -1,5 +1,5 @@
 // The requests that the Baywright client and server exchange beside the standard protocol: method names, what is
-// asked, what is answered. Plain types with no import, so that the server and other clients can keep a copy.
+// asked, what is answered. It imports nothing, so that a client takes the types, and the few words there are, alone.
 // Lines and characters are zero-based, characters are UTF-16 units, URIs are strings, as in the standard protocol.
 
 export interface Position {

@@ -1,7 +1,7 @@
 // The library view: vehicles with their procedures, guides out of date, figures and where they are used.
 import { expect, test } from 'vitest';
-import type { LibraryProcedure, Location } from '../../extension/src/protocol.js';
 import { type LibraryNode, libraryTree } from '../../extension/src/views/library-tree.js';
+import type { LibraryProcedure, Location } from '../../server/src/protocol.js';
 
 const WORDS = {
   outOfDate: 'Guides out of date',

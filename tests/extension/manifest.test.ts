@@ -2,9 +2,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { l10nStrings } from '../../extension/scripts/l10n-strings.mjs';
-import { METHODS, TOKEN_MODIFIERS, TOKEN_TYPES } from '../../extension/src/protocol.js';
 import { editorSettings } from '../../extension/src/settings/schema.js';
 import { SECTIONS } from '../../language/src/vocabulary/sections.js';
+import { METHODS, TOKEN_MODIFIERS, TOKEN_TYPES } from '../../server/src/protocol.js';
 
 const EXTENSION = new URL('../../extension/', import.meta.url);
 const read = (name: string): string => readFileSync(new URL(name, EXTENSION), 'utf8');
@@ -102,11 +102,6 @@ describe('the protocol', () => {
     const names = Object.values(METHODS);
     expect(new Set(names).size).toBe(names.length);
     for (const name of names) expect(name).toMatch(/^baywright\/\w+$/);
-  });
-  test('is the same in the server as in the client', () => {
-    const types = (text: string): string => text.slice(text.indexOf('export '));
-    const server = readFileSync(new URL('../../server/src/protocol.ts', import.meta.url), 'utf8');
-    expect(types(server)).toBe(types(read('src/protocol.ts')));
   });
   test('names each token type and modifier once', () => {
     for (const list of [TOKEN_TYPES, TOKEN_MODIFIERS]) expect(new Set<string>(list).size).toBe(list.length);

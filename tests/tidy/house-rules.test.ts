@@ -138,12 +138,12 @@ it('guides are drawn without Node: what makes them runs in a browser too', () =>
 });
 
 describe('imports', () => {
-  /** What each package may take from. The extension takes types of the server's protocol by a copy, and starts it. */
+  /** What each package may take from. */
   const MAY: Readonly<Record<string, readonly string[]>> = {
     language: [],
     server: ['language'],
     compiler: ['language', 'server'],
-    extension: ['language'],
+    extension: ['language', 'server'],
     tests: ['language', 'server', 'compiler', 'extension'],
   };
 
@@ -153,6 +153,13 @@ describe('imports', () => {
       return own !== undefined && other !== undefined && own !== other && !MAY[own]?.includes(other);
     });
     expect(wrong.map(({ from, to }) => `${from} imports ${to}`)).toEqual([]);
+  });
+
+  it('of the extension take of the server what the two say to each other, and no more', () => {
+    const found = imports.filter(
+      ({ from, to }) => packageOf(from) === 'extension' && packageOf(to) === 'server',
+    );
+    expect([...new Set(found.map(({ to }) => to))]).toEqual(['server/src/protocol.ts']);
   });
 
   it('make no circle of files, types apart', () => {

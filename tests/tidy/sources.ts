@@ -70,8 +70,8 @@ export function importsOf({ path, text }: Source): Import[] {
 }
 
 function resolved(from: string, name: string): string {
-  const ours = /^@baywright\/(\w+)$/.exec(name)?.[1];
-  if (ours !== undefined) return `${ours}/src/index.ts`;
+  const [, ours, door = 'index'] = /^@baywright\/(\w+)(?:\/([\w-]+))?$/.exec(name) ?? [];
+  if (ours !== undefined) return `${ours}/src/${door}.ts`;
   if (!name.startsWith('.')) return name;
   const path = join(dirname(from), name).replaceAll('\\', '/');
   const typed = path.replace(/\.js$/, '.ts').replace(/\.mjs$/, '.mts');

@@ -1,6 +1,7 @@
 // Check: asks for the findings of the open procedure, or of the whole library, and opens the list of them.
+
+import type { CheckAnswer, FindingCounts } from '@baywright/server/protocol';
 import { commands, type Disposable, l10n, window } from 'vscode';
-import type { CheckAnswer, FindingCounts } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { documentMeant, reporting, together } from './ask.js';
 

@@ -1,4 +1,6 @@
 // Side, options, unit order and page size of guides: asked once for each procedure, remembered for the folder.
+
+import type { Choices, GuideOptions } from '@baywright/server/protocol';
 import {
   commands,
   type Disposable,
@@ -8,7 +10,6 @@ import {
   type QuickPickItem,
   window,
 } from 'vscode';
-import type { Choices, GuideOptions } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { documentMeant, reporting } from './ask.js';
 

@@ -1,4 +1,6 @@
 // Issue: makes the guides of a released procedure and keeps what was handed out. One that is proved is released first.
+
+import type { IssueAnswer } from '@baywright/server/protocol';
 import {
   commands,
   type Disposable,
@@ -9,7 +11,6 @@ import {
   Uri,
   window,
 } from 'vscode';
-import type { IssueAnswer } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { documentMeant, reporting } from './ask.js';
 import { offerFile } from './made-file.js';

@@ -1,6 +1,7 @@
 // A guide that the server made: where it is, or, when it only handed the bytes over, where the user wants it.
+
+import type { MadeFile } from '@baywright/server/protocol';
 import { commands, env, l10n, UIKind, Uri, window, workspace } from 'vscode';
-import type { MadeFile } from '../protocol.js';
 import { fromBase64 } from '../server/base64.js';
 
 /** The file on disk, saved first if need be. Undefined when the user gives up. */

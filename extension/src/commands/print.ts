@@ -1,4 +1,6 @@
 // Print: the guide as PDF, opened in the machine's own viewer; as HTML where the PDF engine is not carried.
+
+import type { GuideKind, GuideOptions, PrintAnswer } from '@baywright/server/protocol';
 import {
   commands,
   type Disposable,
@@ -11,7 +13,6 @@ import {
   window,
   workspace,
 } from 'vscode';
-import type { GuideKind, GuideOptions, PrintAnswer } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { documentMeant, reporting, together } from './ask.js';
 import type { RememberedChoices } from './choose.js';

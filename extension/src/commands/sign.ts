@@ -1,5 +1,7 @@
 // Sign: takes a procedure from draft to proved, released or withdrawn by the rules of the house. The answer is a status
 // line, written into the text and saved, so that it can be taken back like anything typed.
+
+import type { Status } from '@baywright/server/protocol';
 import {
   commands,
   type Disposable,
@@ -12,7 +14,6 @@ import {
   window,
   workspace,
 } from 'vscode';
-import type { Status } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { documentMeant, reporting } from './ask.js';
 

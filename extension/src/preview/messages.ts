@@ -1,5 +1,5 @@
 // What the editor and the preview page say to each other.
-import type { FindingCounts, GuideKind, UnitOrder } from '../protocol.js';
+import type { FindingCounts, GuideKind, UnitOrder } from '@baywright/server/protocol';
 
 export type ToPage =
   | {

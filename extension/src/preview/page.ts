@@ -1,6 +1,7 @@
 // The shell of the preview: tabs and buttons. The guide itself is put into a frame of its own by the page's script.
+
+import type { GuideKind, UnitOrder } from '@baywright/server/protocol';
 import { l10n, Uri, type Webview } from 'vscode';
-import type { GuideKind, UnitOrder } from '../protocol.js';
 import type { PageState } from './messages.js';
 
 /** `nonce` must be new for each page: only the script and styles that carry it are let in. */

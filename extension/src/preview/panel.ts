@@ -1,4 +1,6 @@
 // Preview Beside: one panel for each document, brought back after a restart, following the text while it is typed.
+
+import type { GuideKind } from '@baywright/server/protocol';
 import {
   commands,
   type Disposable,
@@ -13,7 +15,6 @@ import {
 import { documentMeant } from '../commands/ask.js';
 import { inWords } from '../commands/check.js';
 import type { RememberedChoices } from '../commands/choose.js';
-import type { GuideKind } from '../protocol.js';
 import type { Connection } from '../server/connection.js';
 import { setting } from '../settings/read.js';
 import type { FromPage, PageState, ToPage } from './messages.js';

@@ -1,7 +1,8 @@
 // What both platforms tell the language client: which documents, which files to watch, what to start with.
+
+import type { StartOptions } from '@baywright/server/protocol';
 import { env, type LogOutputChannel, workspace } from 'vscode';
 import type { LanguageClientOptions } from 'vscode-languageclient';
-import type { StartOptions } from '../protocol.js';
 
 export const LANGUAGE = 'baywright';
 const WATCHED = '**/{*.bay,baywright.json,*.po,*.png,*.jpg,*.jpeg,*.svg}';

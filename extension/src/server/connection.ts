@@ -1,9 +1,9 @@
 // The running server as the rest of the client sees it: ask a question, hear of changes, start again.
 
+import type * as protocol from '@baywright/server/protocol';
+import { METHODS } from '@baywright/server/protocol';
 import type { Disposable, LogOutputChannel } from 'vscode';
 import type { BaseLanguageClient, LanguageClientOptions } from 'vscode-languageclient';
-import type * as protocol from '../protocol.js';
-import { METHODS } from '../protocol.js';
 
 /** Questions the client asks, by the name of their method, with their answers. */
 interface Questions {

@@ -1,7 +1,13 @@
 // Reads files for a server that cannot: one in a browser worker, or one asked about folders that are not on disk.
+
+import {
+  type ListFilesQuestion,
+  METHODS,
+  type ReadFileAnswer,
+  type ReadFileQuestion,
+} from '@baywright/server/protocol';
 import { FileType, Uri, workspace } from 'vscode';
 import type { BaseLanguageClient } from 'vscode-languageclient';
-import { type ListFilesQuestion, METHODS, type ReadFileAnswer, type ReadFileQuestion } from '../protocol.js';
 import { toBase64 } from './base64.js';
 
 export function serveFiles(client: BaseLanguageClient): void {

@@ -45,6 +45,12 @@ export const editorSettings = z.object({
     .boolean()
     .default(true)
     .describe('Show above each phase what is off the vehicle and what is owed when it ends.'),
+  'reference.address': z
+    .string()
+    .default('')
+    .describe(
+      'Where the reference lies that the codes of findings lead to, when the shop keeps a copy of it: an address that begins with https:// or file://.',
+    ),
   'preview.followCursor': z
     .boolean()
     .default(true)

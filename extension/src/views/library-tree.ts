@@ -1,5 +1,11 @@
 // Sorts the library into the tree that the view shows. No editor in here, so that it can be tested on its own.
-import type { FindingCounts, Library, LibraryProcedure, LibrarySpec, Location } from '../protocol.js';
+import type {
+  FindingCounts,
+  Library,
+  LibraryProcedure,
+  LibrarySpec,
+  Location,
+} from '@baywright/server/protocol';
 
 export interface LibraryNode {
   readonly kind: 'vehicle' | 'procedure' | 'out of date' | 'figures' | 'figure' | 'use';

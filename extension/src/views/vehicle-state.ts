@@ -1,4 +1,6 @@
 // Vehicle at This Line: what is off, hung, loose, drained, raised, placed or owed at the line under the cursor.
+
+import type { StateEntry, StateKind, StateSection } from '@baywright/server/protocol';
 import {
   commands,
   type Disposable,
@@ -16,7 +18,6 @@ import {
 } from 'vscode';
 import { documentMeant, reporting, together } from '../commands/ask.js';
 import { askVariant, GAVE_UP, type RememberedChoices } from '../commands/choose.js';
-import type { StateEntry, StateKind, StateSection } from '../protocol.js';
 import { LANGUAGE } from '../server/client-options.js';
 import type { Connection } from '../server/connection.js';
 import { setting } from '../settings/read.js';

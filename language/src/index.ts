@@ -6,6 +6,7 @@ export { type DialSetting, dialSettings, type NoSetting } from './checks/dial-se
 export { classesOf, lubricationOf, stageTorques, threadOf } from './checks/fastener-facts.js';
 export { findingsOfParts, type LibraryPart, libraryFindings, partOf } from './checks/library-wide.js';
 export * from './diagnostics/define.js';
+export { findingFile } from './diagnostics/finding-file.js';
 export { DIAGNOSTICS } from './diagnostics/index.js';
 export { type Formatted, format, formatRange, sameMeaning } from './format/index.js';
 export type { Analysis, Library, LibraryHost } from './library.js';
@@ -94,6 +95,7 @@ export {
   phraseText,
 } from './vocabulary/phrases.js';
 export { type Piece, renderPhrase, type Slots, textOf } from './vocabulary/render-phrase.js';
+export { RULE_WORDS, type RuleWordDef } from './vocabulary/rule-words.js';
 export { SECTION_BY_WORD, SECTIONS, type SectionDef } from './vocabulary/sections.js';
 export { SIGNAL_WORDS, SIGNALS, type Signal } from './vocabulary/signals.js';
 export { STATUSES, type Status, statusesAfter } from './vocabulary/statuses.js';

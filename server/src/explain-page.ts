@@ -1,12 +1,11 @@
-// Where a code is explained: the shop's own copy of the reference when it has one, else the page the project ships.
-import type { Finding } from '@baywright/language';
+// Where a code is explained: its page of the reference, below the one address that the editor's settings name.
+import { type Finding, findingFile } from '@baywright/language';
 
-const PROJECT = 'https://baywright.example/reference/';
+/** The reference as the project publishes it; a shop may keep its own copy. */
+const PUBLISHED = 'https://baywright.example/docs/reference/';
 
-/** The address of the page of a code. */
-export function explainPage(
-  _url: string | undefined,
-  { code, name }: Pick<Finding, 'code' | 'name'>,
-): string {
-  return `${PROJECT}${code.toLowerCase()}-${name}`;
+/** The address of the page of a code. `reference` is the address of the reference; empty for the published one. */
+export function explainPage(reference: string, finding: Pick<Finding, 'code' | 'name'>): string {
+  const base = reference === '' ? PUBLISHED : reference;
+  return `${base}${base.endsWith('/') ? '' : '/'}findings/${findingFile(finding)}`;
 }

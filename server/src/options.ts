@@ -16,6 +16,8 @@ export interface Options {
     readonly renewed: boolean;
   };
   readonly lens: boolean;
+  /** Address of the reference that codes lead to; empty for the published one. */
+  readonly reference: string;
   /** Findings that are left out in some files: a glob over library paths, and codes. */
   readonly suppress: readonly { readonly files: string; readonly codes: readonly string[] }[];
 }
@@ -25,6 +27,7 @@ export const DEFAULT_OPTIONS: Options = {
   scope: 'whole library',
   inlay: { enabled: true, secondUnits: true, jointFigures: false, fasteners: false, renewed: false },
   lens: true,
+  reference: '',
   suppress: [],
 };
 
@@ -47,8 +50,14 @@ export function readOptions(sent: unknown): Options {
       renewed: flag('inlay.renewed', usual.inlay.renewed),
     },
     lens: flag('lens.enabled', usual.lens),
+    reference: addressIn(at(section, ['reference', 'address'])),
     suppress: Array.isArray(suppress) ? suppress.flatMap(readSuppression) : [],
   };
+}
+
+/** An address that a link may lead to; anything else counts as not given. */
+function addressIn(value: unknown): string {
+  return typeof value === 'string' && /^(?:https?|file):\/\/\S+$/.test(value) ? value : '';
 }
 
 function readSuppression(entry: unknown): Options['suppress'][number][] {

@@ -3,10 +3,10 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { findingFile } from '../../language/src/diagnostics/finding-file.js';
 import { DIAGNOSTICS } from '../../language/src/diagnostics/index.js';
 import { quantityKinds } from '../../language/src/quantity/dimension.js';
 import { units } from '../../language/src/quantity/unit-table.js';
-import { findingFile } from '../../language/src/reference/findings.js';
 import { referencePages } from '../../language/src/reference/index.js';
 import { STARTER_TEXT, starterRules } from '../../language/src/rules/starter.js';
 import { VERBS } from '../../language/src/verbs/index.js';

@@ -1,5 +1,6 @@
 // Findings as they reach the editor: which, where, when, and that they go again.
 
+import { existsSync } from 'node:fs';
 import { afterEach, describe, expect, test } from 'vitest';
 import type { DocumentDiagnosticReport } from 'vscode-languageserver-protocol';
 import { type Session, type SessionOptions, startSession } from './session.js';
@@ -24,6 +25,17 @@ describe('push', () => {
     expect(off?.codeDescription?.href).toMatch(/s301-/);
     expect(off?.range.start.line).toBe(LEFT_OFF.split('\n').length - 2);
     expect(off?.source).toBe('baywright');
+  });
+  test('a code leads to its page of the reference, in the shop’s own copy where there is one', async () => {
+    await start({ files: shop(HEAD) });
+    session.open(PATH, LEFT_OFF);
+    const page = async (): Promise<string> =>
+      (await session.diagnostics(PATH)).find((d) => d.code === 'S301')?.codeDescription?.href ?? '';
+    const file = (await page()).split('/').at(-1) ?? '';
+    expect(await page()).toMatch(/^https:\/\/.*\/reference\/findings\/s301-/);
+    expect(existsSync(new URL(`../../language/docs/reference/findings/${file}`, import.meta.url))).toBe(true);
+    session.changeSettings({ reference: { address: 'https://shop.test/reference' } });
+    await expect.poll(page).toBe(`https://shop.test/reference/findings/${file}`);
   });
   test('of the whole library, files that are not open among them', async () => {
     await start({

@@ -1,5 +1,6 @@
 // The pages of findings: why each matters, a text that has it, and the same put right.
 import type { CodeLetter, DiagnosticDef } from '../diagnostics/define.js';
+import { findingFile } from '../diagnostics/finding-file.js';
 import { DIAGNOSTICS } from '../diagnostics/index.js';
 import { code, type Page, page, table } from './markdown.js';
 import { LETTER_NAMES } from './names.js';
@@ -8,11 +9,6 @@ type Def = DiagnosticDef<never>;
 
 export function findingPages(): Page[] {
   return [index(), ...DIAGNOSTICS.map(findingPage)];
-}
-
-/** The file of a code's page, in lower case so that it serves as an address: `f203-torque-low.md`. */
-export function findingFile({ code, name }: Pick<Def, 'code' | 'name'>): string {
-  return `${code.toLowerCase()}-${name}.md`;
 }
 
 function index(): Page {

@@ -23,7 +23,7 @@ export function diagnosticOf(snapshot: DiagnosticSite, finding: Finding): Diagno
     range: snapshot.range(finding.span),
     severity: SEVERITIES[finding.severity],
     code: finding.code,
-    codeDescription: { href: explainPage(snapshot.shelf.settings.url, finding) },
+    codeDescription: { href: explainPage(snapshot.options.reference, finding) },
     source: 'baywright',
     message: messageOf(finding),
     ...(finding.tag === undefined

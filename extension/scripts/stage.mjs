@@ -36,19 +36,22 @@ const BUNDLES = [
   'compiler/fonts/AtkinsonHyperlegibleNext-latin-ext.woff2',
   'compiler/fonts/OFL.txt',
 ];
-/** What the PDF engine reads; left out of the universal package. */
-const PRINTING = ['compiler/fonts'];
+/**
+ * What the PDF engine reads, and the second thread of `check`; left out of the universal package, which a browser
+ * fetches. There the command checks a library on one thread.
+ */
+const BESIDE_ENGINE = ['compiler/fonts', 'compiler/dist/check-worker.js'];
 
 export function stage(target, engine) {
   const folder = `${ROOT}out/extension/stage/${target}`;
-  const unbuilt = BUNDLES.filter((file) => !existsSync(ROOT + file));
+  const unbuilt = [...BUNDLES, ...BESIDE_ENGINE].filter((file) => !existsSync(ROOT + file));
   if (unbuilt.length > 0) throw new Error(`not built yet: ${unbuilt.join(', ')}. Run: npm run build`);
   rmSync(folder, { recursive: true, force: true });
   const copy = (from, to) => cpSync(from, `${folder}/${to}`, { recursive: true });
   for (const file of FILES) copy(EXTENSION + file, file);
   copy(`${ROOT}compiler/schemas/baywright.schema.json`, 'schemas/baywright.schema.json');
   if (existsSync(`${ROOT}LICENSE`)) copy(`${ROOT}LICENSE`, 'LICENSE.txt');
-  for (const file of [...BUNDLES, ...(engine ? PRINTING : [])]) copy(ROOT + file, `bundles/${file}`);
+  for (const file of [...BUNDLES, ...(engine ? BESIDE_ENGINE : [])]) copy(ROOT + file, `bundles/${file}`);
   if (engine) {
     const scope = 'bundles/node_modules/@myriaddreamin';
     copy(engine.face, `${scope}/typst-ts-node-compiler`);

@@ -52,7 +52,7 @@ export function nodeShell(): Shell {
     stamp: stamp(),
     git,
     watch,
-    // The editor's package carries the command alone.
+    // The universal package of the editor carries the command alone.
     ...(existsSync(CHECK_WORKER) ? { checkElsewhere } : {}),
     threads: availableParallelism(),
   };

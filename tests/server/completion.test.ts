@@ -106,6 +106,14 @@ describe('the rest', () => {
     const step = (await offered(`${HEAD}  $0`)).find((i) => i.label === 'step …');
     expect(step?.textEdit).toMatchObject({ newText: expect.stringMatching(/^step: \$\{1:Title\}/) });
   });
+  test('words of rules: what opens a line, what may end the time allowed', async () => {
+    const rule = (line: string): string => `${HEAD}\nrules\n  cap-it: Open lines are capped\n    ${line}`;
+    expect(await labels(rule('$0'))).toEqual(expect.arrayContaining(['after', 'require', 'at most once']));
+    expect(await labels(rule('$0'))).not.toContain('step ends');
+    expect(await labels(rule('before $0'))).toEqual(expect.arrayContaining(['step ends', 'raise']));
+    expect(await accepted(rule('after torque $0'), 'it')).toBe('    after torque it');
+    expect(await accepted(rule('after torque $0'), 'any')).toBe('    after torque any ');
+  });
   test('undeclared names where they could be declared', async () => {
     expect(await labels(`${HEAD.replace('parts\n', 'parts\n  $0\n')}    remove dust-shield\n`)).toContain(
       'dust-shield',

@@ -1,43 +1,49 @@
-// Completion in house rules: their forms, verbs, things by name, kind and mark.
-import { THING_KINDS, VERBS } from '@baywright/language';
+// Completion in house rules: their words, verbs, things by name, kind and mark.
+import { RULE_WORDS, type RuleWordDef, THING_KINDS, VERBS } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 
-const FORMS = [
-  ['after', 'The rule begins with this act.'],
-  ['before', 'The rule is asked before this act.'],
-  ['never', 'This act may not happen.'],
-  ['every', 'Each of these acts is bound.'],
-  ['require', 'What must have been done.'],
-  ['while', 'Holds as long as this is so.'],
-  ['needs', 'What the act must be done with.'],
-  ['since', 'Counted from this act.'],
-  ['at most once', 'Not done twice.'],
-] as const;
-
 export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
-  if (before === '' || /,\s*$/.test(before))
-    return FORMS.map(([form, docs]) => word(form, docs, { insert: `${form} `, goesOn: true }));
-  if (/(?:^|[\s,])(?:after|before|never|every|require|since)\s+$/.test(before))
-    return VERBS.map((v) => word(v.word, v.docs, { insert: `${v.word} `, goesOn: true }));
+  if (before === '' || /,\s*$/.test(before)) return OPENING.map(ruleWord);
+  if (ASKS_ACT.test(before)) {
+    const ends = /(?:^|[\s,])before\s+$/.test(before) ? ENDS.map(ruleWord) : [];
+    const verbs = VERBS.map((v) => word(v.word, v.docs, { insert: `${v.word} `, goesOn: true }));
+    return [...verbs, ...ends];
+  }
   const { scope } = snapshot.analysis().job;
   const things = [...scope.names.values()];
   if (/\bmarked\s+$/.test(before))
     return [...new Set(things.flatMap((t) => t.marks))].sort().map((m) => value(m, 'mark'));
   if (/\bany\s+$/.test(before)) return THING_KINDS.map((k) => word(k, '', { insert: `${k} `, goesOn: true }));
-  if (/\bany\s+\S+\s+$/.test(before))
-    return [
-      word('marked', 'Those with a mark.', { insert: 'marked ', goesOn: true }),
-      word('over', 'Those heavier than this.', { insert: 'over ' }),
-    ];
+  if (/\bany\s+\S+\s+$/.test(before)) return patterns('marked', 'over');
   const verb = VERBS.find((v) => new RegExp(`(?:^|\\s)${v.word}\\s+$`).test(before));
   if (verb)
     return [
-      word('any', 'Any thing of a kind.', { insert: 'any ', goesOn: true }),
-      word('it', 'The thing of the act above.'),
+      ...patterns('any', 'it', 'or'),
       ...things.filter((t) => verb.on[t.kind]).map((t) => thingOffer(t)),
     ];
-  if (/\bwhile\s+(?:any\s+\S+\s+)?$/.test(before)) return things.map((t) => thingOffer(t));
+  if (/\bwhile\s+(?:any\s+\S+\s+)?$/.test(before))
+    return [...patterns('any'), ...things.map((t) => thingOffer(t))];
   return [];
+}
+
+/** Words that end the time allowed: they stand behind `before` alone, as their own examples show. */
+const ENDS = RULE_WORDS.filter((def) => def.example.includes(`before ${def.word}`));
+
+/** Words that may open a line of a rule. */
+const OPENING = RULE_WORDS.filter((def) => def.part !== 'pattern' && !ENDS.includes(def));
+
+/** Behind these an act is named. */
+const ASKS_ACT = /(?:^|[\s,])(?:after|before|never|every|require|since)\s+$/;
+
+function patterns(...words: readonly string[]): Offer[] {
+  return RULE_WORDS.filter((def) => def.part === 'pattern' && words.includes(def.word)).map(ruleWord);
+}
+
+/** A word with a space behind it, unless its own example shows that nothing follows. */
+function ruleWord({ word: text, docs, example }: RuleWordDef): Offer {
+  return example.some((line) => line.endsWith(` ${text}`) || line === text)
+    ? word(text, docs)
+    : word(text, docs, { insert: `${text} `, goesOn: true });
 }

@@ -108,6 +108,55 @@ describe('rename', () => {
       session.text(PATH).replaceAll('wheel-nut', 'road-nut'),
     );
   });
+  test('of an option, of its value and of the value of a condition, over the library', async () => {
+    const van = CATALOGUE.replace(
+      'parts\n',
+      'conditions\n  brake: Parking brake\n    applied, released\n\nparts\n',
+    );
+    const guarded = WORK.replace(
+      'loosen wheel-nut, 1/2 turn',
+      'loosen wheel-nut, 1/2 turn, when axle heavy\n    set brake applied',
+    );
+    const renamed = async (needle: string, mark: string, newName: string): Promise<[string, string]> => {
+      const cursor = session.rewrite(PATH, guarded.replace(needle, mark));
+      expect(await session.request('textDocument/prepareRename', cursor)).not.toBeNull();
+      const edit = await session.request<WorkspaceEdit>('textDocument/rename', { ...cursor, newName });
+      return [
+        applied(van, editsOf(edit, session.uri('catalogue/van.bay'))),
+        applied(session.text(PATH), editsOf(edit, session.uri(PATH))),
+      ];
+    };
+    session.open('catalogue/van.bay', van);
+    expect(await renamed('when axle', 'when ax$0le', 'rear-axle')).toEqual([
+      van.replace('option axle', 'option rear-axle'),
+      guarded.replace('when axle', 'when rear-axle'),
+    ]);
+    expect(await renamed('axle heavy', 'axle hea$0vy', 'twin')).toEqual([
+      van.replace('light, heavy', 'light, twin'),
+      guarded.replace('axle heavy', 'axle twin'),
+    ]);
+    expect(await renamed('brake applied', 'brake app$0lied', 'on')).toEqual([
+      van.replace('applied, released', 'on, released'),
+      guarded.replace('brake applied', 'brake on'),
+    ]);
+    await expect(renamed('axle heavy', 'axle hea$0vy', 'light')).rejects.toThrow('already there');
+    await expect(renamed('axle heavy', 'axle hea$0vy', 'or')).rejects.toThrow('cannot stand here');
+    const cursor = session.rewrite(PATH, guarded.replace('brake applied', 'brake app$0lied'));
+    const declared = await session.request<Location>('textDocument/definition', cursor);
+    expect(van.split('\n')[declared.range.start.line]).toBe('    applied, released');
+    await session.connection.sendNotification('textDocument/didClose', {
+      textDocument: { uri: session.uri('catalogue/van.bay') },
+    });
+  });
+  test('of a vehicle changes the lines that hold for it alone', async () => {
+    const text = WORK.replace('1/2 turn', '1/2 turn, when vehicle maristow-300');
+    const cursor = session.rewrite(PATH, text.replace('applies to mari', 'applies to mari$0'));
+    const edit = await session.request<WorkspaceEdit>('textDocument/rename', {
+      ...cursor,
+      newName: 'van-300',
+    });
+    expect(applied(text, editsOf(edit, session.uri(PATH)))).toBe(text.replaceAll('maristow-300', 'van-300'));
+  });
   test('of an operation follows perform', async () => {
     const edit = await session.request<WorkspaceEdit>('textDocument/rename', {
       ...at('perform wheel-off', 'perform whe$0el-off'),

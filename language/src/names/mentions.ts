@@ -45,6 +45,9 @@ export function mentionsOf(line: Line): Mention[] {
   };
   const state = (pattern: StatePattern | undefined): void => target(pattern?.target);
 
+  if ('guard' in line)
+    for (const term of line.guard?.terms ?? [])
+      if (term.option.text === 'vehicle') for (const name of term.values) add(name, 'names');
   switch (line.kind) {
     case 'entry':
       add(line.name, 'declares');

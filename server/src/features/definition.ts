@@ -1,6 +1,7 @@
 // Definition and declaration of the thing at a place; the file of an import; the procedure of a number.
 import { pathAt, resolvePath, touches } from '@baywright/language';
 import type { LocationLink, TextDocumentPositionParams } from 'vscode-languageserver';
+import { declaredWordAt, placesOf } from '../declared-words.js';
 import { declarationOf, meantAt } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
@@ -46,20 +47,16 @@ function goTo(snapshot: Snapshot, { position }: TextDocumentPositionParams): unk
     const home = snapshot.library.numbered(line.from.text);
     return head && home ? answer(snapshot, line.from, home.path, head, head.code) : null;
   }
-  return optionAt(snapshot, offset);
+  return declaredWord(snapshot, offset);
 }
 
-/** An option of a `when` leads to the line of the vehicle that has it. */
-function optionAt(snapshot: Snapshot, offset: number): unknown {
-  const line = pathAt(snapshot.tree, offset).pop();
-  const term = line && 'guard' in line ? line.guard?.terms.find((t) => touches(t, offset)) : undefined;
-  if (!term) return null;
-  const { job } = snapshot.analysis();
-  for (const vehicle of job.scope.names.values()) {
-    for (const { clause } of vehicle.kind === 'vehicle' ? (vehicle.clauses.get('option') ?? []) : []) {
-      if (clause.words[0]?.text === term.option.text)
-        return answer(snapshot, term.option, vehicle.file, clause, clause.words[0]);
-    }
+/** An option of a `when`, its value or that of a condition leads to the line that declares it. */
+function declaredWord(snapshot: Snapshot, offset: number): unknown {
+  const at = declaredWordAt(snapshot, offset);
+  if (!at) return null;
+  for (const [path, places] of placesOf(snapshot, at)) {
+    const declared = places.find(({ declares }) => declares);
+    if (declared) return answer(snapshot, at.name, path, declared.name, declared.name);
   }
   return null;
 }

@@ -7,15 +7,18 @@ import {
   type ReferenceParams,
   type TextDocumentPositionParams,
 } from 'vscode-languageserver';
+import { declaredWordAt, placesOf } from '../declared-words.js';
 import { meantAt, mentionsOfThing } from '../locate.js';
+import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
 
 export const references = documentFeature<ReferenceParams>(
   'textDocument/references',
   { referencesProvider: true },
   async (snapshot, { position, context }, view) => {
-    const meant = meantAt(snapshot, snapshot.positions.offset(position));
-    if (!meant) return null;
+    const offset = snapshot.positions.offset(position);
+    const meant = meantAt(snapshot, offset);
+    if (!meant) return placesOfWord(snapshot, offset, context.includeDeclaration);
     const found: Location[] = [];
     for (const { path, mentions } of mentionsOfThing(
       snapshot.shelf,
@@ -38,8 +41,14 @@ export const highlight = documentFeature<TextDocumentPositionParams>(
   'textDocument/documentHighlight',
   { documentHighlightProvider: true },
   (snapshot, { position }) => {
-    const meant = meantAt(snapshot, snapshot.positions.offset(position));
-    if (!meant) return null;
+    const offset = snapshot.positions.offset(position);
+    const meant = meantAt(snapshot, offset);
+    if (!meant)
+      return (
+        placesOfWord(snapshot, offset, true)
+          ?.filter(({ uri }) => uri === snapshot.uri)
+          .map(({ range }) => ({ range, kind: DocumentHighlightKind.Text })) ?? null
+      );
     const found: DocumentHighlight[] = [];
     for (const { path, mentions } of mentionsOfThing(
       { ...snapshot.shelf, paths: () => [snapshot.path] },
@@ -52,6 +61,17 @@ export const highlight = documentFeature<TextDocumentPositionParams>(
     return found;
   },
 );
+
+/** An option of vehicles, its values, values of a condition. */
+function placesOfWord(snapshot: Snapshot, offset: number, withDeclaration: boolean): Location[] | null {
+  const place = declaredWordAt(snapshot, offset);
+  if (!place) return null;
+  return [...placesOf(snapshot, place)].flatMap(([path, places]) =>
+    places
+      .filter(({ declares }) => withDeclaration || !declares)
+      .map(({ name }) => snapshot.location(path, name)),
+  );
+}
 
 function kindOf(mention: Mention): DocumentHighlightKind {
   if (mention.way === 'text') return DocumentHighlightKind.Text;

@@ -1,12 +1,15 @@
-// Renames a thing in every file of its library, after asking whether the name may be used.
-import type { Span } from '@baywright/language';
+// Renames a thing in every file of its library, after asking whether the name may be used; so too an option of vehicles,
+// its values, and the values of a condition.
+import { parse, type Span, type Thing } from '@baywright/language';
 import {
   ErrorCodes,
   type PrepareRenameParams,
   type RenameParams,
   ResponseError,
   type TextEdit,
+  type WorkspaceEdit,
 } from 'vscode-languageserver';
+import { type DeclaredWord, declaredWordAt, placesOf, type WordPlace } from '../declared-words.js';
 import { meantAt, mentionsOfThing } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
 import { workspaceEdit } from '../workspace-edit.js';
@@ -18,9 +21,11 @@ export const prepareRename = documentFeature<PrepareRenameParams>(
   'textDocument/prepareRename',
   {},
   (snapshot, { position }) => {
-    const meant = meantAt(snapshot, snapshot.positions.offset(position));
-    if (!meant || meant.thing.line === undefined) return null;
-    return snapshot.range(meant.span);
+    const offset = snapshot.positions.offset(position);
+    const meant = meantAt(snapshot, offset);
+    if (meant) return meant.thing.line === undefined ? null : snapshot.range(meant.span);
+    const place = declaredWordAt(snapshot, offset);
+    return place ? snapshot.range(place.name) : null;
   },
 );
 
@@ -28,7 +33,10 @@ export const rename = documentFeature<RenameParams>(
   'textDocument/rename',
   { renameProvider: { prepareProvider: true } },
   (snapshot, { position, newName }) => {
-    const meant = meantAt(snapshot, snapshot.positions.offset(position));
+    const offset = snapshot.positions.offset(position);
+    const meant = meantAt(snapshot, offset);
+    const place = meant ? undefined : declaredWordAt(snapshot, offset);
+    if (place) return renameWord(snapshot, place, newName);
     if (!meant || meant.thing.line === undefined) return refuse('There is no declared name here to rename.');
     const { thing } = meant;
     if (thing.kind !== 'source' && !NAME.test(newName))
@@ -59,6 +67,45 @@ export const rename = documentFeature<RenameParams>(
     return workspaceEdit(snapshot, edits);
   },
 );
+
+function renameWord(snapshot: Snapshot, place: WordPlace, newName: string): WorkspaceEdit {
+  if (!canBeWord(place.word, newName))
+    return refuse(`“${newName}” cannot stand here: use small letters, digits and single hyphens.`);
+  const edits = new Map<string, TextEdit[]>();
+  for (const [path, places] of placesOf(snapshot, place)) {
+    for (const { word, declares, vehicle } of places) {
+      const taken = declares && newName !== word.text ? besides(word, vehicle) : [];
+      if (taken.includes(newName)) return refuse(`“${newName}” is already there beside “${word.text}”.`);
+    }
+    edits.set(
+      path,
+      places.map(({ name }) => ({ range: snapshot.location(path, name).range, newText: newName })),
+    );
+  }
+  return workspaceEdit(snapshot, edits);
+}
+
+/** Words that the same thing declares, from which the new one must differ. */
+function besides(word: DeclaredWord, vehicle: Thing | undefined): string[] {
+  if (word.of === 'thing') return word.thing.values.map((v) => v.text);
+  const options = (vehicle?.clauses.get('option') ?? []).map(({ clause }) => clause.words.map((w) => w.text));
+  return word.isValue
+    ? options.filter(([name]) => name === word.option).flatMap(([, ...values]) => values)
+    : [...options.map(([name = '']) => name), 'side', 'year', 'vehicle'];
+}
+
+/** Asks the language itself: the word is put where it would stand. */
+function canBeWord(word: DeclaredWord, text: string): boolean {
+  const written =
+    word.of === 'thing'
+      ? `conditions\n  it: It\n    ${text}, other-one\n\nremoval\n  step: Do\n    set it ${text}\n`
+      : `vehicles\n  it: It\n    option ${word.isValue ? `one ${text}` : `${text} one`}, two\n\nremoval\n  step: Do\n    lower vehicle, when ${word.isValue ? `one ${text}` : `${text} one`}\n`;
+  return (
+    NAME.test(text) &&
+    text === text.toLowerCase() &&
+    parse(`procedure A-1: It\n\n${written}`, 'it.bay').findings.length === 0
+  );
+}
 
 /** Two mentions of one name on a line, edited as one where the client can: the name in its declaration and in its own block. */
 export function ownMentions(snapshot: Snapshot, offset: number): { spans: Span[]; name: string } | undefined {

@@ -10,6 +10,7 @@ export function clientFacts({ capabilities: can, initializationOptions }: Initia
     encoding: first === PositionEncodingKind.UTF8 ? 'utf-8' : 'utf-16',
     snippets: can.textDocument?.completion?.completionItem?.snippetSupport ?? false,
     documentChanges: can.workspace?.workspaceEdit?.documentChanges ?? false,
+    resolvesEdits: can.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') ?? false,
     linkTargets: can.textDocument?.definition?.linkSupport ?? false,
     asksAgain:
       typeof (initializationOptions as Partial<StartOptions> | undefined)?.filesByClient === 'boolean',

@@ -51,7 +51,7 @@ export function serve(connection: Connection, host: ServerHost): void {
     checker = new Checker(made, checkerHost(connection, host, sent));
     const folders = sent.workspaceFolders ?? (sent.rootUri ? [{ uri: sent.rootUri, name: '' }] : []);
     for (const folder of folders) made.addFolder(folder.uri);
-    const { diagnosticProvider, ...answers } = capabilities();
+    const { diagnosticProvider, codeActionProvider, ...answers } = capabilities();
     // A client that listens to findings and asks for them too would show each of them twice.
     const listens = sent.capabilities.textDocument?.publishDiagnostics !== undefined;
     return {
@@ -59,6 +59,9 @@ export function serve(connection: Connection, host: ServerHost): void {
       capabilities: {
         ...answers,
         ...(listens || !diagnosticProvider ? {} : { diagnosticProvider }),
+        ...(typeof codeActionProvider === 'object'
+          ? { codeActionProvider: { ...codeActionProvider, resolveProvider: made.client.resolvesEdits } }
+          : {}),
         positionEncoding:
           made.client.encoding === 'utf-8' ? PositionEncodingKind.UTF8 : PositionEncodingKind.UTF16,
         textDocumentSync: { openClose: true, change: TextDocumentSyncKind.Incremental, save: false },

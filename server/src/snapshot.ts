@@ -11,6 +11,8 @@ export interface ClientFacts {
   readonly snippets: boolean;
   readonly documentChanges: boolean;
   readonly linkTargets: boolean;
+  /** The client asks for the edit of a code action once it is chosen. */
+  readonly resolvesEdits: boolean;
   /** The client knows the command that opens the list of completions again. */
   readonly asksAgain: boolean;
 }

@@ -29,6 +29,7 @@ export class Workspace {
     snippets: false,
     documentChanges: false,
     linkTargets: false,
+    resolvesEdits: false,
     asksAgain: false,
   };
   options: Options = DEFAULT_OPTIONS;

@@ -136,3 +136,43 @@ describe('refactors', () => {
     expect(await textAfter(text, /^Organise/, ['source.organizeImports'])).toBe(HEAD);
   });
 });
+
+describe('edits are made when an action is chosen', () => {
+  const LEFT_OFF = `${HEAD}    remove wheel-nut, wheel\n`;
+  let asking: Session;
+  beforeAll(async () => {
+    const codeAction = { resolveSupport: { properties: ['edit'] }, dataSupport: true };
+    asking = await startSession({
+      files: shop(LEFT_OFF),
+      capabilities: { workspace: { configuration: true }, textDocument: { codeAction } },
+    });
+    asking.open(PATH, LEFT_OFF);
+  });
+  afterAll(() => asking.close());
+  const listed = (): Promise<CodeAction[]> => {
+    const { textDocument, range } = asking.rewrite(
+      PATH,
+      LEFT_OFF.replace('remove wheel-nut', 'rem$0ove wheel-nut'),
+    );
+    return asking.request('textDocument/codeAction', { textDocument, range, context: { diagnostics: [] } });
+  };
+
+  test('where the client says that it asks for them', async () => {
+    expect(asking.result.capabilities.codeActionProvider).toMatchObject({ resolveProvider: true });
+    expect(session.result.capabilities.codeActionProvider).toMatchObject({ resolveProvider: false });
+    const found = await listed();
+    expect(found.map((a) => a.edit)).toEqual(found.map(() => undefined));
+    const fix = found.find((a) => a.title.startsWith('Insert `install'));
+    const whole = await asking.request<CodeAction>('codeAction/resolve', fix);
+    expect(applied(asking.text(PATH), editsOf(whole.edit, asking.uri(PATH)))).toContain(
+      'install wheel, wheel-nut',
+    );
+    const half = found.find((a) => /fitting half/.test(a.title));
+    expect((await asking.request<CodeAction>('codeAction/resolve', half)).edit).toBeDefined();
+  });
+  test('not of a text that was edited since', async () => {
+    const [fix] = await listed();
+    asking.rewrite(PATH, HEAD);
+    await expect(asking.request('codeAction/resolve', fix)).rejects.toThrow('edited since');
+  });
+});

@@ -2,7 +2,7 @@
 // the checker's answers, stand beside it in pull.ts.
 import type { ServerCapabilities } from 'vscode-languageserver';
 import { incomingCalls, outgoingCalls, prepareCalls } from './calls.js';
-import { codeActions } from './code-actions.js';
+import { codeActions, resolveCodeAction } from './code-actions.js';
 import { completion, resolveCompletion } from './completion.js';
 import { check, questions } from './custom/check.js';
 import { choices, issue, preview, print, sign } from './custom/guides.js';
@@ -57,6 +57,7 @@ export const FEATURES: readonly Feature[] = [
   rangesFormatting,
   onTypeFormatting,
   codeActions,
+  resolveCodeAction,
   renameFiles,
   pullDiagnostics,
   choices,

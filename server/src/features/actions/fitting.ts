@@ -1,16 +1,17 @@
 // Writes the fitting half of the job from the taking-off half, at the end of what is written.
 import { fittingEdits, fittingHalf } from '@baywright/language';
-import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
+import type { ActionOffer } from './offer.js';
 
-export function writeFittingHalf(snapshot: Snapshot): CodeAction | undefined {
+export function writeFittingHalf(snapshot: Snapshot): ActionOffer | undefined {
   const { run, model } = snapshot.analysis();
   const edits = run ? fittingEdits(model, fittingHalf(run)) : [];
   if (edits.length === 0) return undefined;
   return {
     title: 'Write the fitting half from the taking-off half',
     kind: CodeActionKind.RefactorRewrite,
-    edit: fromLanguage(snapshot, edits),
+    edit: () => fromLanguage(snapshot, edits),
   };
 }

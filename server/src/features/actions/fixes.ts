@@ -1,13 +1,14 @@
 // Quick fixes of findings, fixes of a whole code, fix-all of the safe ones, and `accept` with a reason.
 import type { Finding, TextEdit } from '@baywright/language';
-import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import { diagnosticOf } from '../diagnostics.js';
+import type { ActionOffer } from './offer.js';
 
-export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): CodeAction[] {
+export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): ActionOffer[] {
   const all = snapshot.analysis().findings;
-  const actions: CodeAction[] = [];
+  const actions: ActionOffer[] = [];
   for (const finding of findings) {
     const diagnostics = [diagnosticOf(snapshot, finding)];
     for (const fix of finding.fixes) {
@@ -15,7 +16,7 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Co
         title: fix.title,
         kind: CodeActionKind.QuickFix,
         diagnostics,
-        edit: fromLanguage(snapshot, fix.edits),
+        edit: () => fromLanguage(snapshot, fix.edits),
         ...(fix.preferred || finding.fixes.length === 1 ? { isPreferred: true } : {}),
       });
     }
@@ -25,7 +26,7 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Co
         title: `Mend all ${same.length} of “${finding.name}” in this file`,
         kind: CodeActionKind.QuickFix,
         diagnostics,
-        edit: fromLanguage(snapshot, together(same)),
+        edit: () => fromLanguage(snapshot, together(same)),
       });
     }
     if (finding.severity !== 'error' && finding.span.end > 0)
@@ -33,20 +34,20 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Co
         title: `Accept ${finding.code} here, with a reason`,
         kind: CodeActionKind.QuickFix,
         diagnostics,
-        edit: fromLanguage(snapshot, [accept(snapshot, finding)]),
+        edit: () => fromLanguage(snapshot, [accept(snapshot, finding)]),
       });
   }
   return actions;
 }
 
 /** All fixes that may be applied unasked, as one edit. */
-export function fixAll(snapshot: Snapshot): CodeAction | undefined {
+export function fixAll(snapshot: Snapshot): ActionOffer | undefined {
   const safe = snapshot.analysis().findings.filter((f) => f.fixes.some((x) => x.preferred));
   if (safe.length === 0) return undefined;
   return {
     title: 'Apply all safe fixes',
     kind: CodeActionKind.SourceFixAll,
-    edit: fromLanguage(snapshot, together(safe)),
+    edit: () => fromLanguage(snapshot, together(safe)),
   };
 }
 

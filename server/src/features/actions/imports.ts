@@ -1,11 +1,12 @@
 // Organises imports: each once, in order, those that lend no name left out.
 import { mentionsIn, resolvePath, scopeOf, type UseLine } from '@baywright/language';
-import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
+import type { ActionOffer } from './offer.js';
 import { wholeLines } from './text.js';
 
-export function organiseImports(snapshot: Snapshot): CodeAction | undefined {
+export function organiseImports(snapshot: Snapshot): ActionOffer | undefined {
   const uses = snapshot.tree.lines.filter((l): l is UseLine => l.kind === 'use');
   const first = uses[0];
   const last = uses.at(-1);
@@ -21,7 +22,7 @@ export function organiseImports(snapshot: Snapshot): CodeAction | undefined {
   return {
     title: 'Organise imports',
     kind: CodeActionKind.SourceOrganizeImports,
-    edit: fromLanguage(snapshot, [{ file: snapshot.path, span: block, text: written }]),
+    edit: () => fromLanguage(snapshot, [{ file: snapshot.path, span: block, text: written }]),
   };
 }
 

@@ -1,14 +1,15 @@
 // Moves a declaration to a catalogue and imports it, where the file does not already.
 import { pathAt, resolvePath, SECTION_BY_WORD, type Span, type TextEdit } from '@baywright/language';
-import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import { relative } from '../completion/heads.js';
+import type { ActionOffer } from './offer.js';
 import { entryInsertion, reindented, wholeLines } from './text.js';
 
 const MOST = 5;
 
-export function moveToCatalogue(snapshot: Snapshot, span: Span): CodeAction[] {
+export function moveToCatalogue(snapshot: Snapshot, span: Span): ActionOffer[] {
   const path = pathAt(snapshot.tree, span.start);
   const entry = path.find((l) => l.kind === 'entry');
   const section = path[0];
@@ -21,33 +22,32 @@ export function moveToCatalogue(snapshot: Snapshot, span: Span): CodeAction[] {
   );
   const catalogues = snapshot.shelf
     .paths()
-    .filter((p) => p !== snapshot.path && snapshot.library.model(p)?.kind === 'catalogue');
+    .filter((p) => p !== snapshot.path && CATALOGUE.test(snapshot.file(p)?.text ?? ''));
   const nearest = [...catalogues.filter((p) => used.has(p)), ...catalogues.filter((p) => !used.has(p))].slice(
     0,
     MOST,
   );
-  const lone = section?.children.length === 1;
-  const own = wholeLines(text, lone && section ? section : entry);
-  const block = reindented(
-    text.slice(wholeLines(text, entry).start, wholeLines(text, entry).end),
-    2 - entry.indent,
-  );
-  return nearest.flatMap((target) => {
+  const edits = (target: string): TextEdit[] => {
+    const lone = section?.children.length === 1;
+    const own = wholeLines(text, lone && section ? section : entry);
+    const { start, end } = wholeLines(text, entry);
+    const block = reindented(text.slice(start, end), 2 - entry.indent);
     const other = snapshot.library.model(target);
     const into = snapshot.file(target);
     const insertion = other && into && entryInsertion(target, into.text, other.lines, kind, block);
     if (!insertion) return [];
-    const edits: TextEdit[] = [{ file: snapshot.path, span: own, text: '' }, insertion];
-    if (!used.has(target)) edits.push(useLine(snapshot, target));
-    return [
-      {
-        title: `Move ${entry.head.text} to ${target}`,
-        kind: `${CodeActionKind.Refactor}.move`,
-        edit: fromLanguage(snapshot, edits),
-      },
-    ];
-  });
+    const use = used.has(target) ? [] : [useLine(snapshot, target)];
+    return [{ file: snapshot.path, span: own, text: '' }, insertion, ...use];
+  };
+  return nearest.map((target) => ({
+    title: `Move ${entry.head.text} to ${target}`,
+    kind: `${CodeActionKind.Refactor}.move`,
+    edit: () => fromLanguage(snapshot, edits(target)),
+  }));
 }
+
+/** Told by its opening line, so that a list of actions does not read the whole library. */
+const CATALOGUE = /^(?:\s*#.*\r?\n|\s*\r?\n)*catalogue\b/;
 
 /** A line that imports a file, behind the imports there are, else behind the opening line. */
 export function useLine(snapshot: Snapshot, target: string): TextEdit {

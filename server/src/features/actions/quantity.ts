@@ -1,11 +1,12 @@
 // Refactors of figures: write a quantity in the other unit system; turn a number in text into a reference.
 import { formatMeasure, parseQuantity, pathAt, type Span, touches } from '@baywright/language';
-import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import { inOtherSystem, measuresOf } from '../quantities.js';
+import type { ActionOffer } from './offer.js';
 
-export function convertQuantity(snapshot: Snapshot, span: Span): CodeAction | undefined {
+export function convertQuantity(snapshot: Snapshot, span: Span): ActionOffer | undefined {
   const line = pathAt(snapshot.tree, span.start).pop();
   const node = line && measuresOf(line).find((m) => touches(m, span.start));
   const other = node && inOtherSystem(node);
@@ -13,14 +14,15 @@ export function convertQuantity(snapshot: Snapshot, span: Span): CodeAction | un
   return {
     title: `Write as ${other}`,
     kind: CodeActionKind.RefactorRewrite,
-    edit: fromLanguage(snapshot, [
-      { file: snapshot.path, span: { start: node.start, end: node.end }, text: other },
-    ]),
+    edit: () =>
+      fromLanguage(snapshot, [
+        { file: snapshot.path, span: { start: node.start, end: node.end }, text: other },
+      ]),
   };
 }
 
 /** A number with a unit in text, where a declared figure has the same value: it is then written in one place only. */
-export function numberToReference(snapshot: Snapshot, span: Span): CodeAction[] {
+export function numberToReference(snapshot: Snapshot, span: Span): ActionOffer[] {
   const line = pathAt(snapshot.tree, span.start).pop();
   if (!line?.prose || !touches(line.prose, span.start)) return [];
   const { text } = snapshot;
@@ -45,7 +47,7 @@ export function numberToReference(snapshot: Snapshot, span: Span): CodeAction[] 
     return [...new Set(found)].slice(0, 4).map((reference) => ({
       title: `Refer to ${reference} instead of a number`,
       kind: CodeActionKind.RefactorRewrite,
-      edit: fromLanguage(snapshot, [{ file: snapshot.path, span: at, text: reference }]),
+      edit: () => fromLanguage(snapshot, [{ file: snapshot.path, span: at, text: reference }]),
     }));
   }
   return [];

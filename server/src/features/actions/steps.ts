@@ -1,12 +1,13 @@
 // Refactors of steps: split one at the cursor, turn chosen steps into an operation, performed wherever they repeat.
 import type { Line, Span, StepLine, TextEdit } from '@baywright/language';
 import { pathAt } from '@baywright/language';
-import { type CodeAction, CodeActionKind } from 'vscode-languageserver';
+import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
+import type { ActionOffer } from './offer.js';
 import { reindented, wholeLines } from './text.js';
 
-export function splitStep(snapshot: Snapshot, span: Span): CodeAction | undefined {
+export function splitStep(snapshot: Snapshot, span: Span): ActionOffer | undefined {
   const path = pathAt(snapshot.tree, span.start);
   const step = path.findLast((l): l is StepLine => l.kind === 'step');
   const inner = step && path[path.indexOf(step) + 1];
@@ -21,11 +22,11 @@ export function splitStep(snapshot: Snapshot, span: Span): CodeAction | undefine
   return {
     title: 'Split the step here',
     kind: CodeActionKind.RefactorRewrite,
-    edit: fromLanguage(snapshot, [edit]),
+    edit: () => fromLanguage(snapshot, [edit]),
   };
 }
 
-export function toOperation(snapshot: Snapshot, span: Span): CodeAction | undefined {
+export function toOperation(snapshot: Snapshot, span: Span): ActionOffer | undefined {
   const section = snapshot.tree.lines.find(
     (l) => l.kind === 'section' && l.start <= span.start && l.end >= span.end,
   );
@@ -35,24 +36,28 @@ export function toOperation(snapshot: Snapshot, span: Span): CodeAction | undefi
   const last = chosen.at(-1);
   if (!section || !first || !last || span.start === span.end) return undefined;
   const { text, path } = snapshot;
-  const name = freeName(snapshot, first);
-  const block = wholeLines(text, { start: first.start, end: last.end });
-  const body = text.slice(block.start, block.end);
-  const title = first.prose?.text.trim() ?? name;
-  const pad = ' '.repeat(first.indent);
-  const edits: TextEdit[] = [
-    { file: path, span: block, text: `${pad}operation ${name}: ${title}\n${reindented(body, 2)}` },
-  ];
-  for (const again of repeats(snapshot, chosen, section))
-    edits.push({ file: path, span: wholeLines(text, again), text: `${pad}perform ${name}\n` });
+  const again = repeats(snapshot, chosen, section);
+  const edits = (): TextEdit[] => {
+    const name = freeName(snapshot, first);
+    const block = wholeLines(text, { start: first.start, end: last.end });
+    const body = text.slice(block.start, block.end);
+    const title = first.prose?.text.trim() ?? name;
+    const pad = ' '.repeat(first.indent);
+    return [
+      { file: path, span: block, text: `${pad}operation ${name}: ${title}\n${reindented(body, 2)}` },
+      ...again.map((span) => ({
+        file: path,
+        span: wholeLines(text, span),
+        text: `${pad}perform ${name}\n`,
+      })),
+    ];
+  };
   const times =
-    edits.length > 1
-      ? `, performed ${edits.length - 1 === 1 ? 'once more' : `${edits.length - 1} times more`}`
-      : '';
+    again.length > 0 ? `, performed ${again.length === 1 ? 'once more' : `${again.length} times more`}` : '';
   return {
     title: `Turn ${chosen.length === 1 ? 'this step' : 'these steps'} into an operation${times}`,
     kind: CodeActionKind.RefactorExtract,
-    edit: fromLanguage(snapshot, edits),
+    edit: () => fromLanguage(snapshot, edits()),
   };
 }
 

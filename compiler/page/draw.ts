@@ -102,13 +102,16 @@ function drawReadings(data: PageData, state: JobState): void {
   for (const row of data.rows) {
     for (const reading of row.readings) {
       const verdict = state.rows[row.id]?.verdicts[reading.id] ?? { verdict: 'none' as const };
-      const text = verdictText(data, verdict);
-      const output = document.querySelector(`[data-reading="${CSS.escape(reading.id)}"] output`);
+      const isNone = verdict.verdict === 'none';
+      // Six times “no reading yet” would say less than six empty places.
+      const text = isNone && reading.place !== undefined ? '' : verdictText(data, verdict);
+      const output = document.querySelector(`output[for="${CSS.escape(reading.id)}"]`);
       if (output && output.textContent !== text) output.textContent = text;
       output?.classList.toggle('pass', verdict.verdict === 'pass');
-      output?.classList.toggle('fail', verdict.verdict !== 'pass' && verdict.verdict !== 'none');
-      list.push(`${row.number} ${reading.name}: ${text}`);
-      setFound(row.id, verdict.verdict === 'none' ? (reading.units[0]?.label ?? '') : text);
+      output?.classList.toggle('fail', verdict.verdict !== 'pass' && !isNone);
+      const place = reading.place === undefined ? '' : `, ${reading.place}`;
+      list.push(`${row.number} ${reading.name}${place}: ${verdictText(data, verdict)}`);
+      setFound(reading.id, isNone ? (reading.units[0]?.label ?? '') : text);
     }
     for (const id of row.inspections) {
       const result = state.rows[row.id]?.result;
@@ -124,8 +127,9 @@ function drawReadings(data: PageData, state: JobState): void {
   drawList('list-readings', list, data.words.nothing);
 }
 
-function setFound(row: string, text: string): void {
-  const output = document.querySelector(`[data-found="${CSS.escape(row)}"]`);
+/** In the record: a reading by its blank, an inspection by its row. */
+function setFound(found: string, text: string): void {
+  const output = document.querySelector(`[data-found="${CSS.escape(found)}"]`);
   if (output && output.textContent !== text) output.textContent = text;
 }
 

@@ -33,8 +33,9 @@ export function jobRecord(
       row.readings.map((reading) => ({
         line: row.number,
         name: reading.name,
+        place: reading.place ?? null,
         typed: text(reading.id),
-        unit: text(`unit-${reading.id}`) || (reading.units[0]?.label ?? ''),
+        unit: text(`unit-${reading.box}`) || (reading.units[0]?.label ?? ''),
         low: reading.low ?? null,
         high: reading.high ?? null,
         limitUnit: reading.units[0]?.label ?? '',

@@ -1,5 +1,6 @@
 // The state of the job from what was ticked and typed: what is off, what waits for its torque, which lines are not
 // needed, what keeps the record from being signed. Pure: the same entries give the same state.
+import type { Depends } from '../src/document/blocks.js';
 import type { PageClock, PageData, PageRow } from '../src/html/page-types.js';
 import { judge, type Verdict } from './exact.js';
 
@@ -75,7 +76,7 @@ function rowState(row: PageRow, entries: Entries, on: RowState | undefined): Row
     verdicts[reading.id] = judge(
       reading,
       String(entries[reading.id] ?? ''),
-      String(entries[`unit-${reading.id}`] ?? ''),
+      String(entries[`unit-${reading.box}`] ?? ''),
     );
   const outcomes = [
     ...Object.values(verdicts).map(({ verdict }) =>
@@ -94,9 +95,18 @@ function rowState(row: PageRow, entries: Entries, on: RowState | undefined): Row
   const fallen =
     row.depends !== undefined &&
     on !== undefined &&
-    (!on.needed || (on.result !== undefined && on.result !== row.depends.result));
-  const waiting = row.stop === true && (row.depends === undefined || on?.result !== row.depends.result);
+    (!on.needed || cameOut(on, row.depends.result) === false);
+  const waiting =
+    row.stop === true &&
+    (row.depends === undefined || on === undefined || cameOut(on, row.depends.result) !== true);
   return { ticked: entries[`t-${row.id}`] === true, needed: !fallen && !waiting, result, verdicts };
+}
+
+/** Whether a line came out as another asks; undefined while it is open. */
+function cameOut(row: RowState | undefined, wanted: Depends['result']): boolean | undefined {
+  if (row?.result === undefined) return undefined;
+  if (wanted === 'good' || wanted === 'bad') return row.result === wanted;
+  return Object.values(row.verdicts).some(({ verdict }) => verdict === wanted);
 }
 
 function clockState(clock: PageClock, times: Times, now: number): ClockState {
@@ -111,7 +121,7 @@ function clockState(clock: PageClock, times: Times, now: number): ClockState {
 function reasons(needed: readonly PageRow[], entries: Entries, state: Omit<JobState, 'open'>): Reason[] {
   const found: Reason[] = [];
   const depending = (id: string) =>
-    needed.filter((row) => row.depends?.row === id && row.depends.result === 'bad');
+    needed.filter((row) => row.depends?.row === id && row.depends.result !== 'good');
   for (const row of needed) {
     const { result } = state.rows[row.id] ?? {};
     if (row.holds.some((id) => String(entries[id] ?? '').trim().length < 2))
@@ -120,6 +130,7 @@ function reasons(needed: readonly PageRow[], entries: Entries, state: Omit<JobSt
       found.push({ why: 'reading', line: row.number });
     if (result !== 'bad') continue;
     const then = depending(row.id);
+    if (then.length === 0 && row.told?.some((wanted) => cameOut(state.rows[row.id], wanted))) continue;
     if (then.length === 0 || then.some(({ id, stop }) => stop || !state.rows[id]?.ticked))
       found.push({ why: 'failed', line: row.number });
   }

@@ -27,6 +27,8 @@ export const JOB_RECORD = z.strictObject({
     z.strictObject({
       line: text,
       name: text,
+      /** Which of several places of the line it was taken at, from 1; null where it is taken once. */
+      place: z.int().positive().nullable(),
       typed: text,
       unit: text,
       low: text.nullable(),

@@ -98,3 +98,47 @@ test('the record says what was done and follows its schema', () => {
     at: '2025-10-09T08:53:20.000Z',
   });
 });
+
+test('what hangs on the low end of a limit is not needed when the reading is high', () => {
+  const low = {
+    ...every,
+    rows: every.rows.map((row) =>
+      row.id === 'r1-7' ? { ...row, depends: { row: 'r1-6', result: 'low' as const } } : row,
+    ),
+  };
+  const needed = (reading: string) => jobState(low, { 'end-float': reading }, {}, 0).rows['r1-7']?.needed;
+  expect(['', '0.01', '0.10', '0.20'].map(needed)).toEqual([true, true, false, false]);
+});
+
+test('an outcome that is told about, with nothing to do, does not keep the record open', () => {
+  const rejected = { ...FINISHED, 'knuckle-bore-good': false, 'knuckle-bore-bad': true };
+  const told = {
+    ...data,
+    rows: data.rows.map((row) => (row.id === 'r4-2' ? { ...row, told: ['bad' as const] } : row)),
+  };
+  expect(jobState(told, rejected, {}, 0).open).toEqual([]);
+});
+
+test('a reading at four places is four readings, each compared, and all in the record', () => {
+  const row = every.rows.find(({ number }) => number === '1.8');
+  expect(row?.readings.map(({ id, place }) => [id, place])).toEqual([
+    ['backlash-1', 1],
+    ['backlash-2', 2],
+    ['backlash-3', 3],
+    ['backlash-4', 4],
+  ]);
+  const entries = { 'backlash-1': '0.20', 'backlash-2': '0.15', 'backlash-3': '0.31', 'unit-backlash': 'mm' };
+  const now = jobState(every, entries, {}, 0);
+  const record = jobRecord(every, entries, {}, now, undefined);
+  expect(
+    record.readings.flatMap(({ line, place, typed, unit, result }) =>
+      line === '1.8' ? [[place, typed, unit, result]] : [],
+    ),
+  ).toEqual([
+    [1, '0.20', 'mm', 'pass'],
+    [2, '0.15', 'mm', 'low'],
+    [3, '0.31', 'mm', 'high'],
+    [4, '', 'mm', 'none'],
+  ]);
+  expect(now.rows['r1-8']?.result).toBe('bad');
+});

@@ -128,3 +128,13 @@ export function torques({ document }: Lowered): string[] {
       ].map(spaced);
     });
 }
+
+/** Where the outcomes of readings and inspections lead, a list for each box. */
+export function ways({ document }: Lowered): string[][] {
+  return [...walkBlocks(document.blocks)]
+    .flatMap((block) => (block.kind === 'row' ? block.beside : []))
+    .flatMap((box) => {
+      if (box.kind === 'reading') return [box.ways.map(plain)];
+      return box.kind === 'inspection' ? [[plain(box.good), plain(box.bad)]] : [];
+    });
+}

@@ -3,7 +3,7 @@ import { LANGUAGES, VERBS } from '@baywright/language';
 import { describe, expect, it } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
 import { plain } from '../../compiler/src/document/inline.js';
-import { lower, spaced, torques } from './lower-helper.js';
+import { lower, spaced, torques, ways } from './lower-helper.js';
 
 const HEAD = `procedure T-1: Wheel, change
 
@@ -171,10 +171,74 @@ inspection
         { label: 'in', times: ['127', '5'] },
       ],
     });
-    expect(reading?.kind === 'reading' && [plain(reading.limit), plain(reading.bad)]).toEqual([
-      'at least 3.0 mm',
-      'beyond limit: go to 1.2',
+    expect(reading?.kind === 'reading' && plain(reading.limit)).toBe('at least 3.0 mm');
+    // What is good leads past the renewing, to what is otherwise told.
+    expect(ways(lower(measured))).toEqual([
+      ['Within limit: as noted below', 'Below limit: go to 1.2'],
+      ['Good: go on', 'Reject: go to 1.4'],
     ]);
+  });
+
+  const between = (under: string) => `${HEAD}
+limits
+  depth: Tread depth
+    3.0 to 8.0 mm, per "T-1"
+
+inspection
+  step: Look
+    measure depth
+${under}
+`;
+  it.each([
+    [
+      'below alone',
+      '      if below limit\n        stop: Tag it.\n',
+      ['Within limit: go on', 'Below limit: go to 1.2', 'Above limit: stop, tell the shop lead'],
+    ],
+    [
+      'each its own',
+      '      if below limit\n        stop: Tag it.\n      if above limit\n        note: It is the wrong tyre.\n',
+      ['Within limit: go on', 'Below limit: go to 1.2', 'Above limit: as noted below'],
+    ],
+    [
+      'both ways',
+      '      if outside limit\n        renew wheel\n',
+      ['Within limit: go on', 'Beyond limit: go to 1.2'],
+    ],
+    ['nothing', '', ['Within limit: go on', 'Beyond limit: stop, tell the shop lead']],
+    [
+      'later in the step',
+      '    clean sills\n    if depth below limit\n      renew wheel\n',
+      ['Within limit: go on', 'Below limit: go to 1.3', 'Above limit: stop, tell the shop lead'],
+    ],
+  ])('say where each end of a limit leads: %s', (_name, under, expected) => {
+    expect(ways(lower(between(under)))[0]).toEqual(expected);
+  });
+
+  it('hang on the end of the limit that they ask about', () => {
+    const { document } = lower(between('      if above limit\n        renew wheel\n'));
+    const depends = [...walkBlocks(document.blocks)].flatMap((block) =>
+      block.kind === 'row' && block.depends ? [block.depends] : [],
+    );
+    expect(depends).toEqual([{ row: 'r1-1', result: 'high' }]);
+  });
+
+  it('say what is told on rejection, and not to stop as well', () => {
+    const text = `${HEAD}
+inspection
+  step: Look
+    inspect wheel
+      reject: cuts
+      if rejected: Mark the place with chalk.
+`;
+    expect(ways(lower(text))).toEqual([['Good: go on', 'Reject: as noted below']]);
+    expect(lower(text).lines).toContain('> If 1.1 is rejected: Mark the place with chalk.');
+  });
+
+  it('give a blank for each place a reading is taken at', () => {
+    const text = between('').replace('measure depth', 'measure depth, at 6 places');
+    expect(lower(text).block('row').beside[0]).toMatchObject({ kind: 'reading', places: 6 });
+    expect(lower(text).block('record-readings').rows).toMatchObject([{ number: '1.1', places: 6 }]);
   });
 
   it('print for all options what only some have, and drop it for a chosen one', () => {
@@ -381,10 +445,13 @@ installation
   expect(
     document.bans.map(({ text: told, fromRow, untilRow }) => [spaced(plain(told)), fromRow, untilRow]),
   ).toEqual([
-    ['Close the joint within 10 min: until 1.6.', 'r1-4', 'r1-6'],
-    ['Fill after 2 h: until 1.10.', 'r1-6', 'r1-10'],
+    ['Close the joint within 10 min of 1.4: by 1.6.', 'r1-4', 'r1-6'],
+    ['No filling until 2 h after 1.6: not before 1.10.', 'r1-6', 'r1-10'],
   ]);
-  expect(lines).toContain('[end] Fill after 2 h.');
+  // The ban ends before the row that it forbade until then, not behind it.
+  const end = lines.indexOf('[end] No filling until 2 h after 1.6.');
+  expect(lines[end - 1]).toMatch(/^1\.9 /);
+  expect(lines[end + 1]).toMatch(/^1\.10 /);
 });
 
 it('keeps a rule that begins again as one ban while nothing it forbids is done between', () => {

@@ -8,7 +8,7 @@ const UNITS = [
   // 1 in = 25.4 mm exactly (international yard and pound agreement of 1959; NIST SP 811 B.8).
   { label: 'in', times: ['127', '5'] },
 ] as const;
-const AT_LEAST = { id: 'r', name: 'Disc thickness', units: UNITS, low: '22.0' };
+const AT_LEAST = { id: 'r', box: 'r', name: 'Disc thickness', units: UNITS, low: '22.0' };
 const BETWEEN = { ...AT_LEAST, low: '0.05', high: '0.15' };
 
 test.for([
@@ -44,14 +44,16 @@ test('a temperature is converted with its offset', () => {
     { label: '°C', times: ['1', '1'] },
     { label: '°F', times: ['5', '9'], plus: ['-160', '9'] },
   ] as const;
-  expect(judge({ id: 'r', name: 'Oil', units, low: '20', high: '40' }, '68', '°F')).toMatchObject({
+  expect(judge({ id: 'r', box: 'r', name: 'Oil', units, low: '20', high: '40' }, '68', '°F')).toMatchObject({
     verdict: 'pass',
     shown: '20 °C',
   });
-  expect(judge({ id: 'r', name: 'Oil', units, low: '20', high: '40' }, '67.9', '°F')).toMatchObject({
-    verdict: 'low',
-    shown: '19.9 °C',
-  });
+  expect(judge({ id: 'r', box: 'r', name: 'Oil', units, low: '20', high: '40' }, '67.9', '°F')).toMatchObject(
+    {
+      verdict: 'low',
+      shown: '19.9 °C',
+    },
+  );
 });
 
 test.for(['', '   '])('nothing typed is no reading', (typed) => {

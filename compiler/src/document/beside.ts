@@ -68,6 +68,8 @@ export interface BesideKinds {
     readonly kind: 'reading';
     readonly id: string;
     readonly name: string;
+    /** How many readings are taken: a blank for each. */
+    readonly places: number;
     /** Units it may be read in; the first is the one printed. */
     readonly units: readonly ReadingUnit[];
     /** Limits in the first unit, exact decimal text. Both missing: the limit is an open question. */
@@ -78,13 +80,13 @@ export interface BesideKinds {
     readonly fresh?: Prose;
     /** Limit and new value in the other system. */
     readonly other?: Prose;
-    /** Where to go next: after a good reading, after a bad one. */
-    readonly good: Prose;
-    readonly bad: Prose;
+    /** Where to go next, a line for each way that the reading may come out. */
+    readonly ways: readonly Prose[];
   };
   inspection: {
     readonly kind: 'inspection';
     readonly id: string;
+    /** Where to go next, when it is good and when it is rejected. */
     readonly good: Prose;
     readonly bad: Prose;
   };
@@ -131,3 +133,7 @@ export interface Marks {
   readonly count: number;
   readonly shape: HeadShape;
 }
+
+/** The names of the blanks of a reading: one, or one for each place it is taken at. */
+export const blanksOf = ({ id, places }: { readonly id: string; readonly places: number }): string[] =>
+  places > 1 ? Array.from({ length: places }, (_, i) => `${id}-${i + 1}`) : [id];

@@ -17,10 +17,10 @@ export interface Change {
   readonly to: 'off' | 'loose' | 'done';
 }
 
-/** A line is done only when another line came out as named. */
+/** A line is done only when another line came out as named: `bad` in any way, or `low` or `high` alone. */
 export interface Depends {
   readonly row: string;
-  readonly result: 'good' | 'bad';
+  readonly result: 'good' | 'bad' | 'low' | 'high';
 }
 
 /** Pictograms of personal protection, drawn for this project after the meanings of ISO 7010. */
@@ -219,7 +219,9 @@ export interface BlockKinds {
     readonly rows: readonly {
       readonly row: string;
       readonly number: string;
+      /** The reading's box; missing for an inspection. */
       readonly reading?: string;
+      readonly places: number;
       readonly what: string;
       readonly limit: Prose;
       readonly unit?: string;

@@ -1,8 +1,15 @@
 // The boxes at the right of a line, on the page. They are ordinary form controls: without script they can still be
 // filled in and printed.
-import { type Beside, type BesideRenderers, renderBeside, type TorqueStage } from '../document/beside.js';
+import {
+  type Beside,
+  type BesideKinds,
+  type BesideRenderers,
+  blanksOf,
+  renderBeside,
+  type TorqueStage,
+} from '../document/beside.js';
 import type { Picture } from '../document/picture.js';
-import { say } from '../document/words.js';
+import { say, type Words } from '../document/words.js';
 import type { PageContext } from './context.js';
 import { drawnHead } from './drawn.js';
 import { el, join, type Markup } from './markup.js';
@@ -68,6 +75,38 @@ const field = (label: string | Markup, attributes: Record<string, string | undef
     el('input', { type: 'text', autocomplete: 'off', ...attributes }),
   );
 
+/** One blank, or one for each place, each with its own answer; the unit is chosen once. */
+function readingBlanks(reading: BesideKinds['reading'], words: Words): Markup {
+  const blank = (id: string, name: string): Markup =>
+    el('input', {
+      type: 'text',
+      id,
+      inputmode: 'decimal',
+      autocomplete: 'off',
+      'aria-label': name,
+      'aria-describedby': `limit-${reading.id}`,
+    });
+  const unit =
+    reading.units.length > 1
+      ? el(
+          'select',
+          { id: `unit-${reading.id}`, 'aria-label': words.unit },
+          reading.units.map(({ label }) => el('option', { value: label }, label)),
+        )
+      : el('span', { class: 'unit' }, reading.units[0]?.label ?? '');
+  if (reading.places === 1) return el('div', { class: 'in' }, blank(reading.id, reading.name), unit);
+  return join(
+    el('div', { class: 'in' }, unit),
+    el(
+      'ol',
+      { class: 'places' },
+      blanksOf(reading).map((id, i) =>
+        el('li', {}, blank(id, `${reading.name}, ${i + 1}`), el('output', { for: id, 'data-live': true })),
+      ),
+    ),
+  );
+}
+
 const choice = (name: string, value: string, label: Markup): Markup =>
   el(
     'label',
@@ -102,25 +141,7 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
       'fieldset',
       { class: 'reading', 'data-reading': reading.id },
       el('legend', {}, reading.name),
-      el(
-        'div',
-        { class: 'in' },
-        el('input', {
-          type: 'text',
-          id: reading.id,
-          inputmode: 'decimal',
-          autocomplete: 'off',
-          'aria-label': reading.name,
-          'aria-describedby': `limit-${reading.id}`,
-        }),
-        reading.units.length > 1
-          ? el(
-              'select',
-              { id: `unit-${reading.id}`, 'aria-label': words.unit },
-              reading.units.map(({ label }) => el('option', { value: label }, label)),
-            )
-          : el('span', { class: 'unit' }, reading.units[0]?.label ?? ''),
-      ),
+      readingBlanks(reading, words),
       el(
         'p',
         { id: `limit-${reading.id}` },
@@ -128,8 +149,12 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
         reading.fresh && [', ', proseMarkup(reading.fresh)],
         reading.other && [el('br', {}), proseMarkup(reading.other)],
       ),
-      el('p', { class: 'ways' }, proseMarkup(reading.good), el('br', {}), proseMarkup(reading.bad)),
-      el('output', { for: reading.id, 'data-live': true }, words.noReading),
+      el(
+        'p',
+        { class: 'ways' },
+        reading.ways.map((way, i) => [i > 0 && el('br', {}), proseMarkup(way)]),
+      ),
+      reading.places === 1 && el('output', { for: reading.id, 'data-live': true }, words.noReading),
     ),
   inspection: (inspection, { about }) =>
     el(

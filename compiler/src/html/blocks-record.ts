@@ -1,4 +1,5 @@
 // The record, the torque card and the hand-over page, on the page.
+import { blanksOf } from '../document/beside.js';
 import type { BlockOf, Field } from '../document/blocks.js';
 import { plainFigure } from '../document/inline.js';
 import { say } from '../document/words.js';
@@ -75,7 +76,10 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
             el('a', { href: `#${row.row}` }, row.number),
             row.what,
             proseMarkup(row.limit),
-            el('output', { 'data-found': row.row }, row.unit ?? ''),
+            blanksOf({ id: row.reading ?? row.row, places: row.places }).map((id, i) => [
+              i > 0 && ', ',
+              el('output', { 'data-found': id }, i === row.places - 1 ? (row.unit ?? '') : ''),
+            ]),
           ),
         ),
       ),

@@ -1,8 +1,8 @@
 // What the page's script needs to know of a guide: lines with what they change and ask for, limits, bans, clocks.
 // Everything shown comes from the document; the script only counts, compares and keeps.
 
-import type { BesideKinds } from '../document/beside.js';
-import type { Block, Depends } from '../document/blocks.js';
+import { type BesideKinds, blanksOf } from '../document/beside.js';
+import { type Block, type Depends, walkBlocks } from '../document/blocks.js';
 import type { GuideDocument } from '../document/document.js';
 import { plain, plainFigure } from '../document/inline.js';
 import type { PageClock, PageData, PageReading, PageRow } from './page-types.js';
@@ -12,6 +12,7 @@ export function pageData(document: GuideDocument): PageData {
   const rows: PageRow[] = [];
   const steps: { id: string; number: string; rows: string[] }[] = [];
   collect(document.blocks, undefined, rows, steps);
+  const told = toldOutcomes(document.blocks);
   return {
     guide: {
       number: identity.number,
@@ -25,7 +26,10 @@ export function pageData(document: GuideDocument): PageData {
     },
     words: document.words,
     things: document.things,
-    rows,
+    rows: rows.map((row) => {
+      const own = told.filter((depends) => depends.row === row.id).map(({ result }) => result);
+      return own.length > 0 ? { ...row, told: own } : row;
+    }),
     steps,
     bans: document.bans.map(({ text, fromRow, untilRow }) => ({ text: plain(text), fromRow, untilRow })),
     torques: torqueRows(document.blocks),
@@ -49,6 +53,17 @@ function collect(
   }
 }
 
+/** Branches that hold words and nothing to tick. */
+function toldOutcomes(blocks: readonly Block[]): Depends[] {
+  return [...walkBlocks(blocks)].flatMap((block) =>
+    block.kind === 'branch' &&
+    block.depends &&
+    ![...walkBlocks(block.items)].some(({ kind }) => kind === 'row' || kind === 'stop')
+      ? [block.depends]
+      : [],
+  );
+}
+
 function pageRow(block: Extract<Block, { kind: 'row' | 'stop' }>, depends: Depends | undefined): PageRow {
   const beside = block.kind === 'row' ? block.beside : [];
   const of = <K extends keyof BesideKinds>(kind: K) =>
@@ -61,19 +76,21 @@ function pageRow(block: Extract<Block, { kind: 'row' | 'stop' }>, depends: Depen
     changes: block.kind === 'row' ? block.changes : [],
     holds: of('hold').map(({ id }) => id),
     inspections: of('inspection').map(({ id }) => id),
-    readings: of('reading').map(pageReading),
+    readings: of('reading').flatMap(pageReadings),
     clocks: of('clock').map(pageClock),
   };
 }
 
-function pageReading(reading: BesideKinds['reading']): PageReading {
-  return {
-    id: reading.id,
+function pageReadings(reading: BesideKinds['reading']): PageReading[] {
+  return blanksOf(reading).map((id, i) => ({
+    id,
+    box: reading.id,
     name: reading.name,
+    ...(reading.places > 1 ? { place: i + 1 } : {}),
     units: reading.units,
     ...(reading.low === undefined ? {} : { low: reading.low }),
     ...(reading.high === undefined ? {} : { high: reading.high }),
-  };
+  }));
 }
 
 function pageClock(clock: BesideKinds['clock']): PageClock {

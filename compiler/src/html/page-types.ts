@@ -5,7 +5,11 @@ import type { Words } from '../document/words.js';
 
 export interface PageReading {
   readonly id: string;
+  /** The box it stands in, which has one unit for all its blanks. */
+  readonly box: string;
   readonly name: string;
+  /** Which of several places it is taken at, from 1. */
+  readonly place?: number;
   readonly units: readonly ReadingUnit[];
   readonly low?: string;
   readonly high?: string;
@@ -24,6 +28,8 @@ export interface PageRow {
   readonly number: string;
   readonly depends?: Depends;
   readonly stop?: boolean;
+  /** Outcomes for which the guide tells something and asks for nothing. */
+  readonly told?: readonly Depends['result'][];
   readonly changes: readonly Change[];
   readonly holds: readonly string[];
   readonly inspections: readonly string[];

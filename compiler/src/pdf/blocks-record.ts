@@ -40,11 +40,12 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
     ]),
   'record-readings': (block) =>
     call('readings', [
-      block.rows.map(({ number, what, limit, unit }) => ({
+      block.rows.map(({ number, what, limit, unit, places }) => ({
         number,
         what,
         limit: proseCode(limit),
         unit: unit ?? '',
+        places,
       })),
     ]),
   'record-torques': (block) =>

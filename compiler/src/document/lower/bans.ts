@@ -3,6 +3,9 @@ import { type BanInForce, bansInForce, phraseText } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
 import type { Ban } from '../document.js';
 import { type Prose, text } from '../inline.js';
+import { clockProse, type Running } from './clocks.js';
+import { lineProse } from './line-words.js';
+import { stopped } from './sentences.js';
 import { translated } from './texts.js';
 import type { RowAt } from './uses.js';
 import type { Walk } from './walk.js';
@@ -12,7 +15,12 @@ interface Span {
   readonly from: RowAt;
   /** Missing when it holds to the end. */
   readonly to: RowAt | undefined;
-  readonly told: string;
+  /** What holds and until when, where it begins and in the running bar. */
+  readonly told: Prose;
+  /** What held, where it ends. */
+  readonly over: Prose;
+  /** It is over when `to` begins, not when it is done: that row is what was forbidden. */
+  readonly isOverBefore: boolean;
 }
 
 /** The bans of the printed work, and the steps with the lines that open and close them. */
@@ -23,11 +31,9 @@ export function withBans(
   const spans = spansOf(walk);
   const lastRow = [...walk.acts.values()].at(-1)?.last;
   const bans = spans.flatMap(({ id, from, to, told }): Ban[] =>
-    lastRow
-      ? [{ id, text: untilProse(walk, told, to), fromRow: from.row, untilRow: (to ?? lastRow).row }]
-      : [],
+    lastRow ? [{ id, text: told, fromRow: from.row, untilRow: (to ?? lastRow).row }] : [],
   );
-  return { bans, steps: steps.map((step) => ({ ...step, items: inserted(walk, step.items, spans) })) };
+  return { bans, steps: steps.map((step) => ({ ...step, items: inserted(step.items, spans) })) };
 }
 
 function spansOf(walk: Walk): readonly Span[] {
@@ -41,22 +47,51 @@ function spansOf(walk: Walk): readonly Span[] {
       ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban), ban }]
       : [];
   });
-  return [
-    ...found.reduce<readonly RuleSpan[]>((spans, next) => joined(walk, spans, next), []),
-    ...clockSpans(walk),
-  ];
+  const rules = found.reduce<readonly RuleSpan[]>((spans, next) => joined(walk, spans, next), []);
+  return [...rules.map((span) => ruleSpan(walk, span)), ...clockSpans(walk)];
+}
+
+interface RuleSpan extends Pick<Span, 'id' | 'from' | 'to'> {
+  /** The rule in words. */
+  readonly told: string;
+  readonly ban: BanInForce;
+}
+
+function ruleSpan({ print }: Walk, { id, from, to, told }: RuleSpan): Span {
+  const until = to ? [text(': '), ...lineProse('until-line', print.language, { line: to })] : [];
+  return {
+    id,
+    from,
+    to,
+    told: [text(told), ...until, text('.')],
+    over: [text(`${told}.`)],
+    isOverBefore: false,
+  };
 }
 
 /** Clocks run in the same bar: until when nothing may be filled, torqued or run. */
 function clockSpans(walk: Walk): Span[] {
-  return walk.clocks
-    .filter(({ from, to }) => to !== undefined && !isShort(from, to))
-    .map(({ told, from, to }, i) => ({ id: `clock-${i}`, from, to, told }));
+  const running = walk.clocks.filter((clock) => clock.to !== undefined || holdsToEnd(clock));
+  // The same clock of both sides, with one end, is one bar: the later start counts.
+  const apart = running.filter((clock, i) => !running.slice(0, i).some((earlier) => isSame(earlier, clock)));
+  return apart
+    .map((first, i) => ({ first, last: running.findLast((other) => isSame(first, other)) ?? first, i }))
+    .filter(({ last: { from, to } }) => !isShort(from, to))
+    .map(({ first, last, i }) => ({
+      id: `clock-${i}`,
+      from: first.from,
+      to: last.to,
+      told: stopped(clockProse(walk.print, last, last.to)),
+      over: stopped(clockProse(walk.print, last)),
+      isOverBefore: last.def.sense === 'at least',
+    }));
 }
 
-interface RuleSpan extends Span {
-  readonly ban: BanInForce;
-}
+/** Whoever takes the vehicle over drives it: that ban outlasts a procedure without a run. */
+const holdsToEnd = ({ def }: Running): boolean => def.word === 'run after';
+
+const isSame = (a: Running, b: Running): boolean =>
+  a.def === b.def && a.part === b.part && a.time === b.time && a.to?.row === b.to?.row;
 
 /**
  * A rule that ends and begins again is one ban while nothing of what it forbids happens between: one bar to heed, not
@@ -72,7 +107,7 @@ function joined(walk: Walk, spans: readonly RuleSpan[], next: RuleSpan): readonl
   return spans.map((span) => (span === before ? { ...before, to, ban: next.ban } : span));
 }
 
-const isOverlap = (span: Span, next: Span): boolean => !span.to || !isBefore(span.to, next.from);
+const isOverlap = (span: RuleSpan, next: RuleSpan): boolean => !span.to || !isBefore(span.to, next.from);
 
 /** Whether what the rule forbids is rightly done after one span and before the other. */
 function isDoneBetween({ print }: Walk, { ban }: RuleSpan, next: RuleSpan): boolean {
@@ -103,41 +138,23 @@ function toldOf({ print }: Walk, { rule, banned, while: state }: BanInForce): st
   return phraseText('never-while', print.language, { action: banned, state });
 }
 
-function untilProse({ print }: Walk, told: string, to: RowAt | undefined): Prose {
-  if (!to) return [text(`${told}.`)];
-  const [before = '', after = ''] = phraseText('until-line', print.language, { line: '\u0000' }).split(
-    '\u0000',
-  );
-  return [text(`${told}: ${before}`), { kind: 'line', text: to.number, row: to.row }, text(`${after}.`)];
-}
-
-/** Puts the opening line before the row that begins a ban and the closing one behind the row that ends it. */
-function inserted(walk: Walk, items: readonly Block[], spans: readonly Span[]): Block[] {
+/** Puts the opening line before the row that begins a ban and the closing one where it is over. */
+function inserted(items: readonly Block[], spans: readonly Span[]): Block[] {
   return items.flatMap((item): Block[] => {
-    const inside = 'items' in item ? { ...item, items: inserted(walk, item.items, spans) } : item;
+    const inside = 'items' in item ? { ...item, items: inserted(item.items, spans) } : item;
     if (item.kind !== 'row') return [inside as Block];
-    const opens = spans.filter(({ from }) => from.row === item.id);
-    const closes = spans.filter(({ to }) => to?.row === item.id);
+    const { rail } = item;
+    const closed = spans.filter(({ to }) => to?.row === item.id);
+    const closing = (some: readonly Span[]): Block[] =>
+      some.map(({ id, over }) => ({ kind: 'banner', ban: id, edge: 'end', body: over, rail }));
+    const opening = spans
+      .filter(({ from }) => from.row === item.id)
+      .map(({ id, told }): Block => ({ kind: 'banner', ban: id, edge: 'start', body: told, rail }));
     return [
-      ...opens.map(
-        ({ id, told, to }): Block => ({
-          kind: 'banner',
-          ban: id,
-          edge: 'start',
-          body: untilProse(walk, told, to),
-          rail: item.rail,
-        }),
-      ),
+      ...closing(closed.filter(({ isOverBefore }) => isOverBefore)),
+      ...opening,
       item,
-      ...closes.map(
-        ({ id, told }): Block => ({
-          kind: 'banner',
-          ban: id,
-          edge: 'end',
-          body: [text(`${told}.`)],
-          rail: item.rail,
-        }),
-      ),
+      ...closing(closed.filter(({ isOverBefore }) => !isOverBefore)),
     ];
   });
 }

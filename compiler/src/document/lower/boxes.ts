@@ -2,8 +2,6 @@
 import {
   type BoundItem,
   type BoundStatement,
-  type Line,
-  type PhraseId,
   phrase,
   phraseText,
   type Thing,
@@ -21,7 +19,7 @@ import { orderWord } from './sentences.js';
 import { titleOf } from './texts.js';
 import { notesOfSources, torqueBoxes } from './torque-box.js';
 import type { RowAt } from './uses.js';
-import { comingRow, type Walk } from './walk.js';
+import type { Walk } from './walk.js';
 
 export interface Boxes {
   readonly beside: Beside[];
@@ -41,7 +39,6 @@ export function besidesOf(
   place: Place,
   at: RowAt,
   stagesDone: number,
-  askers: readonly Line[],
 ): Boxes {
   const { verb } = statement;
   const thing = objects[0]?.thing;
@@ -54,9 +51,8 @@ export function besidesOf(
   }
   if (thing?.kind === 'fastener') return socketBoxes(walk.print, statement, thing);
   const limits = objects.filter((object) => object.thing?.kind === 'limit');
-  if (limits.length > 0 && verb.word !== 'record') return readingBoxes(walk, limits, place, at, askers);
-  if (verb.word === 'inspect' || verb.word === 'test')
-    return inspectionBoxes(walk, statement, objects, at, askers);
+  if (limits.length > 0 && verb.word !== 'record') return readingBoxes(walk, statement, limits, place, at);
+  if (verb.word === 'inspect' || verb.word === 'test') return inspectionBoxes(walk, statement, objects, at);
   return NONE;
 }
 
@@ -89,12 +85,13 @@ function socketBoxes(print: Print, statement: BoundStatement, thing: Thing): Box
 
 function readingBoxes(
   walk: Walk,
+  statement: BoundStatement,
   objects: readonly BoundItem[],
   place: Place,
   at: RowAt,
-  askers: readonly Line[],
 ): Boxes {
   const { print } = walk;
+  const places = placesOf(statement);
   const beside: Beside[] = [];
   const all: LimitHere[] = [];
   for (const { thing } of objects) {
@@ -105,11 +102,13 @@ function readingBoxes(
     all.push(...limits);
     for (const [i, limit] of limits.entries()) {
       const id = `${thing.name}${side.replace(' ', '-')}${limits.length > 1 ? `-${i + 1}` : ''}-${at.row}`;
+      walk.limits.set(id, thing.name);
       if (limit.per !== undefined) print.uses.sources.add(limit.per);
       const unit = limit.units[0]?.label;
       print.uses.readings.push({
         ...at,
         reading: id,
+        places,
         what: name,
         limit: limit.limit,
         ...(unit === undefined ? {} : { unit }),
@@ -118,14 +117,14 @@ function readingBoxes(
         kind: 'reading',
         id,
         name,
+        places,
         units: limit.units,
         ...(limit.low === undefined ? {} : { low: limit.low }),
         ...(limit.high === undefined ? {} : { high: limit.high }),
         limit: limit.limit,
         ...(limit.fresh ? { fresh: limit.fresh } : {}),
         ...(limit.other ? { other: limit.other } : {}),
-        good: [text(phrase('within-go-on', print.language))],
-        bad: whereTo(walk, askers, 'beyond-go-to', 'beyond-tell-lead'),
+        ways: [],
       });
     }
   }
@@ -145,7 +144,6 @@ function inspectionBoxes(
   statement: BoundStatement,
   objects: readonly BoundItem[],
   at: RowAt,
-  askers: readonly Line[],
 ): Boxes {
   const { print } = walk;
   const what = objects.map(({ thing, item }) => (thing ? titleOf(print, thing) : item.name.text)).join(', ');
@@ -154,31 +152,29 @@ function inspectionBoxes(
       ? [line.prose?.text ?? '']
       : [],
   );
-  print.uses.readings.push({ ...at, what: capitalFirst(what), limit: [text(asked.join('; '))] });
+  print.uses.readings.push({ ...at, places: 1, what: capitalFirst(what), limit: [text(asked.join('; '))] });
   return {
     ...NONE,
     beside: [
       {
         kind: 'inspection',
         id: `look-${at.row}`,
-        good: [text(phrase('good-go-on', print.language))],
-        bad: whereTo(walk, askers, 'rejected-go-to', 'rejected-stop'),
+        good: [],
+        bad: [],
       },
     ],
   };
 }
 
-/** Where a bad outcome leads: to the line that comes next, or to the shop lead. */
-function whereTo(walk: Walk, askers: readonly Line[], go: PhraseId, end: PhraseId): Prose {
-  const { language } = walk.print;
-  const acts = askers
-    .flatMap((asker) => asker.children)
-    .filter((line) => line.kind !== 'text' || line.word !== 'note');
-  if (acts.length === 0) return [text(phrase(end, language))];
-  const { row, number } = comingRow(walk);
-  const [before = '', after = ''] = phraseText(go, language, { line: '\u0000' }).split('\u0000');
-  return [text(before), { kind: 'line', text: number, row }, ...(after === '' ? [] : [text(after)])];
+/** `at 6 places`: a bare number after `at`. More than fit a box are not written one by one. */
+function placesOf(statement: BoundStatement): number {
+  const amounts = statement.clause('at')?.spec?.stages[0]?.measure;
+  const count = amounts && !amounts.measure ? amounts.amounts[0]?.number.value : undefined;
+  const places = count ? Number(count.n / count.d) : 1;
+  return places > MOST_PLACES ? 1 : Math.max(1, places);
 }
+
+const MOST_PLACES = 12;
 
 function waitBoxes(walk: Walk, statement: BoundStatement, at: RowAt): Boxes {
   const { print } = walk;

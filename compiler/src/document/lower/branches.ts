@@ -1,7 +1,8 @@
 // The condition of a branch in words, with the line it asks about, and what the page needs to strike it out.
-import { type Line, type PhraseId, phrase, phraseText } from '@baywright/language';
+import { type Line, type PhraseId, phrase } from '@baywright/language';
 import type { Depends } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
+import { lineProse } from './line-words.js';
 import type { RowAt } from './uses.js';
 import type { Asked, Walk } from './walk.js';
 
@@ -25,9 +26,7 @@ export function branchHeading(walk: Walk, line: IfLine, row: RowAt | undefined):
   const bound = boundOf(asked, test) ?? phrase('the-limit', language);
   const isLevel = asked.limits.length === 0 && (test === 'below' || test === 'above');
   const id = isLevel ? (test === 'below' ? 'if-level-below' : 'if-level-above') : PHRASE_OF[test];
-  const [before = '', after] = phraseText(id, language, { object: '\u0000', limit: bound }).split('\u0000');
-  if (after === undefined) return [text(`${before}:`)];
-  return [text(before), { kind: 'line', text: asked.number, row: asked.row }, text(`${after}:`)];
+  return [...lineProse(id, language, { object: asked, limit: bound }), text(':')];
 }
 
 function askedBy(walk: Walk, line: IfLine, row: RowAt | undefined): Asked | undefined {
@@ -53,5 +52,11 @@ export function dependsOf(walk: Walk, line: IfLine, row: RowAt | undefined): Dep
   const asked = askedBy(walk, line, row);
   const test = line.test ?? 'needed';
   if (!asked || test === 'needed') return undefined;
-  return { row: asked.row, result: test === 'within' ? 'good' : 'bad' };
+  return { row: asked.row, result: RESULT_OF[test] ?? 'bad' };
 }
+
+const RESULT_OF: Readonly<Partial<Record<NonNullable<IfLine['test']>, Depends['result']>>> = {
+  within: 'good',
+  below: 'low',
+  above: 'high',
+};

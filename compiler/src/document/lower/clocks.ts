@@ -5,12 +5,14 @@ import {
   minutesOf,
   type PhraseId,
   phrase,
-  phraseText,
   sealantOf,
   type Thing,
 } from '@baywright/language';
 import type { Beside } from '../beside.js';
+import type { Prose } from '../inline.js';
+import { lineProse } from './line-words.js';
 import { minutesText } from './measures.js';
+import type { Print } from './print.js';
 import type { RowAt } from './uses.js';
 import type { Walk } from './walk.js';
 
@@ -22,7 +24,7 @@ interface ClockDef {
   readonly sense: 'at least' | 'at most';
   /** What the time is for, in a word: `fill`. */
   readonly name: PhraseId;
-  /** The whole sentence, with its time. */
+  /** The whole sentence: the time, the row it runs from, the row that may follow. */
   readonly told: PhraseId;
   /** Whether a line on this thing ends it. */
   ends(walk: Walk, statement: BoundStatement, thing: Thing, part: Thing): boolean;
@@ -68,12 +70,18 @@ const CLOCKS: readonly ClockDef[] = [
 export interface Running {
   readonly def: ClockDef;
   readonly part: Thing;
-  readonly told: string;
+  /** `4 h`. */
+  readonly time: string;
   readonly from: RowAt;
+  /** The row that ends it: that closes the joint in time, or that has waited for the sealant. */
   to: RowAt | undefined;
   /** The row that ends it is for some vehicles only: a later one may end it for others. */
   isPartial: boolean;
 }
+
+/** The clock in words; without `to`, what holds as long as it runs. */
+export const clockProse = (print: Print, { def, time, from }: Running, to?: RowAt): Prose =>
+  lineProse(def.told, print.language, { time, from, line: to });
 
 /** Ends the clocks that a row ends and starts those it starts; gives the boxes of the latter. */
 export function clocksAt(
@@ -93,9 +101,13 @@ export function clocksAt(
   return things.flatMap((thing) => started(walk, statement, thing, at));
 }
 
-/** For some vehicles only, the end may still move to a line of the same step that ends it for the others. */
-function isOver({ to, isPartial }: Running, at: RowAt): boolean {
-  return to !== undefined && !(isPartial && to.number.split('.')[0] === at.number.split('.')[0]);
+/**
+ * A joint that is closed for some vehicles only may still be closed for the others by a line of the same step. A ban is
+ * over with the first line that it waits for: that one is already too early for it.
+ */
+function isOver({ def, to, isPartial }: Running, at: RowAt): boolean {
+  if (to === undefined) return false;
+  return def.sense === 'at least' || !(isPartial && to.number.split('.')[0] === at.number.split('.')[0]);
 }
 
 function started(walk: Walk, { verb }: BoundStatement, thing: Thing, at: RowAt): Beside[] {
@@ -118,7 +130,7 @@ function start(walk: Walk, words: readonly ClockWord[], sealant: Thing, part: Th
     walk.clocks.push({
       def,
       part,
-      told: phraseText(def.told, language, { time }),
+      time,
       from: at,
       to: undefined,
       isPartial: false,

@@ -12,6 +12,7 @@ import { type GuideChoice, type GuideShelf, type Print, printOf } from './print.
 import { cardBlocks, pullBlocks, recordBlock } from './sheets.js';
 import { lowerSteps } from './steps.js';
 import { newWalk, type Walk } from './walk.js';
+import { withWays } from './ways.js';
 
 export type { GuideChoice, GuideShelf } from './print.js';
 
@@ -25,7 +26,7 @@ export interface LoweredGuide {
 export function lowerGuide(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): LoweredGuide {
   const print = printOf(analysis, choice, shelf);
   const walk = newWalk(print);
-  const { steps, bans } = withBans(walk, lowerSteps(walk));
+  const { steps, bans } = withBans(walk, withWays(walk, lowerSteps(walk)));
   const standing = [phrase('standing-statement', print.language), shelf.settings.shop.name]
     .filter((part) => part !== '')
     .join(' ');

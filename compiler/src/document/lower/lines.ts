@@ -12,7 +12,7 @@ import { stopped } from './sentences.js';
 import { runsBySide } from './sides.js';
 import { written } from './texts.js';
 import type { RowAt } from './uses.js';
-import { nextRow, type Out, railNow, type Walk } from './walk.js';
+import { comingRow, nextRow, type Out, railNow, type Walk } from './walk.js';
 
 /** Adds the blocks of some lines; `leading` is what a branch of one line says before it. */
 export function lowerLines(
@@ -24,26 +24,19 @@ export function lowerLines(
 ): void {
   for (const run of runsBySide(walk.print, lines, place)) {
     let asked: RowAt | undefined;
-    for (const [i, line] of run.lines.entries()) {
+    for (const line of run.lines) {
       if (line.kind === 'if') lowerIf(walk, line, run.place, out, asked);
       else if (line.kind === 'otherwise') lowerOtherwise(walk, line, run.place, out, asked);
-      else asked = lowerLine(walk, line, run.place, out, leading, run.lines.slice(i + 1));
+      else asked = lowerLine(walk, line, run.place, out, leading);
     }
   }
 }
 
 /** Adds one line; gives the row that a following `if` asks about. */
-function lowerLine(
-  walk: Walk,
-  line: Line,
-  place: Place,
-  out: Out,
-  leading: Leading,
-  after: readonly Line[],
-): RowAt | undefined {
+function lowerLine(walk: Walk, line: Line, place: Place, out: Out, leading: Leading): RowAt | undefined {
   switch (line.kind) {
     case 'statement': {
-      const row = lowerStatement(walk, line, place, out, leading, after);
+      const row = lowerStatement(walk, line, place, out, leading);
       lowerOutcomes(walk, line.children, place, out, row);
       return row;
     }
@@ -246,11 +239,18 @@ function lowerBranch(
 ): void {
   const inner = { ...place, maybe: true };
   const more = depends ? { depends } : {};
+  const [start, blocks] = [comingRow(walk), out.length];
+  const noteBranch = (): void => {
+    if (!depends || out.length === blocks) return;
+    const to = comingRow(walk).row === start.row ? undefined : start;
+    walk.branches.push({ on: depends, limit: line.kind === 'if' ? line.subject?.text : undefined, to });
+  };
   const [only] = line.children;
   const told = written(walk.print, place.scope.file.path, line.prose?.text ?? '');
   const isAlone = line.children.length === 1 && told.length === 0 && isSingle(only);
   if (isAlone) {
     lowerLines(walk, line.children, inner, out, { condition: heading, ...more });
+    noteBranch();
     return;
   }
   const items: Block[] = [];
@@ -266,6 +266,7 @@ function lowerBranch(
       ...located(walk.print, place, line),
     });
   }
+  noteBranch();
 }
 
 function isSingle(line: Line | undefined): boolean {

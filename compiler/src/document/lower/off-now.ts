@@ -9,8 +9,10 @@ import {
 } from '@baywright/language';
 import { type Block, type BlockOf, walkBlocks } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
+import { clockProse } from './clocks.js';
 import { capitalFirst } from './names.js';
 import type { Print } from './print.js';
+import { stopped } from './sentences.js';
 import { leadOf } from './sheets.js';
 import { titleOf } from './texts.js';
 import type { Walk } from './walk.js';
@@ -116,5 +118,7 @@ function torquesLeft(print: Print, facts: readonly StateFact[]): OffNow['torques
 /** Clocks of sealants that run, as sentences. */
 function bansAt(walk: Walk, facts: readonly StateFact[]): Prose[] {
   const wet = new Set(facts.filter(({ group }) => group === 'clock').map(({ thing }) => thing));
-  return walk.clocks.filter(({ part }) => wet.has(part)).map(({ told }) => [text(`${told}.`)]);
+  return walk.clocks
+    .filter(({ part }) => wet.has(part))
+    .map((clock) => stopped(clockProse(walk.print, clock)));
 }

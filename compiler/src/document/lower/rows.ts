@@ -40,7 +40,6 @@ export function lowerStatement(
   place: Place,
   out: Out,
   leading: Leading,
-  after: readonly Line[],
 ): RowAt | undefined {
   const { print } = walk;
   const { universe } = print.job;
@@ -63,7 +62,6 @@ export function lowerStatement(
   noteAids(walk, statement, when);
   if (statement.verb.word === 'wear') return lowerWear(walk, statement, here, out);
   const under = underOf(print, line.children, here);
-  const askers = [...line.children, ...after.slice(0, 1)].filter((one) => one.kind === 'if');
   const groups = isSplit(statement) ? statement.objects.map((object) => [object]) : [statement.objects];
   let last: RowAt | undefined;
   groups.forEach((objects, i) => {
@@ -80,7 +78,6 @@ export function lowerStatement(
         only,
         isLast ? under : undefined,
         i === 0 && k === 0,
-        askers,
       );
     });
   });
@@ -115,7 +112,6 @@ function oneRow(
   leading: Leading,
   under: Under | undefined,
   isFirst: boolean,
-  askers: readonly Line[],
 ): RowAt {
   const { print } = walk;
   const { verb, line } = statement;
@@ -146,7 +142,7 @@ function oneRow(
       });
     }
   }
-  const boxes = besidesOf(walk, statement, objects, place, at, stages, askers);
+  const boxes = besidesOf(walk, statement, objects, place, at, stages);
   noteFields(print, statement, objects);
   const clocks = clocksAt(
     walk,

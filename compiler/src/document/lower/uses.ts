@@ -35,6 +35,7 @@ export interface UsedTorque extends RowAt {
 
 export interface UsedReading extends RowAt {
   readonly reading?: string;
+  readonly places: number;
   readonly what: string;
   readonly limit: Prose;
   readonly unit?: string;

@@ -1,7 +1,7 @@
 // Where the lowering stands on its way through the work: the step and row it numbers, what the rows so far did, and
 // the rows that later lines speak of.
 import { NEVER, type Thing, textOf } from '@baywright/language';
-import type { Block, Change, Rail } from '../blocks.js';
+import type { Block, Change, Depends, Rail } from '../blocks.js';
 import type { Running } from './clocks.js';
 import { isEachSide, sideWord, thingPieces } from './names.js';
 import type { Place, Print, SidePrint } from './print.js';
@@ -18,6 +18,10 @@ export interface Walk {
   lead: SidePrint | undefined;
   /** Measurements and inspections by the name that `if` lines ask for. */
   readonly asked: Map<string, Asked>;
+  /** The limit that the box of a reading is about, by the box. */
+  readonly limits: Map<string, string>;
+  /** What follows the outcomes of rows. */
+  readonly branches: Branch[];
   /** Rows by verb and thing, for `since` and for clocks. */
   readonly done: Map<string, RowAt>;
   /** Clocks that rows started. */
@@ -33,12 +37,23 @@ export interface Asked extends RowAt {
   readonly limits: readonly LimitHere[];
 }
 
+/** Something is done for one outcome of a row. */
+export interface Branch {
+  readonly on: Depends;
+  /** The limit it asks about, where the row reads several. */
+  readonly limit: string | undefined;
+  /** Its first row; undefined where it only tells something. */
+  readonly to: RowAt | undefined;
+}
+
 export const newWalk = (print: Print): Walk => ({
   print,
   step: 0,
   rows: 0,
   lead: print.sides[0],
   asked: new Map(),
+  branches: [],
+  limits: new Map(),
   done: new Map(),
   acts: new Map(),
   clocks: [],

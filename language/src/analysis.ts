@@ -7,7 +7,7 @@ import { releaseFindings } from './checks/release.js';
 import type { Finding } from './diagnostics/define.js';
 import type { Analysis, Library, LibraryHost } from './library.js';
 import { bindFile } from './names/bind.js';
-import { jobOf } from './names/job.js';
+import { type Job, jobOf } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import { numberIn } from './register/issue-folder.js';
 import { runRules } from './rules/run-rules.js';
@@ -26,7 +26,7 @@ interface Read {
 
 export function createLibrary(host: LibraryHost, settings: Settings): Library {
   const reads = new Map<string, Read | undefined>();
-  const analyses = new Map<string, Analysis>();
+  const begun = new Map<string, Begun>();
   /** Lines of files that are being written. */
   const earlier = new Map<string, EarlierLines>();
   let numbers: Map<string, string> | undefined;
@@ -43,6 +43,27 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
     return result;
   };
 
+  const begin = (path: string): Begun | undefined => {
+    const known = begun.get(path);
+    if (known) return known;
+    const file = read(path);
+    if (!file) return undefined;
+    const job = jobOf(file.model, library);
+    const dependencies = dependenciesOf(job);
+    const steps = analyse(file, library, job, dependencies);
+    const own: Begun = { job, dependencies, steps, analysis: undefined };
+    begun.set(path, own);
+    return own;
+  };
+
+  const step = (path: string, own: Begun): void => {
+    // Taken back for the time of the step: what fails is begun anew when it is asked for again.
+    begun.delete(path);
+    const { done, value } = own.steps.next();
+    if (done) own.analysis = value;
+    begun.set(path, own);
+  };
+
   const library: Library = {
     host,
     settings,
@@ -55,58 +76,74 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
     tree: (path) => read(path)?.tree,
     syntaxFindings: (path) => read(path)?.findings ?? [],
     analyse(path) {
-      const known = analyses.get(path);
-      if (known) return known;
-      const file = read(path);
-      if (!file) return undefined;
-      const analysis = analyse(file, library);
-      analyses.set(path, analysis);
-      return analysis;
+      const own = begin(path);
+      while (own && !own.analysis) step(path, own);
+      return own?.analysis;
     },
+    advance(path) {
+      const own = begin(path);
+      if (own && !own.analysis) step(path, own);
+      return !own || own.analysis !== undefined;
+    },
+    job: (path) => begin(path)?.job,
     release(path) {
       reads.delete(path);
-      analyses.delete(path);
+      begun.delete(path);
       earlier.delete(path);
     },
     changed(path) {
       numbers = undefined;
       if (path === undefined) {
         reads.clear();
-        analyses.clear();
+        begun.clear();
         earlier.clear();
         return;
       }
       if (reads.delete(path) && !earlier.has(path)) earlier.set(path, new EarlierLines());
-      for (const [key, analysis] of analyses)
-        if (key === path || analysis.dependencies.includes(path)) analyses.delete(key);
+      for (const [key, { dependencies }] of begun)
+        if (key === path || dependencies.includes(path)) begun.delete(key);
     },
   };
   return library;
 }
 
-function analyse(file: Read, library: Library): Analysis {
+/** An analysis that was begun: what is known without running the work, and the steps that are left. */
+interface Begun {
+  readonly job: Job;
+  readonly dependencies: readonly string[];
+  readonly steps: Generator<undefined, Analysis>;
+  analysis: Analysis | undefined;
+}
+
+/** Whoever waits for an answer may ask in between: after each `yield` the rest can wait, or be left undone. */
+function* analyse(
+  file: Read,
+  library: Library,
+  job: Job,
+  dependencies: readonly string[],
+): Generator<undefined, Analysis> {
   const { model, tree, text } = file;
-  const job = jobOf(model, library);
   const rules = runRules(job, new Set(library.settings.starterRulesOff.map((r) => r.rule)));
   const run =
     model.kind === 'procedure' && model.work.length > 0 && canRun(job)
       ? runProcedure(job, rules.listen)
       : undefined;
+  yield;
+  const raw = [...file.findings, ...(run ? reportState(run) : [])];
+  yield;
+  if (run) raw.push(...rules.findings(thingsTold(run)));
   const input = { job, run, library, syntax: file.findings };
-  const raw = [
-    ...file.findings,
-    ...(run ? [...reportState(run), ...rules.findings(thingsTold(run))] : []),
-    ...CHECKS.flatMap((check) => check(input)),
-  ];
+  for (const check of CHECKS) {
+    yield;
+    raw.push(...check(input));
+  }
+  yield;
   const findings = acceptFindings(
     model,
     withoutEchoes(raw)
       .map((f) => severityOf(f, library.settings))
       .filter((f) => f !== undefined),
   );
-  const dependencies = job.scopes
-    .flatMap((s) => s.files.map((f) => f.path))
-    .concat(job.scope.missing.map((m) => m.path?.text ?? ''));
   return {
     path: model.path,
     text,
@@ -115,8 +152,15 @@ function analyse(file: Read, library: Library): Analysis {
     job,
     run,
     findings: sorted([...findings, ...releaseFindings(model, findings)]),
-    dependencies: [...new Set(dependencies)].filter((p) => p !== model.path),
+    dependencies,
   };
+}
+
+function dependenciesOf(job: Job): string[] {
+  const paths = job.scopes
+    .flatMap((s) => s.files.map((f) => f.path))
+    .concat(job.scope.missing.map((m) => m.path?.text ?? ''));
+  return [...new Set(paths)].filter((p) => p !== job.file.path);
 }
 
 /** Findings in the order of the text, graver first at one place. */

@@ -40,6 +40,10 @@ export interface Library extends Imports {
   readonly host: LibraryHost;
   readonly settings: Settings;
   analyse(path: string): Analysis | undefined;
+  /** Goes one step on with an analysis, a small part of the whole; true when it is ready, or there is no such file. */
+  advance(path: string): boolean;
+  /** What the names of a file mean, without running its work: a small part of an analysis. */
+  job(path: string): Job | undefined;
   tree(path: string): Tree | undefined;
   /** Syntax findings alone, for the quick half of checking while typing. */
   syntaxFindings(path: string): readonly Finding[];

@@ -10,14 +10,18 @@ import { manyOf, oneOf } from './kind-words.js';
 
 export const entryClauses: Check = ({ job: { file } }) =>
   file.things.flatMap((thing) =>
-    [...thing.clauses.values()].flat().flatMap(({ clause, line }) => {
-      const kinds = kindsWith(clause.word);
-      if (line.broken || kinds.includes(thing.kind)) return [];
-      const bare = clause.word === 'bare';
-      const span = bare
-        ? { start: clause.start, end: clause.end }
-        : { start: clause.wordSpan.start, end: clause.wordSpan.end };
-      return [report(file.path, thing, clause, kinds, span, bare ? wordFixes(file.path, thing, clause) : [])];
+    [...thing.clauses].flatMap(([word, list]) => {
+      const kinds = kindsWith(word);
+      if (kinds.includes(thing.kind)) return [];
+      return list.flatMap(({ clause, line }) => {
+        if (line.broken) return [];
+        const bare = word === 'bare';
+        const span = bare
+          ? { start: clause.start, end: clause.end }
+          : { start: clause.wordSpan.start, end: clause.wordSpan.end };
+        const fixes = bare ? wordFixes(file.path, thing, clause) : [];
+        return [report(file.path, thing, clause, kinds, span, fixes)];
+      });
     }),
   );
 

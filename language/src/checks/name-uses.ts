@@ -23,27 +23,26 @@ export interface NameUse {
     | { readonly form: 'prerequisite' | 'subject' | 'message' | 'event' };
 }
 
-const known = new WeakMap<Job, readonly NameUse[]>();
-
 /** All uses in the job's own file in the order written; lines with a finding of their own syntax are left out. */
-export function nameUses(job: Job): readonly NameUse[] {
-  const ready = known.get(job);
-  if (ready) return ready;
+export const nameUses = once((job: Job): readonly NameUse[] => {
   const uses: NameUse[] = [];
   const entries = new Map<Line, Thing>();
   for (const thing of job.file.things) if (thing.line) entries.set(thing.line, thing);
-  const stack: { line: Line; thing: Thing | undefined }[] = [...job.file.lines]
-    .reverse()
-    .map((line) => ({ line, thing: undefined }));
+  const stack: { line: Line; thing: Thing | undefined }[] = [];
+  const push = (lines: readonly Line[], thing: Thing | undefined): void => {
+    for (let i = lines.length - 1; i >= 0; i--) {
+      const line = lines[i];
+      if (line) stack.push({ line, thing: entries.get(line) ?? thing });
+    }
+  };
+  push(job.file.lines, undefined);
   for (let next = stack.pop(); next; next = stack.pop()) {
-    const { line } = next;
-    const thing = entries.get(line) ?? next.thing;
-    if (!line.broken) uses.push(...usesOf(line, thing, job));
-    for (const child of [...line.children].reverse()) stack.push({ line: child, thing });
+    const { line, thing } = next;
+    if (!line.broken) for (const use of usesOf(line, thing, job)) uses.push(use);
+    push(line.children, thing);
   }
-  known.set(job, uses);
   return uses;
-}
+});
 
 function usesOf(line: Line, thing: Thing | undefined, job: Job): NameUse[] {
   switch (line.kind) {

@@ -4,6 +4,7 @@
 import type { Job } from '../names/job.js';
 import { type BoundStatement, bindStatement } from '../names/statement.js';
 import type { Guard, Line, OperationLine, StepLine } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import type { TextEdit } from '../text/span.js';
 import { ALWAYS, type Condition } from '../variants/diagrams.js';
 
@@ -24,12 +25,8 @@ export interface WorkStatement extends WorkLine {
   readonly statement: BoundStatement;
 }
 
-const known = new WeakMap<Job, readonly WorkLine[]>();
-
 /** Every line of work of the job's own file in the order written, blocks before what stands in them. */
-export function workLines(job: Job): readonly WorkLine[] {
-  const ready = known.get(job);
-  if (ready) return ready;
+export const workLines = once((job: Job): readonly WorkLine[] => {
   const found: WorkLine[] = [];
   const stack: WorkLine[] = [];
   const push = (lines: readonly Line[], inside: Omit<WorkLine, 'line' | 'statement'>): void => {
@@ -46,14 +43,13 @@ export function workLines(job: Job): readonly WorkLine[] {
     found.push(item);
     push(item.line.children, item);
   }
-  known.set(job, found);
   return found;
-}
+});
 
 /** The statements among them. */
-export function workStatements(job: Job): readonly WorkStatement[] {
-  return workLines(job).filter((l): l is WorkStatement => l.statement !== undefined);
-}
+export const workStatements = once((job: Job): readonly WorkStatement[] =>
+  workLines(job).filter((l): l is WorkStatement => l.statement !== undefined),
+);
 
 function within(job: Job, line: Line, inside: Omit<WorkLine, 'line' | 'statement'>): WorkLine {
   const guard = guardOf(line);

@@ -8,6 +8,7 @@ import {
   digitsFor,
   formatNumber,
   implausible,
+  type Measure,
   type QuantityUse,
   type Rational,
   roundTo,
@@ -22,11 +23,24 @@ export const quantities: Check = ({ job }) => {
   const { file } = job;
   const found: Finding[] = [];
   for (const quantity of writtenQuantities(file)) {
-    const fault = faultOf(quantity, file.path, file.tree.text) ?? implausibleFault(quantity, job);
+    const fault = writtenFault(quantity, job) ?? implausibleFault(quantity, job);
     if (fault) found.push(fault);
   }
   return found;
 };
+
+/** Measures that were found well written, with what their place wanted: a line keeps its measure when it moves. */
+const sound = new WeakMap<Measure, Pick<WrittenQuantity['expected'], 'kinds'> & { isLimit: boolean }>();
+
+function writtenFault(quantity: WrittenQuantity, { file }: Job): Finding | undefined {
+  const { node, expected, thing } = quantity;
+  const isLimit = thing?.kind === 'limit';
+  const known = node.measure && sound.get(node.measure);
+  if (known && known.kinds === expected.kinds && known.isLimit === isLimit) return undefined;
+  const fault = faultOf(quantity, file.path, file.tree.text);
+  if (!fault && node.measure) sound.set(node.measure, { kinds: expected.kinds, isLimit });
+  return fault;
+}
 
 function implausibleFault(quantity: WrittenQuantity, job: Job): Finding | undefined {
   const { node } = quantity;

@@ -11,8 +11,9 @@ import {
 import { tighteningCount } from '../names/figures.js';
 import type { BoundStatement } from '../names/statement.js';
 import type { Clause } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
-import type { ClauseSlot } from '../vocabulary/verb.js';
+import type { ClauseSlot, VerbDef } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
 import { manyOf } from './kind-words.js';
 import { kindsOn } from './name-uses.js';
@@ -43,11 +44,12 @@ function faultsOf(statement: BoundStatement): Finding[] {
   }
   const found: Finding[] = [];
   for (const item of line.items) {
+    if (!item.count || verb.takesCount === true) continue;
     // More than there are is a fault of its own.
     const isTooMany = objects.some(
       (each) => each.item === item && each.thing && (each.count ?? 0) > tighteningCount(each.thing),
     );
-    if (item.count && verb.takesCount !== true && !isTooMany) {
+    if (!isTooMany) {
       const span = { start: item.count.start, end: item.name.start };
       const fix: Fix = { title: 'Take the count out', edits: [{ file, span, text: '' }], preferred: true };
       found.push(
@@ -71,12 +73,8 @@ function faultsOf(statement: BoundStatement): Finding[] {
       );
     else found.push(...formFaults(statement, clause, slot));
   }
-  for (const [word, slot] of [['bare', verb.bare] as const, ...Object.entries(verb.clauses)]) {
-    if (
-      !slot?.required ||
-      clauses.some((clause) => (word === 'bare' ? isBare(clause) : clause.word === word))
-    )
-      continue;
+  for (const [word, slot] of requiredBy(verb)) {
+    if (clauses.some((clause) => (word === 'bare' ? isBare(clause) : clause.word === word))) continue;
     const said = word === 'bare' ? (slot.quantity?.[0] ?? 'amount') : word;
     found.push(
       finding(clauseMissing, at(line.verb, [askFix(statement, word)]), {
@@ -87,6 +85,13 @@ function faultsOf(statement: BoundStatement): Finding[] {
   }
   return found;
 }
+
+/** The clauses a verb cannot do without. */
+const requiredBy = once((verb: VerbDef): readonly (readonly [string, ClauseSlot])[] =>
+  [['bare', verb.bare] as const, ...Object.entries(verb.clauses)].flatMap(([word, slot]) =>
+    slot?.required ? [[word, slot] as const] : [],
+  ),
+);
 
 /** `side left` behind a statement would leave the other side undone and is meant as a guard. */
 function sideAsGuard({ verb, file }: BoundStatement, clause: Clause): Finding {

@@ -35,66 +35,69 @@ export const writtenQuantities = once((file: FileModel): readonly WrittenQuantit
   const found: WrittenQuantity[] = [];
   const entries = new Map<Line, Thing>();
   for (const thing of file.things) if (thing.line) entries.set(thing.line, thing);
-  const stack = [...file.lines].reverse().map((line) => ({
-    line,
-    thing: undefined as Thing | undefined,
-    statement: undefined as StatementLine | undefined,
-  }));
+  const stack: Inside[] = [];
+  const push = (lines: readonly Line[], thing?: Thing, statement?: StatementLine): void => {
+    for (let i = lines.length - 1; i >= 0; i--) {
+      const line = lines[i];
+      if (line) stack.push({ line, thing: entries.get(line) ?? thing, statement });
+    }
+  };
+  push(file.lines);
   for (let next = stack.pop(); next; next = stack.pop()) {
-    const { line } = next;
-    const thing = entries.get(line) ?? next.thing;
+    const { line, thing } = next;
     const statement = line.kind === 'statement' ? line : next.statement;
-    if (!line.broken) found.push(...quantitiesOf(line, thing, statement));
-    for (const child of [...line.children].reverse()) stack.push({ line: child, thing, statement });
+    if (!line.broken) addQuantities(found, { line, thing, statement });
+    push(line.children, thing, statement);
   }
   return found;
 });
 
-/** The quantities of one line alone. */
-function quantitiesOf(
-  line: Line,
-  thing: Thing | undefined,
-  statement: StatementLine | undefined,
-): WrittenQuantity[] {
-  const at = { line, thing, statement, spec: undefined, stage: 0 };
-  const one = (node: MeasureNode | undefined, word: string, expected: Expected): WrittenQuantity[] =>
-    node ? [{ ...at, node, word, expected }] : [];
+/** A line with the entry and the statement it stands in. */
+interface Inside {
+  readonly line: Line;
+  readonly thing: Thing | undefined;
+  readonly statement: StatementLine | undefined;
+}
+
+/** Adds the quantities of one line alone. Every check of every edit starts here: no arrays are made on the way. */
+function addQuantities(found: WrittenQuantity[], { line, thing, statement }: Inside): void {
+  const one = (node: MeasureNode | undefined, word: string, expected: Expected): void => {
+    if (node) found.push({ line, thing, statement, spec: undefined, stage: 0, node, word, expected });
+  };
   switch (line.kind) {
     case 'labour':
-      return one(line.time, 'labour', A_TIME);
+      one(line.time, 'labour', A_TIME);
+      break;
     case 'repeat':
-      return one(line.times, 'repeat', A_COUNT);
+      one(line.times, 'repeat', A_COUNT);
+      break;
     case 'clip':
-      return one(line.at, 'clip', A_TIME);
+      one(line.at, 'clip', A_TIME);
+      break;
     case 'rule':
-      return line.clauses.flatMap((clause) => {
-        if (clause.word === 'require') return one(clause.wait, 'wait', A_TIME);
+      for (const clause of line.clauses) {
+        if (clause.word === 'require') one(clause.wait, 'wait', A_TIME);
         const target = 'pattern' in clause ? clause.pattern?.target : undefined;
-        return target?.form === 'any' ? one(target.over, 'over', A_MASS) : [];
-      });
+        if (clause.word !== 'require' && target?.form === 'any') one(target.over, 'over', A_MASS);
+      }
+      break;
     case 'statement':
     case 'clauses':
-    case 'prerequisite': {
-      const verb = statement ? VERB_BY_WORD.get(statement.verb.text) : undefined;
-      return line.clauses.flatMap(({ word, spec }) => {
-        if (!spec) return [];
+    case 'prerequisite':
+      for (const { word, spec } of line.clauses) {
+        if (!spec) continue;
         const expected = statement
-          ? expectedInStatement(verb, word)
+          ? expectedInStatement(VERB_BY_WORD.get(statement.verb.text), word)
           : line.kind === 'prerequisite' || thing
             ? expectedInEntry(word)
             : ANYTHING;
-        return spec.stages.map(({ measure }, stage) => ({
-          ...at,
-          node: measure,
-          word,
-          expected,
-          spec,
-          stage,
-        }));
-      });
-    }
+        spec.stages.forEach(({ measure }, stage) => {
+          found.push({ line, thing, statement, spec, stage, node: measure, word, expected });
+        });
+      }
+      break;
     default:
-      return [];
+      break;
   }
 }
 

@@ -1,4 +1,4 @@
-// What is asked of the same object again and again is worked out once.
+// What is asked of the same object or text again and again is worked out once.
 
 /** A function that works its answer out once for each object, and forgets it with the object. The answer must not be changed. */
 export function once<Key extends object, Value>(work: (key: Key) => Value): (key: Key) => Value {
@@ -8,6 +8,23 @@ export function once<Key extends object, Value>(work: (key: Key) => Value): (key
     if (answer === undefined) {
       answer = { value: work(key) };
       known.set(key, answer);
+    }
+    return answer.value;
+  };
+}
+
+/** More texts than a library has of threads and classes; past it, all are forgotten. */
+const MOST_TEXTS = 2000;
+
+/** A function that works its answer out once for each text. The answer must not be changed. */
+export function onceForText<Value>(work: (text: string) => Value): (text: string) => Value {
+  const known = new Map<string, { readonly value: Value }>();
+  return (text) => {
+    let answer = known.get(text);
+    if (answer === undefined) {
+      if (known.size >= MOST_TEXTS) known.clear();
+      answer = { value: work(text) };
+      known.set(text, answer);
     }
     return answer.value;
   };

@@ -1,4 +1,5 @@
 /** Head sizes that go with a thread, threads that a head size suggests, and pairs no common table has. */
+import { once } from '../text/once.js';
 import { INCH_HEADS, METRIC_HEADS, SOCKET_KEYS } from './head-tables.js';
 import { HEXALOBULAR } from './hexalobular-tables.js';
 import { type SourceKey, sourceTitle } from './sources.js';
@@ -18,7 +19,7 @@ export interface HeadSize {
 }
 
 /** Hexagon heads and keys in use for a thread; empty for pipe threads and diameters without a table. */
-export function headSizes(thread: Thread): readonly HeadSize[] {
+export const headSizes = once((thread: Thread): readonly HeadSize[] => {
   if (thread.system === 'metric') {
     return [...METRIC_HEADS, SOCKET_KEYS].flatMap((f) =>
       (f.sizes[thread.diameterMm] ?? []).map((mm) => ({
@@ -39,7 +40,7 @@ export function headSizes(thread: Thread): readonly HeadSize[] {
       source: f.source,
     })),
   );
-}
+});
 
 /** A pair that no table has: what the tables give for the thread, and what threads the head suggests. */
 export interface OddHead {

@@ -1,4 +1,5 @@
 /** Reads strength classes (`8.8`, `grade 8`, `A2-70`, nut `class 10`) and gives their stresses for a thread. */
+import { onceForText } from '../text/once.js';
 import { type SourceKey, sourceTitle } from './sources.js';
 import {
   ISO_CLASSES,
@@ -42,6 +43,15 @@ export interface Strength {
  * bolt. Source: ISO 898-1, ISO 898-2, SAE J429, ISO 3506-1.
  */
 export function readClass(text: string, word?: 'class' | 'grade'): StrengthClass | ClassProblem {
+  return word === undefined ? classRead(text, word) : READ_BEHIND[word](text);
+}
+
+const READ_BEHIND = {
+  class: onceForText((text) => classRead(text, 'class')),
+  grade: onceForText((text) => classRead(text, 'grade')),
+};
+
+function classRead(text: string, word: 'class' | 'grade' | undefined): StrengthClass | ClassProblem {
   const match = /^(?:(?:property )?(class|grade|gr\.?|sae)\s*)?(?:sae )?(.+)$/i.exec(
     text.trim().replace(/,/g, '.'),
   );

@@ -2,6 +2,7 @@
  * Reads a thread designation the way a workshop writes it (`M12x1.75`, `1/2-13 UNC`, `#10-32`, `1/4-18 NPT`,
  * `G1/4`) and gives its diameter, pitch and stress area.
  */
+import { onceForText } from '../text/once.js';
 import type { SourceKey } from './sources.js';
 import {
   METRIC_FINE_ONLY,
@@ -48,7 +49,7 @@ export interface ThreadProblem {
  * Reads a thread. A pitch the standard does not list still gives a thread, with `known: false` and the nearest
  * listed one; text that cannot be a thread gives a problem. Source: ISO 261, ASME B1.1, ASME B1.20.1, ISO 228-1.
  */
-export function readThread(text: string): Thread | ThreadProblem {
+export const readThread = onceForText((text: string): Thread | ThreadProblem => {
   const leftHand = /[\s-]LH\s*$/i.test(text);
   const plain = text
     .replace(/[\s-]LH\s*$/i, '')
@@ -66,7 +67,7 @@ export function readThread(text: string): Thread | ThreadProblem {
       problem: `“${text.trim()}” is not a thread; write it as M12x1.75, 1/2-13 UNC, 1/4-18 NPT or G1/4`,
     }
   );
-}
+});
 
 /** Tells a thread from a problem. */
 export function isThread(value: Thread | ThreadProblem): value is Thread {

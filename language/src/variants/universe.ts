@@ -13,6 +13,15 @@ export interface Axis {
   readonly kind: 'vehicle' | 'option' | 'year' | 'side' | 'outcome';
 }
 
+/** The words in which variants are said in another language than that of findings. */
+export interface VariantWords {
+  /** With its spaces: ` and `. */
+  readonly and: string;
+  readonly or: string;
+  /** `axle heavy`, for one value of an axis or for several. */
+  term(axis: Axis, values: readonly string[]): string;
+}
+
 /** Why a guard term has no meaning here. */
 export interface GuardProblem {
   readonly term: GuardTerm;
@@ -31,7 +40,7 @@ export interface Universe {
   /** Adds an axis for the outcome of a test. */
   outcome(name: string, values: readonly string[]): Axis;
   /** The condition in words within the domain; undefined when it holds on all combinations. */
-  words(condition: Condition): string | undefined;
+  words(condition: Condition, said?: VariantWords): string | undefined;
   /** The condition as the terms of one `when`: `axle heavy and side left`. Empty when it always holds, undefined when one guard cannot say it. */
   guardText(condition: Condition): string | undefined;
   axis(name: string): Axis | undefined;
@@ -161,13 +170,15 @@ export function universeOf(
     condition,
     outcome: (name, values) => add(name, values, 'outcome'),
     axis: (name) => byName.get(name),
-    words: (c) => wordsOf(diagrams, axes, c, domain),
+    words: (c, said = FINDING_WORDS) => wordsOf(diagrams, axes, c, domain, said),
     guardText(c) {
       if (diagrams.implies(domain, c)) return '';
       const terms = coverOf(diagrams, c, domain);
       const [only] = terms;
       if (!only || terms.length > 1) return undefined;
-      return [...only.keys()].some((v) => axes[v]?.kind === 'outcome') ? undefined : termWords(axes, only);
+      return [...only.keys()].some((v) => axes[v]?.kind === 'outcome')
+        ? undefined
+        : termWords(axes, only, FINDING_WORDS);
     },
   };
 }
@@ -223,19 +234,30 @@ function wordsOf(
   axes: readonly Axis[],
   condition: Condition,
   domain: Condition,
+  said: VariantWords,
 ): string | undefined {
   if (d.implies(domain, condition)) return undefined;
   const terms = coverOf(d, condition, domain);
-  return terms.map((t) => termWords(axes, t)).join('; or ');
+  return terms.map((t) => termWords(axes, t, said)).join(`;${said.or}`);
 }
 
-function termWords(axes: readonly Axis[], term: Term): string {
+const FINDING_WORDS: VariantWords = {
+  and: ' and ',
+  or: ' or ',
+  term: (axis, values) => `${axis.name} ${values.join(' or ')}`,
+};
+
+function termWords(axes: readonly Axis[], term: Term, said: VariantWords): string {
   const parts: string[] = [];
   for (const [variable, values] of [...term].sort((a, b) => a[0] - b[0])) {
     const axis = axes[variable];
     if (!axis) continue;
-    const names = values.map((v) => axis.values[v] ?? '').join(' or ');
-    parts.push(`${axis.name} ${names}`);
+    parts.push(
+      said.term(
+        axis,
+        values.map((v) => axis.values[v] ?? ''),
+      ),
+    );
   }
-  return parts.join(' and ');
+  return parts.join(said.and);
 }

@@ -5,8 +5,8 @@ import type { Ban } from '../document.js';
 import { type Prose, text } from '../inline.js';
 import { clockProse, type Running } from './clocks.js';
 import { lineProse } from './line-words.js';
+import { translated } from './print.js';
 import { stopped } from './sentences.js';
-import { translated } from './texts.js';
 import type { RowAt } from './uses.js';
 import type { Walk } from './walk.js';
 

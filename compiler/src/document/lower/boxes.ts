@@ -16,7 +16,7 @@ import { capitalFirst } from './names.js';
 import type { Place, Print } from './print.js';
 import { type LimitHere, limitsAt } from './readings.js';
 import { orderWord } from './sentences.js';
-import { titleOf } from './texts.js';
+import { titleOf, written } from './texts.js';
 import { notesOfSources, torqueBoxes } from './torque-box.js';
 import type { RowAt } from './uses.js';
 import type { Walk } from './walk.js';
@@ -149,10 +149,11 @@ function inspectionBoxes(
   const what = objects.map(({ thing, item }) => (thing ? titleOf(print, thing) : item.name.text)).join(', ');
   const asked = statement.line.children.flatMap((line) =>
     line.kind === 'text' && (line.word === 'reject' || line.word === 'expect')
-      ? [line.prose?.text ?? '']
+      ? [written(print, statement.file, line.prose?.text ?? '')]
       : [],
   );
-  print.uses.readings.push({ ...at, places: 1, what: capitalFirst(what), limit: [text(asked.join('; '))] });
+  const limit = asked.flatMap((words, i) => (i === 0 ? words : [text('; '), ...words]));
+  print.uses.readings.push({ ...at, places: 1, what: capitalFirst(what), limit });
   return {
     ...NONE,
     beside: [
@@ -196,7 +197,7 @@ function waitBoxes(walk: Walk, statement: BoundStatement, at: RowAt): Boxes {
         sense: 'at least',
         seconds: Math.round(minutes * 60),
         length: figureOf(node.measure, print.language),
-        name: name.toLowerCase(),
+        name: print.language === 'de' ? name : name.toLowerCase(),
         ...(from ? { from } : {}),
       },
     ],

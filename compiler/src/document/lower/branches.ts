@@ -1,7 +1,7 @@
 // The condition of a branch in words, with the line it asks about, and what the page needs to strike it out.
 import { type Line, type PhraseId, phrase } from '@baywright/language';
 import type { Depends } from '../blocks.js';
-import { type Prose, text } from '../inline.js';
+import { type Prose, plain, text } from '../inline.js';
 import { lineProse } from './line-words.js';
 import type { RowAt } from './uses.js';
 import type { Asked, Walk } from './walk.js';
@@ -38,13 +38,10 @@ function askedBy(walk: Walk, line: IfLine, row: RowAt | undefined): Asked | unde
 /** The end of the limit that the test is about; undefined where it differs by vehicle or is not known. */
 function boundOf(asked: Asked, test: NonNullable<IfLine['test']>): string | undefined {
   const [limit, ...others] = asked.limits;
-  const unit = limit?.units[0]?.label;
-  if (!limit || others.length > 0 || unit === undefined) return undefined;
-  if (test === 'below') return limit.low === undefined ? undefined : `${limit.low}\u00a0${unit}`;
-  if (test === 'above') return limit.high === undefined ? undefined : `${limit.high}\u00a0${unit}`;
-  return limit.low !== undefined && limit.high !== undefined
-    ? `${limit.low} … ${limit.high}\u00a0${unit}`
-    : undefined;
+  if (!limit || others.length > 0) return undefined;
+  if (test === 'below') return limit.ends.low;
+  if (test === 'above') return limit.ends.high;
+  return limit.low !== undefined && limit.high !== undefined ? plain(limit.limit) : undefined;
 }
 
 /** Which outcome the branch waits for; undefined where no row decides. */

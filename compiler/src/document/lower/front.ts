@@ -4,11 +4,12 @@ import type { Block, BlockOf } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
 import { identityOf, openQuestions, sideText, signedText } from './identity.js';
 import { minutesText, quantityInline } from './measures.js';
-import { capitalFirst, sideWord } from './names.js';
+import { capitalFirst } from './names.js';
 import { needGroups } from './needs.js';
 import { type Print, sourceOf } from './print.js';
 import { titleOf, written } from './texts.js';
 import { holding } from './torques.js';
+import { optionText, sideWord, valueText } from './variant-words.js';
 
 export function frontBlocks(print: Print): Block[] {
   const { language } = print;
@@ -98,7 +99,7 @@ function beforeStart(print: Print): Prose[] {
     const thing = print.job.scope.resolve(line.name.text);
     if (thing?.kind === 'tool') return [];
     const name = thing ? titleOf(print, thing) : line.name.text;
-    const value = line.value ? `: ${line.value.text}` : '';
+    const value = line.value ? `: ${valueText(print, thing, line.value.text)}` : '';
     const figures = line.clauses.flatMap(({ spec }): Prose => {
       const measure = spec?.stages[0]?.measure.measure;
       return measure ? [text(', '), quantityInline(measure, print)] : [];
@@ -122,7 +123,11 @@ export function appliesText(print: Print): string {
     );
     const guard =
       line.guard?.terms.map((term) =>
-        `${term.option.text} ${term.values.map((value) => value.text).join(', ')}`.trim(),
+        optionText(
+          print,
+          term.option.text,
+          term.values.map((value) => value.text),
+        ).trim(),
       ) ?? [];
     const years =
       from === undefined
@@ -178,7 +183,7 @@ function otherPrints(print: Print): string {
   const options = universe.axes.flatMap((axis) => {
     const chosen = print.choice.option[axis.name];
     return axis.kind === 'option' && chosen !== undefined
-      ? axis.values.filter((value) => value !== chosen).map((value) => `${axis.name} ${value}`)
+      ? axis.values.filter((value) => value !== chosen).map((value) => optionText(print, axis.name, [value]))
       : [];
   });
   const all = [...sides, ...options];

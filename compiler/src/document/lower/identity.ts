@@ -1,9 +1,9 @@
 // What every page says about itself: number, revision, status, side and options of the print.
 import { type Analysis, dayInWords, phrase, phraseText, STATUSES } from '@baywright/language';
 import type { Identity } from '../document.js';
-import { capitalFirst, sideWord } from './names.js';
-import type { Print } from './print.js';
-import { translated } from './texts.js';
+import { capitalFirst } from './names.js';
+import { type Print, translated } from './print.js';
+import { optionText, sideWord } from './variant-words.js';
 
 export function identityOf(print: Print): Identity {
   const { model } = print.analysis;
@@ -12,7 +12,9 @@ export function identityOf(print: Print): Identity {
   const number = latest?.number?.value;
   const status = STATUSES.find((known) => known === model.status?.status?.text) ?? 'draft';
   const side = sideText(print);
-  const options = Object.entries(print.choice.option).map(([name, value]) => `${name} ${value}`);
+  const options = Object.entries(print.choice.option).map(([name, value]) =>
+    optionText(print, name, [value]),
+  );
   return {
     number: model.number ?? '?',
     title: translated(print, print.analysis.path, model.title),

@@ -6,12 +6,13 @@ import { type Prose, text } from '../inline.js';
 import { located, lowerClip, lowerMessage, lowerNote, lowerPicture } from './asides.js';
 import { branchHeading, dependsOf } from './branches.js';
 import { capitalFirst } from './names.js';
-import { type Place, variantWords } from './print.js';
+import type { Place } from './print.js';
 import { type Leading, lowerStatement, unreadRow } from './rows.js';
 import { stopped } from './sentences.js';
 import { runsBySide } from './sides.js';
 import { written } from './texts.js';
 import type { RowAt } from './uses.js';
+import { variantWords } from './variant-words.js';
 import { comingRow, nextRow, type Out, railNow, type Walk } from './walk.js';
 
 /** Adds the blocks of some lines; `leading` is what a branch of one line says before it. */

@@ -12,6 +12,7 @@ import {
 } from '@baywright/language';
 import type { Print, SidePrint } from './print.js';
 import { titleOf } from './texts.js';
+import { sideWord } from './variant-words.js';
 
 export interface Naming {
   readonly strong?: boolean;
@@ -88,10 +89,4 @@ export function capitalFirst(words: string): string {
 export function isEachSide(thing: Thing): boolean {
   if (hasClause(thing, 'once')) return false;
   return hasClause(thing, 'each side') || perSideByDefault(thing.kind) === 'each side';
-}
-
-export function sideWord(print: Print, word: string | undefined): string {
-  if (word === 'left') return phrase('side-left', print.language);
-  if (word === 'right') return phrase('side-right', print.language);
-  return word ?? '';
 }

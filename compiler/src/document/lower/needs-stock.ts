@@ -19,11 +19,12 @@ import type { NeedRow } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
 import { gradeText } from './grades.js';
 import { measureProse, quantityInline } from './measures.js';
-import { capitalFirst, sideWord } from './names.js';
+import { capitalFirst } from './names.js';
 import { listTitles, rowsProse, strong } from './need-words.js';
 import type { Print } from './print.js';
 import { partNumber, titleOf } from './texts.js';
 import type { UsedAmount } from './uses.js';
+import { sideWord } from './variant-words.js';
 
 /** Parts fitted new, with numbers by side and how many for the sides of this print. */
 export function freshRows(print: Print, maybe: boolean): NeedRow[] {

@@ -107,18 +107,13 @@ export function sourceOf(print: Print, file: string, offset: number): SourceRef 
   return { file, line };
 }
 
-/**
- * What sets some combinations apart among those of a place, in words; undefined where they are all of them. Ways in
- * which the place differs from other prints are not said again.
- */
-export function variantWords(print: Print, when: Condition, within: Condition): string | undefined {
-  const { universe } = print.job;
-  const { diagrams } = universe;
-  if (diagrams.implies(within, when)) return undefined;
-  let said = diagrams.and(when, within);
-  for (const { variable } of universe.axes) {
-    const without = diagrams.forget(said, variable.index);
-    if (diagrams.and(without, within) === diagrams.and(said, within)) said = without;
-  }
-  return universe.words(said);
+/** The text in the language of the print; as written, and noted as missing, where there is no translation. */
+export function translated(print: Print, file: string, source: string): string {
+  if (print.language === print.shelf.settings.languages[0] || source.trim() === '') return source;
+  const found = print.shelf.translations?.(file, print.language)?.get(source);
+  if (found !== undefined && found !== '') return found;
+  const missing = print.untranslated.get(file) ?? new Set<string>();
+  missing.add(source);
+  print.untranslated.set(file, missing);
+  return source;
 }

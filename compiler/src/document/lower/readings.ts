@@ -9,7 +9,6 @@ import {
   limitsOf,
   type Measure,
   otherSystem,
-  phrase,
   phraseText,
   type Rational,
   type Thing,
@@ -28,6 +27,8 @@ export interface LimitHere {
   readonly units: readonly ReadingUnit[];
   readonly low?: string;
   readonly high?: string;
+  /** The ends as they are printed: `22,0 mm` in German. */
+  readonly ends: { readonly low?: string; readonly high?: string };
   /** `at least 22.0 mm`. */
   readonly limit: Prose;
   readonly fresh?: Prose;
@@ -59,14 +60,23 @@ function limitOf(
   const per = all.find((clause) => clause.word === 'per')?.raw?.text;
   const bounds = own.map((clause) => ({ clause, measure: clause.spec?.stages[0]?.measure.measure }));
   const first = bounds[0]?.measure;
-  if (!first) return { variant, units: [], limit: [text('?')], per };
+  if (!first) return { variant, units: [], ends: {}, limit: [text('?')], per };
   const { unit } = first;
   let [low, high]: [string | undefined, string | undefined] = [undefined, undefined];
+  const printed: { low?: string; high?: string } = {};
+  const end = (value: Rational, { digits }: Measure): string =>
+    `${formatNumber(value, digits, { language: print.language, style: 'print' })}\u00a0${unit.symbol}`;
   for (const { clause, measure } of bounds) {
     if (!measure) continue;
     const ends = limitsOf(measure);
-    if (clause.word !== 'at most' && ends.low) low = exact(ends.low, measure.digits);
-    if (clause.word !== 'at least' && ends.high) high = exact(ends.high, measure.digits);
+    if (clause.word !== 'at most' && ends.low) {
+      low = exact(ends.low, measure.digits);
+      printed.low = end(ends.low, measure);
+    }
+    if (clause.word !== 'at least' && ends.high) {
+      high = exact(ends.high, measure.digits);
+      printed.high = end(ends.high, measure);
+    }
   }
   const fresh = all.find((clause) => clause.word === 'new')?.spec?.stages[0]?.measure.measure;
   const said = (turn: (measure: Measure) => Measure): string =>
@@ -84,6 +94,7 @@ function limitOf(
     units: [{ label: unit.symbol, times: ['1', '1'] }, ...(other ? [readingUnit(other, unit)] : [])],
     ...(low === undefined ? {} : { low }),
     ...(high === undefined ? {} : { high }),
+    ends: printed,
     limit: [text(`${said((measure) => measure)}${variant === undefined ? '' : ` (${variant})`}`)],
     ...(fresh ? { fresh: [text(newText(fresh))] } : {}),
     ...(other
@@ -117,11 +128,3 @@ function readingUnit(unit: Unit, into: Unit): ReadingUnit {
 /** Exact decimal text with at least the digits that were written: `22.0`. */
 const exact = (value: Rational, digits: Digits): string =>
   formatNumber(value, digits, { language: 'en', style: 'source' }).replaceAll(' ', '');
-
-/** `below 22.0 mm` in words for the heading of a branch, from the limit that is printed. */
-export function limitName(print: Print, limit: LimitHere | undefined): string {
-  const first = limit?.limit[0];
-  return first?.kind === 'text' && first.text !== '?'
-    ? first.text.replace(/^(?:at least|at most) /, '')
-    : phrase('limit', print.language).toLowerCase();
-}

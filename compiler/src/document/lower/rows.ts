@@ -17,11 +17,12 @@ import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
 import { isEachSide } from './names.js';
-import { type Place, type SidePrint, variantWords } from './print.js';
+import type { Place, SidePrint } from './print.js';
 import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
 import { partNumber, written } from './texts.js';
 import { note, type RowAt } from './uses.js';
+import { variantWords } from './variant-words.js';
 import { changesSince, comingRow, nextRow, type Out, openNow, railNow, sidesOf, type Walk } from './walk.js';
 import { lowerWear } from './wear.js';
 

@@ -17,6 +17,7 @@ import { plain, text } from '../inline.js';
 import { quantityInline } from './measures.js';
 import { itemPieces, type Naming, smallFirst, thingPieces } from './names.js';
 import type { Print, SidePrint } from './print.js';
+import { valueText } from './variant-words.js';
 
 export interface SentenceOptions {
   readonly side: SidePrint | undefined;
@@ -47,8 +48,11 @@ export function sentence(
       ),
       language,
     );
-    const value = objects.map((object) => object.value).find((word) => word !== undefined);
-    if (value !== undefined) slots.value = [{ thing: 'value', text: value, strong: true }];
+    const valued = objects.find(({ value }) => value !== undefined);
+    if (valued?.value !== undefined) {
+      const value = valueText(print, valued.thing, valued.value);
+      slots.value = [{ thing: 'value', text: value, strong: true }];
+    }
   }
   for (const clause of statement.clauses) {
     if (options.without?.has(clause.word)) continue;

@@ -3,10 +3,10 @@ import { type Line, listPieces, phrase, phraseText, SECTION_BY_WORD, textOf } fr
 import type { Block, BlockOf } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
 import { lowerLines, performed } from './lines.js';
-import { sideWord, smallFirst } from './names.js';
-import { type Place, type Print, type SidePrint, sourceOf, variantWords } from './print.js';
+import { smallFirst } from './names.js';
+import { type Place, type Print, type SidePrint, sourceOf, translated } from './print.js';
 import { atSide, touches } from './sides.js';
-import { translated } from './texts.js';
+import { sideWord, variantWords } from './variant-words.js';
 import { openNow, railNow, thingName, type Walk } from './walk.js';
 
 /** One step to be, with the lines it holds. */

@@ -4,18 +4,8 @@ import type { Prose } from '../inline.js';
 import { text } from '../inline.js';
 import { readProse } from '../prose.js';
 import { quantityInline } from './measures.js';
-import { type Print, variantWords } from './print.js';
-
-/** The text in the language of the print; as written, and noted as missing, where there is no translation. */
-export function translated(print: Print, file: string, source: string): string {
-  if (print.language === print.shelf.settings.languages[0] || source.trim() === '') return source;
-  const found = print.shelf.translations?.(file, print.language)?.get(source);
-  if (found !== undefined && found !== '') return found;
-  const missing = print.untranslated.get(file) ?? new Set<string>();
-  missing.add(source);
-  print.untranslated.set(file, missing);
-  return source;
-}
+import { type Print, translated } from './print.js';
+import { variantWords } from './variant-words.js';
 
 /** What a technician reads after a colon. */
 export function written(print: Print, file: string, source: string): Prose {

@@ -20,9 +20,10 @@ import type { Prose } from '../inline.js';
 import { text } from '../inline.js';
 import { quantityOf } from './measures.js';
 import { capitalFirst } from './names.js';
-import { type Place, type Print, variantWords } from './print.js';
+import type { Place, Print } from './print.js';
 import { orderWord } from './sentences.js';
 import { titleOf } from './texts.js';
+import { variantWords } from './variant-words.js';
 
 /** One torque that may hold at a line. */
 export interface TorqueHere {

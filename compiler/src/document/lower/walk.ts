@@ -3,11 +3,12 @@
 import { NEVER, type Thing, textOf } from '@baywright/language';
 import type { Block, Change, Depends, Rail } from '../blocks.js';
 import type { Running } from './clocks.js';
-import { isEachSide, sideWord, thingPieces } from './names.js';
+import { isEachSide, thingPieces } from './names.js';
 import type { Place, Print, SidePrint } from './print.js';
 import type { LimitHere } from './readings.js';
 import type { Open } from './trace.js';
 import type { RowAt } from './uses.js';
+import { sideWord } from './variant-words.js';
 
 export interface Walk {
   readonly print: Print;

@@ -308,6 +308,7 @@ export const DE: PhraseTable = {
   filter: 'Suchen nach Nummer, Fahrzeug, Teil, Werkzeug oder Beanstandung',
   'no-match': 'Keine Anleitung passt.',
   'guides-title': 'Anleitungen der Werkstatt',
+  'model-year': 'Modelljahr',
   // Dates
   day: '{day}. {month} {year}',
   'month-1': 'Januar',

@@ -308,6 +308,7 @@ export const EN = {
   filter: 'Search by number, vehicle, part, tool or complaint',
   'no-match': 'No guide matches.',
   'guides-title': 'Guides of the shop',
+  'model-year': 'year',
   // Dates
   day: '{day} {month} {year}',
   'month-1': 'January',

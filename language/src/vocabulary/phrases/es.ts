@@ -309,6 +309,7 @@ export const ES: PhraseTable = {
   filter: 'Buscar por número, vehículo, pieza, herramienta o avería',
   'no-match': 'Ninguna guía coincide.',
   'guides-title': 'Guías del taller',
+  'model-year': 'año',
   // Dates
   day: '{day} de {month} de {year}',
   'month-1': 'enero',

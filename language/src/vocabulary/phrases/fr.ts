@@ -310,6 +310,7 @@ export const FR: PhraseTable = {
   filter: 'Chercher par numéro, véhicule, pièce, outil ou plainte',
   'no-match': 'Aucun guide ne correspond.',
   'guides-title': 'Guides de l’atelier',
+  'model-year': 'année',
   // Dates
   day: '{day} {month} {year}',
   'month-1': 'janvier',

@@ -89,8 +89,9 @@ function applyEffect(m: Machine, asked: Asked, effect: Effect, own: Own, gathere
   const needing = m.d.minus(when, late);
   turnBack(m, thing, effect, needing);
   if (needing !== NEVER) {
+    const inside = needing === when ? asked : { ...asked, when: needing };
     for (const need of effect.needs) {
-      const lacks = NEED_RULES[need](m, { ...asked, when: needing }).filter((l) => l.when !== NEVER);
+      const lacks = NEED_RULES[need](m, inside).filter((l) => l.when !== NEVER);
       if (lacks.length > 0) note(m, { act, need, about: thing }, lacks, own, gathered);
     }
   }
@@ -169,8 +170,10 @@ function earlierWith(lack: Lack, gathered: Gathered): Deficit | undefined {
 /** An act that brings about what was assumed before: it only came late, and what it needs is not asked again. Gives where. */
 function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
   let late: Condition = NEVER;
+  const assumed = m.assumptions(asked.thing);
+  if (assumed.length === 0) return late;
   const wants = effect.makes.flatMap((make) => MAKES_WANT[make] ?? []);
-  for (const { deficit, want, when } of m.assumptions(asked.thing)) {
+  for (const { deficit, want, when } of assumed) {
     const at = m.d.and(when, asked.when);
     if (at === NEVER || deficit.act === asked.act || !wants.includes(want)) continue;
     const lacked = deficit.lacks.some((l) => l.thing === asked.thing);
@@ -183,16 +186,20 @@ function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
 
 /** An act that goes the other way makes what was assumed a thing of the past. */
 function turnBack(m: Machine, thing: Thing, effect: Effect, when: Condition): void {
+  if (m.assumptions(thing).length === 0) return;
   const directions = new Set(effect.makes.map(directionOfMake));
   m.clearAssumptions(thing, when, (want) =>
     directions.has(directionOf(want) === 'together' ? 'apart' : 'together'),
   );
 }
 
+const AIDED_BY = ['with', 'into'];
+
 /** A temporary thing named with `with` or `into` must be placed. */
 function placedAids(m: Machine, act: Act, own: Own, gathered: Gathered): void {
-  for (const clause of ['with', 'into']) {
-    for (const { thing } of act.statement?.named(clause) ?? []) {
+  for (const clause of AIDED_BY) {
+    if (!act.statement?.clause(clause)) continue;
+    for (const { thing } of act.statement.named(clause)) {
       if (thing?.kind !== 'temporary') continue;
       const lacks: Lack[] = [
         ...NEED_RULES.placed(m, {

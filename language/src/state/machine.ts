@@ -30,6 +30,8 @@ export interface CellInfo {
   readonly aspect: Aspect;
 }
 
+const NONE: readonly Assumption[] = [];
+
 export class Machine {
   readonly job: Job;
   readonly d: Diagrams;
@@ -130,7 +132,7 @@ export class Machine {
   }
 
   assumptions(thing: Thing): readonly Assumption[] {
-    return this.#assumed.get(thing) ?? [];
+    return this.#assumed.get(thing) ?? NONE;
   }
 
   /** Where the thing is in an assumed state, whichever way. */

@@ -47,18 +47,24 @@ export async function renderPdf(
   engine?: Engine,
 ): Promise<PdfOutput> {
   const chosen = { ...DEFAULT_PRINT, ...options };
+  // It gets ready while its source is written.
+  const typesetter = engine ?? sharedEngine();
   const { document: clean, findings } = cleanDocument(document, {
     has: isPrintable,
     equivalents: EQUIVALENTS,
     longestWord: 28,
   });
-  shared ??= openEngine();
-  const { pdf, pages } = await (engine ?? shared).typeset({
+  const { pdf, pages } = await typesetter.typeset({
     ...printSource(clean, chosen),
     standard: chosen.standard,
     timestamp: chosen.timestamp ?? revisionTime(document.identity.date),
   });
   return { pdf, pages, findings };
+}
+
+function sharedEngine(): Engine {
+  shared ??= openEngine();
+  return shared;
 }
 
 /** Midnight UTC of the revision's date in seconds; 0 for a draft without a date. */

@@ -105,7 +105,7 @@ test('the time stamp is the one asked for', async () => {
 });
 
 test('the typesetter is replaced when it has grown, and goes on', async () => {
-  const small = openEngine(1);
+  const small = openEngine({ memoryLimit: 1 });
   const one = await renderPdf(fh12('record'), {}, small);
   const two = await renderPdf(fh12('record'), {}, small);
   small.close();

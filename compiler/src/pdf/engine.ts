@@ -1,5 +1,5 @@
-// The typesetter behind a narrow door: source in, PDF out. It runs in a child process, one job at a time, and is
-// replaced when its memory has grown past a limit, so that a library of any size prints in bounded memory.
+// The typesetter behind a narrow door: source in, PDF out. It runs in child processes, each with one job at a time. A
+// process is replaced when its memory has grown past a limit, so that a library of any size prints in bounded memory.
 import { type ChildProcess, fork } from 'node:child_process';
 import { packagePath } from '../package-files.js';
 import type { PrintSource } from './source.js';
@@ -17,7 +17,7 @@ export interface Typeset {
 }
 
 export interface Engine {
-  /** Sets one job. Jobs wait for each other. Rejects with {@link TypesetError} when the source is refused. */
+  /** Sets one job; it waits while all processes are at work. Rejects with {@link TypesetError} when the source is refused. */
   readonly typeset: (job: TypesetJob) => Promise<Typeset>;
   readonly close: () => void;
 }
@@ -30,15 +30,33 @@ export class TypesetError extends Error {
   }
 }
 
-/** Resident memory, in bytes, at which the process is replaced after its job. */
+/** Resident memory, in bytes, at which a process is replaced after its job. */
 const MEMORY_LIMIT = 280 * 1024 * 1024;
 
-export function openEngine(memoryLimit = MEMORY_LIMIT): Engine {
-  let child: ChildProcess | undefined;
+/** Starts that many processes at once, so that they get ready while the first guide is made. */
+export function openEngine({ processes = 1, memoryLimit = MEMORY_LIMIT } = {}): Engine {
+  const setters = Array.from({ length: processes }, () => openSetter(memoryLimit));
+  return {
+    typeset: (job) => setters.reduce((a, b) => (b.waiting() < a.waiting() ? b : a)).typeset(job),
+    close: () => {
+      for (const setter of setters) setter.close();
+    },
+  };
+}
+
+interface Setter extends Engine {
+  /** Jobs given to it and not yet done. */
+  readonly waiting: () => number;
+}
+
+function openSetter(memoryLimit: number): Setter {
+  let child: ChildProcess | undefined = start();
   let queue: Promise<unknown> = Promise.resolve();
+  let waiting = 0;
 
   const run = async (job: TypesetJob): Promise<Typeset> => {
-    child ??= start();
+    // One that ended by itself while nothing was asked of it is not asked.
+    if (child?.connected !== true) child = start();
     const answer = await ask(child, job);
     if ('lost' in answer || answer.memory > memoryLimit) stop();
     if ('lost' in answer) throw new TypesetError([answer.lost]);
@@ -51,8 +69,14 @@ export function openEngine(memoryLimit = MEMORY_LIMIT): Engine {
     child = undefined;
   };
   return {
+    waiting: () => waiting,
     typeset: (job) => {
-      const result = queue.then(() => run(job));
+      waiting += 1;
+      const result = queue
+        .then(() => run(job))
+        .finally(() => {
+          waiting -= 1;
+        });
       queue = result.catch(() => undefined);
       return result;
     },
@@ -75,10 +99,12 @@ function start(): ChildProcess {
     {
       serialization: 'advanced',
       // Nothing of the parent's flags: a debugger or a loader would start in the child as well.
-      execArgv: [],
+      execArgv: ['--expose-gc'],
       stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
     },
   );
+  // What goes wrong before a guide is waiting is told when one is.
+  child.on('error', () => {});
   // An idle typesetter does not keep the program from ending.
   idle(child, true);
   return child;

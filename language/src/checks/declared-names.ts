@@ -3,8 +3,9 @@ import { type Finding, finding } from '../diagnostics/define.js';
 import { declaredTwice, hidesImport, neverUsed } from '../diagnostics/names.js';
 import { everyLine, type Job } from '../names/job.js';
 import { mentionsIn } from '../names/mentions.js';
-import { clausesOf, hasClause, nameSpan, type Thing } from '../names/model.js';
+import { clausesOf, type FileModel, hasClause, nameSpan, type Thing } from '../names/model.js';
 import { type Clash, resolvePath } from '../names/scope.js';
+import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
@@ -53,10 +54,9 @@ function unused(job: Job): Finding[] {
   for (const { way, name } of mentionsIn(file.tree)) if (way !== 'declares') used.add(name.text);
   const known = file.things.map((thing) => thing.name);
   for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) used.add(near);
-  const texts = [...everyLine(file.work)].map((line) => line.prose?.text.toLowerCase() ?? '').join('\n');
   return file.things.flatMap((thing) => {
     const at = spanOf(thing);
-    if (!at || thing.line?.broken || used.has(thing.name) || isHeardOf(thing, used) || isTold(thing, texts))
+    if (!at || thing.line?.broken || used.has(thing.name) || isHeardOf(thing, used) || isTold(thing, file))
       return [];
     return [finding(neverUsed, { file: file.path, span: at }, { name: thing.name })];
   });
@@ -80,10 +80,17 @@ function isHeardOf(thing: Thing, used: ReadonlySet<string>): boolean {
 }
 
 /** What is taken up by hand and stands in the text by its title: the text is then what to mend. */
-function isTold(thing: Thing, texts: string): boolean {
+function isTold(thing: Thing, file: FileModel): boolean {
   const isAid = thing.kind === 'tool' || thing.kind === 'supply' || thing.kind === 'temporary';
-  return isAid && texts.includes(thing.title.toLowerCase());
+  return isAid && textOf(file).includes(thing.title.toLowerCase());
 }
+
+/** All text of the work, in lower case. */
+const textOf = once((file: FileModel): string =>
+  everyLine(file.work)
+    .map((line) => line.prose?.text.toLowerCase() ?? '')
+    .join('\n'),
+);
 
 function spanOf(thing: Thing): Span | undefined {
   const name = nameSpan(thing);

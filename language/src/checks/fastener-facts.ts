@@ -4,8 +4,9 @@
 import type { Job } from '../names/job.js';
 import { clausesOf, hasClause, type Thing, type ThingClause } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
-import { numberOf, type QuantityUse, toSI, type Unit } from '../quantity/index.js';
+import { type Measure, numberOf, type QuantityUse, toSI, type Unit } from '../quantity/index.js';
 import type { MeasureNode, Raw, SpecNode } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import type { Lubrication } from '../trade/friction.js';
 import { isClass, readClass, type StrengthClass } from '../trade/strength.js';
 import { isThread, readThread, type Thread } from '../trade/thread.js';
@@ -81,21 +82,18 @@ export function stageTorques(spec: SpecNode | undefined): StageTorque[] {
   return stages.flatMap((stage, i) => {
     const { measure } = stage.measure;
     if (measure?.unit.kind !== 'torque' || stage.back) return [];
-    const { nominal, low, high } = toSI(measure);
-    const top = nominal ?? high ?? low;
-    const bottom = nominal ?? low ?? high;
-    if (!top || !bottom) return [];
-    return [
-      {
-        at: stage.measure,
-        highNm: numberOf(top),
-        lowNm: numberOf(bottom),
-        unit: measure.unit,
-        last: i === stages.length - 1,
-      },
-    ];
+    const ends = torqueEnds(measure);
+    return ends ? [{ at: stage.measure, ...ends, unit: measure.unit, last: i === stages.length - 1 }] : [];
   });
 }
+
+/** The two ends that a torque is judged at. */
+const torqueEnds = once((measure: Measure): Pick<StageTorque, 'highNm' | 'lowNm'> | undefined => {
+  const { nominal, low, high } = toSI(measure);
+  const top = nominal ?? high ?? low;
+  const bottom = nominal ?? low ?? high;
+  return top && bottom ? { highNm: numberOf(top), lowNm: numberOf(bottom) } : undefined;
+});
 
 /** Sum of the angle stages of a spec in degrees, 0 without any. */
 export function angleDegrees(spec: SpecNode | undefined): number {

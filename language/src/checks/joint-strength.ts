@@ -95,7 +95,7 @@ function judged(job: Job, thing: Thing, thread: Thread, torque: StageTorque): Fi
     return words.exchanged(worst, classes[0]?.printed ?? '', worst.meantUnit);
   if (worst && high.every((c) => c?.verdict === 'yields' || c?.verdict === 'inch-foot-exchanged'))
     return words.yields(worst, classes[0]?.printed ?? '');
-  const low = torque.last ? check(torque.lowNm) : [];
+  const low = !torque.last ? [] : torque.lowNm === torque.highNm ? high : check(torque.lowNm);
   if (low[0] && low.every((c) => c?.verdict === 'low')) return words.low(low[0], classes[0]?.printed ?? '');
   return undefined;
 }

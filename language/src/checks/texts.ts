@@ -59,6 +59,7 @@ export function countWords(sentence: string): number {
 /** The text with comment lines blanked, so that places still count. */
 function sourceOf(job: Job, prose: Prose): string {
   const source = job.file.tree.text.slice(prose.start, prose.end);
+  if (!source.includes('#')) return source;
   return source.replace(/^[ \t]*#(?=[\s#]|$).*$/gm, (comment) => ' '.repeat(comment.length));
 }
 

@@ -9,19 +9,20 @@ import { mixedTerms } from '../diagnostics/w108-mixed-terms.js';
 import { namedInProseOnly } from '../diagnostics/w109-named-in-prose-only.js';
 import { allThings, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
-import { once } from '../text/once.js';
+import { once, onceForText } from '../text/once.js';
 import { MARKET_SIDES, MIXED_TERMS, MOST_WORDS, VAGUE_WORDS } from '../vocabulary/wording.js';
 import type { Check } from './check.js';
 import { countWords, sentencesOf, type WorkText, workTexts } from './texts.js';
 
 export const wording: Check = ({ job, library }) => {
   if (!library.settings.wording || (library.settings.languages[0] ?? 'en') !== 'en') return [];
-  const texts = workTexts(job);
+  const all = workTexts(job);
+  const texts = all.filter(({ text }) => !isPlain(text));
   return [
     ...texts.flatMap((text) => [...vague(job, text), ...sides(job, text)]),
     ...texts.filter((t) => t.use !== 'label').flatMap((text) => sentences(job, text)),
     ...mixed(job, texts),
-    ...proseOnly(job, texts),
+    ...proseOnly(job, all),
   ];
 };
 
@@ -57,6 +58,16 @@ const PASSIVE: Pattern = {
   pattern:
     /\b(?:should|must|shall|may|might|can|could|(?:is|are|has|have|needs?) to) be \w+(?:ed|en|wn|ut|ght|ept|eld)\b|\byou (?:should|would|could|might|may want to)\b/gi,
 };
+
+/** A short text with none of the words that are looked for: most are, and stay so while others are written. */
+const isPlain = onceForText((text): boolean => {
+  const lower = text.toLowerCase();
+  return (
+    [VAGUE, SIDES, JOINED, PASSIVE, ...MIXED].every(
+      ({ stems }) => !stems.some((stem) => lower.includes(stem)),
+    ) && countWords(text) <= Math.min(MOST_WORDS.instruction, MOST_WORDS.explanation)
+  );
+});
 
 function vague(job: Job, text: WorkText): Finding[] {
   return each(job, text, VAGUE, vagueWords, (words) => {
@@ -104,11 +115,14 @@ function mixed(job: Job, texts: readonly WorkText[]): Finding[] {
 
 /** Tools and supplies whose title stands in a text and whose name stands on no line of work. */
 function proseOnly(job: Job, texts: readonly WorkText[]): Finding[] {
+  // One short word, such as “lift”, means too much else.
+  const things = allThings(job.scopes).filter(
+    (thing) => (thing.kind === 'tool' || thing.kind === 'supply') && /\S\s+\S/.test(titleOf(thing)),
+  );
+  if (things.length === 0) return [];
   const used = new Set(job.file.lines.flatMap((l) => (l.kind === 'section' ? [...wordsBelow(job, l)] : [])));
-  return allThings(job.scopes).flatMap((thing) => {
-    if ((thing.kind !== 'tool' && thing.kind !== 'supply') || used.has(thing.name)) return [];
-    // One short word, such as “lift”, means too much else.
-    if (!/\S\s+\S/.test(titleOf(thing))) return [];
+  return things.flatMap((thing) => {
+    if (used.has(thing.name)) return [];
     const pattern = titlePattern(thing);
     for (const text of texts) {
       const [found] = each(job, text, pattern, namedInProseOnly, () => ({

@@ -18,13 +18,16 @@ export interface Mention {
   readonly attribute?: string;
 }
 
+const NOTHING: Partial<Mention> = {};
+
 /** The mentions of one line, in the order written. */
 export function mentionsOf(line: Line): Mention[] {
   const found: Mention[] = [];
-  const add = (name: Name | undefined, way: MentionWay, more: Partial<Mention> = {}): void => {
-    if (name && name.text !== '' && name.text !== '?') found.push({ name, way, line, ...more });
+  const add = (name: Name | undefined, way: MentionWay, more: Partial<Mention> = NOTHING): void => {
+    if (!name || name.text === '' || name.text === '?') return;
+    found.push(more === NOTHING ? { name, way, line } : { name, way, line, ...more });
   };
-  const item = (i: Item, way: MentionWay, more: Partial<Mention> = {}): void => {
+  const item = (i: Item, way: MentionWay, more: Partial<Mention> = NOTHING): void => {
     add(i.name, way, more);
     for (const other of i.alternatives) add(other, way, more);
   };
@@ -91,16 +94,16 @@ export function mentionsOf(line: Line): Mention[] {
       break;
   }
   for (const reference of line.prose?.references ?? []) {
-    add(reference.name, 'text', reference.attribute ? { attribute: reference.attribute.text } : {});
+    add(reference.name, 'text', reference.attribute ? { attribute: reference.attribute.text } : NOTHING);
   }
-  return found.sort((a, b) => a.name.start - b.name.start);
+  return found.length < 2 ? found : found.sort((a, b) => a.name.start - b.name.start);
 }
 
 /** All mentions of a file, in the order written. */
 export function mentionsIn(tree: Tree): Mention[] {
   const found: Mention[] = [];
   walkLines(tree, (line) => {
-    found.push(...mentionsOf(line));
+    for (const mention of mentionsOf(line)) found.push(mention);
   });
   return found;
 }

@@ -3,6 +3,7 @@
  * vehicles and light machinery, no source: each band is wide on purpose, so that no ordinary book value is
  * ever outside. Limits are in the coherent unit of the kind (N·m, Pa, m³, m, K, s).
  */
+import { once } from '../text/once.js';
 import type { QuantityKind } from './dimension.js';
 import { type Measure, toSI } from './measure.js';
 import { type Rational, rational } from './rational.js';
@@ -40,6 +41,15 @@ export const plausibleRanges: readonly PlausibleRow[] = [
 
 /** The row a measure falls outside of, or undefined when it is plausible or nothing is known of its use. */
 export function implausible(measure: Measure, use: QuantityUse = 'any'): PlausibleRow | undefined {
+  const known = judgements(measure);
+  if (!known.has(use)) known.set(use, judged(measure, use));
+  return known.get(use);
+}
+
+/** What was found of a measure for each use it was asked for. */
+const judgements = once((_measure: Measure) => new Map<QuantityUse, PlausibleRow | undefined>());
+
+function judged(measure: Measure, use: QuantityUse): PlausibleRow | undefined {
   const range = plausibleRanges.find((each) => each.kind === measure.unit.kind && each.use === use);
   if (range === undefined) return use === 'any' ? undefined : implausible(measure);
   const { low, high } = toSI(measure);

@@ -31,9 +31,7 @@ export function jobTime(run: StateRun, when: Condition = run.machine.job.univers
   for (const axis of universe.axes)
     if (axis.kind === 'outcome') planned = d.and(planned, d.where(axis.variable, [0]));
   const done = run.machine.acts.filter((act) => act.statement && d.and(act.when, planned) !== NEVER);
-  const steps = done.flatMap((act, i) =>
-    act.statement ? [timed(act, act.statement, done.slice(0, i))] : [],
-  );
+  const steps = done.flatMap((act, i) => (act.statement ? [timed(act, act.statement, done, i)] : []));
   const time = timeline(steps);
   const acts = new Map(done.map((act) => [idOf(act), act]));
   const waits = time.steps.flatMap(({ id, idleMin }, i) => {
@@ -73,7 +71,8 @@ export function declaredLabour(run: StateRun): DeclaredLabour[] {
   });
 }
 
-function timed(act: Act, statement: BoundStatement, before: readonly Act[]): TimedStep {
+/** The step that an act makes; `at` is its place among all that are done. */
+function timed(act: Act, statement: BoundStatement, done: readonly Act[], at: number): TimedStep {
   const step = { id: idOf(act), handsOnMin: handsOn(statement) };
   const written = [statement.clause('bare'), statement.clause('for')].find(
     (clause) => minutes(clause?.spec?.stages[0]?.measure) !== undefined,
@@ -81,7 +80,7 @@ function timed(act: Act, statement: BoundStatement, before: readonly Act[]): Tim
   const wait = minutes(written?.spec?.stages[0]?.measure);
   if (wait === undefined) return step;
   const event = statement.clause('since')?.event;
-  const since = event && before.findLast((earlier) => isMeant(event, earlier));
+  const since = event && done.slice(0, at).findLast((earlier) => isMeant(event, earlier));
   return since
     ? { ...step, after: [{ since: idOf(since), minutes: wait, name: `wait ${act.index}` }] }
     : { ...step, waitMin: wait };

@@ -13,10 +13,13 @@ export function once<Key extends object, Value>(work: (key: Key) => Value): (key
   };
 }
 
-/** More texts than a library has of threads and classes; past it, all are forgotten. */
-const MOST_TEXTS = 2000;
+/** More than a library has threads, or a long procedure texts. */
+const MOST_TEXTS = 5000;
 
-/** A function that works its answer out once for each text. The answer must not be changed. */
+/**
+ * A function that works its answer out once for each text, and forgets all when there are too many. The answer must not
+ * be changed.
+ */
 export function onceForText<Value>(work: (text: string) => Value): (text: string) => Value {
   const known = new Map<string, { readonly value: Value }>();
   return (text) => {

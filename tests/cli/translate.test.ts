@@ -62,3 +62,8 @@ it('keeps what was translated, in the order of the source, and what was reworded
   expect(po.indexOf('three')).toBeLessThan(po.indexOf('"one"'));
   expect(po).toContain('#, fuzzy\nmsgid "two"\nmsgstr "dos"');
 });
+
+it('keeps the remark at the top of the file', () => {
+  const before = `# Read by RB before it is printed.\n${mergeTranslations('one', 'a.bay', ['one'], 'de').po}`;
+  expect(mergeTranslations('one', 'a.bay', ['one'], 'de', before).po).toBe(before);
+});

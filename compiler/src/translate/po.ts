@@ -38,6 +38,11 @@ function entriesOf(text: string): Entry[] {
     }));
 }
 
+/** The remark at the top of the file: who translated it, and who must still read it. */
+function noteOf(text: string): string | undefined {
+  return po.parse(text, { defaultCharset: 'utf-8' }).translations['']?.['']?.comments?.translator;
+}
+
 export interface Merged {
   readonly po: string;
   readonly all: number;
@@ -70,13 +75,15 @@ export function mergeTranslations(
       ...(isDoubtful ? { flag: 'fuzzy' } : {}),
     },
   });
+  const note = before === undefined ? undefined : noteOf(before);
+  const top = { msgid: '', msgstr: [''], ...(note === undefined ? {} : { comments: { translator: note } }) };
   const rows = [
     ...ordered.map((text) => row(text, known.get(text), known.get(text)?.isDoubtful ?? false)),
     ...left.map((entry) => row(entry.text, entry, true)),
   ];
   const headers = { 'Content-Type': 'text/plain; charset=utf-8', Language: language, 'X-Source': file };
   const translations = {
-    '': Object.fromEntries([['', { msgid: '', msgstr: [''] }], ...rows.map((one) => [one.msgid, one])]),
+    '': Object.fromEntries([['', top], ...rows.map((one) => [one.msgid, one])]),
   };
   const compiled = po
     .compile({ charset: 'utf-8', headers, translations }, { foldLength: 100 })

@@ -62,6 +62,13 @@ function verbPage(verb: VerbDef): Page {
       ['Language', 'Sentence'],
       LANGUAGES.map((language) => [LANGUAGE_NAMES[language], code(verb.phrase[language])]),
     ),
+    ...Object.entries(verb.phraseFor ?? {}).flatMap(([kind, words]) => [
+      `Of a ${kind}:`,
+      table(
+        ['Language', 'Sentence'],
+        LANGUAGES.map((language) => [LANGUAGE_NAMES[language], code(words[language])]),
+      ),
+    ]),
     said.length === 0 ? undefined : `Shops also say: ${said.join(', ')}.`,
   );
 }

@@ -17,8 +17,8 @@ export const apply = defineVerb({
   phrase: {
     en: 'Apply {object}[, {amount},][ to {to}][ in a {bead} bead][ in a {film} film][ with {with}]',
     es: 'Aplicar {object}[, {amount},][ en {to}][ en cordón de {bead}][ en capa de {film}][ con {with}]',
-    fr: 'Appliquer {object}[, {amount},][ sur {to}][ en cordon ({bead})][ en film ({film})][ avec {with}]',
-    de: '{object}[, {amount},][ auf {to}][ als Raupe ({bead})][ als Film ({film})][ mit {with}] auftragen',
+    fr: 'Appliquer {object}[, {amount},][ sur {to}][, cordon {bead},][, film {film},][ avec {with}]',
+    de: '{object}[, {amount},][ auf {to}][ als Raupe von {bead}][ als Film von {film}][ mit {with}] auftragen',
   },
   done: 'applied',
   docs: 'Puts a supply on. Sealant goes on faces that were cleaned since the part came off, and starts the clocks of the joint.',

@@ -19,7 +19,7 @@ export const backOff = defineVerb({
   phrase: {
     en: 'Back off {object}[ by {amount}][ with {with}]',
     es: 'Girar hacia atrás {object}[ {amount}][ con {with}]',
-    fr: 'Desserrer en arrière {object}[ : {amount}][ avec {with}]',
+    fr: 'Dévisser {object}[ : {amount}][ avec {with}]',
     de: '{object}[ um {amount}][ mit {with}] zurückdrehen',
   },
   done: 'backed off',

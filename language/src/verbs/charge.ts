@@ -19,7 +19,15 @@ export const charge = defineVerb({
     en: 'Charge {object}[, {amount},][ at {at}][ with {with}]',
     es: 'Cargar {object}[, {amount},][ por {at}][ con {with}]',
     fr: 'Charger {object}[, {amount},][ ({at})][ avec {with}]',
-    de: '{object}[, {amount},][ mit {with}] füllen oder laden[ ({at})]',
+    de: '{object}[, {amount},][ mit {with}] laden[ ({at})]',
+  },
+  phraseFor: {
+    fluid: {
+      en: 'Charge {object}[, {amount},][ at {at}][ with {with}]',
+      es: 'Cargar {object}[, {amount},][ por {at}][ con {with}]',
+      fr: 'Charger {object}[, {amount},][ ({at})][ avec {with}]',
+      de: '{object}[, {amount},][ mit {with}] einfüllen[ ({at})]',
+    },
   },
   done: 'charged',
   docs: 'Puts refrigerant or gas in by mass, or charges a battery or accumulator. A circuit must be closed and torqued first.',

@@ -16,7 +16,7 @@ export const clamp = defineVerb({
     en: 'Clamp {object}[ in {in}][ at {at}][ with {with}]',
     es: 'Sujetar con mordaza {object}[ en {in}][ en {at}][ con {with}]',
     fr: 'Pincer {object}[ dans {in}][ ({at})][ avec {with}]',
-    de: '{object}[ in {in}][ mit {with}] klemmen[ ({at})]',
+    de: '{object}[ in {in}][ mit {with}] einspannen[ ({at})]',
   },
   done: 'clamped',
   docs: 'Squeezes a hose shut or holds work in a vice. `release` lets go; a clamp that could be forgotten is better declared under `temporary`.',

@@ -18,7 +18,7 @@ export const fill = defineVerb({
     en: 'Fill with {object}[, {amount},][ at {at}][ from {from}][ with {with}][ until level at {until level at}]',
     es: 'Llenar con {object}[, {amount},][ por {at}][ desde {from}][ con {with}][ hasta el nivel de {until level at}]',
     fr: "Remplir avec {object}[, {amount},][ ({at})][ depuis {from}][ avec {with}][ jusqu'au niveau : {until level at}]",
-    de: '{object}[, {amount},][ aus {from}][ mit {with}] einfüllen[ ({at})][ bis zur Marke: {until level at}]',
+    de: '{object}[, {amount},][ aus {from}][ mit {with}] einfüllen[ ({at})][, Füllhöhe: {until level at}]',
   },
   done: 'filled',
   docs: 'Puts fluid in. The filler must be open, the drain and every cover closed and torqued, and sealant cured long enough. Without an end mark the level is still to be checked.',

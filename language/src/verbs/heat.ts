@@ -16,7 +16,7 @@ export const heat = defineVerb({
   phrase: {
     en: 'Heat {object}[ to {to}][ by {by}][ for {for}][ with {with}]',
     es: 'Calentar {object}[ a {to}][ {by} más][ durante {for}][ con {with}]',
-    fr: 'Chauffer {object}[ à {to}][ ({by} de plus)][ pendant {for}][ avec {with}]',
+    fr: 'Chauffer {object}[ à {to}][ : {by} de plus][ pendant {for}][ avec {with}]',
     de: '{object}[ auf {to}][ um {by}][ {for} lang][ mit {with}] erwärmen',
   },
   done: 'heated',

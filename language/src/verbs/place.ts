@@ -18,7 +18,7 @@ export const place = defineVerb({
     en: 'Place {object}[ on {on}][ in {in}][ into {into}][ at {at}][ with {with}]',
     es: 'Colocar {object}[ sobre {on}][ en {in}][ dentro de {into}][ en {at}][ con {with}]',
     fr: 'Placer {object}[ sur {on}][ dans {in}][ dans {into}][ ({at})][ avec {with}]',
-    de: '{object}[ auf {on}][ in {in}][ in {into}][ mit {with}] anbringen[ ({at})]',
+    de: '{object}[ auf {on}][ in {in}][ in {into}][ mit {with}] platzieren[ ({at})]',
   },
   done: 'placed',
   docs: 'Puts a temporary thing where it is needed. It must be removed before the job ends, and before anything is closed over it.',

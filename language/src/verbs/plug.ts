@@ -14,7 +14,7 @@ export const plug = defineVerb({
     en: 'Plug {object}[ with {with}]',
     es: 'Taponar {object}[ con {with}]',
     fr: 'Boucher {object}[ avec {with}]',
-    de: '{object}[ mit {with}] verstopfen',
+    de: '{object}[ mit {with}] verschließen',
   },
   done: 'plugged',
   docs: 'Closes an opening with a plug. On a connection it counts as a cap; a plug in a place or part is better declared under `temporary`, so that it cannot be forgotten.',

@@ -26,6 +26,14 @@ export const remove = defineVerb({
     fr: 'Déposer {object}[ (sur {from})][ ({at})][ avec {with}]',
     de: '{object}[ von {from}][ mit {with}] ausbauen[ ({at})]',
   },
+  phraseFor: {
+    temporary: {
+      en: 'Remove {object}[ from {from}][ at {at}][ with {with}]',
+      es: 'Retirar {object}[ de {from}][ en {at}][ con {with}]',
+      fr: 'Retirer {object}[ (sur {from})][ ({at})][ avec {with}]',
+      de: '{object}[ von {from}][ mit {with}] entfernen[ ({at})]',
+    },
+  },
   done: 'taken off',
   docs: 'Takes a part or fasteners off, or a temporary thing away. A part must be free, in reach and no longer connected; what rides in it comes along. Without a count, all fasteners that remain.',
   example: 'remove hub-bolt, hub',

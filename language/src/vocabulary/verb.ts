@@ -50,6 +50,8 @@ export interface VerbDef {
    * brackets falls away when one of its slots is empty: `Remove {object}[ from {from}][ with {with}]`.
    */
   readonly phrase: Words;
+  /** The sentence for a kind of thing that asks for another word: bolts are taken out, a drain pan is taken away. */
+  readonly phraseFor?: Readonly<Partial<Record<ThingKind, Words>>>;
   /** Past participle or result for records and hovers, e.g. "taken off". English. */
   readonly done: string;
   /** One to three sentences for hover and reference. */

@@ -61,7 +61,9 @@ export function sentence(
     if (pieces.length > 0)
       slots[slot] = [...(slots[slot] ?? []), ...(slots[slot] ? [{ text: ', ' }] : []), ...pieces];
   }
-  return stopped(inlines(renderPhrase(statement.verb.phrase[language], slots), figures));
+  const kind = objects[0]?.thing?.kind;
+  const words = (kind && kind !== 'machine' && statement.verb.phraseFor?.[kind]) || statement.verb.phrase;
+  return stopped(inlines(renderPhrase(words[language], slots), figures));
 }
 
 const plainName = (print: Print, thing: NonNullable<BoundItem['thing']>): string =>

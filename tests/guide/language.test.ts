@@ -1,0 +1,73 @@
+// What a guide says in another language than its source: values, options, limits and the texts of the record too.
+import { expect, it } from 'vitest';
+import { lower, spaced } from './lower-helper.js';
+
+const TEXT = `procedure T-1: Test
+
+use "catalogue.bay"
+
+applies to van
+
+conditions
+  brake: Hand brake
+    applied, released
+
+parts
+  cover: Cover
+
+limits
+  gap: Gap
+    0.2 to 0.5 mm, per "T-1"
+
+temporary
+  pan: Pan
+
+inspection
+  step: Look
+    set brake released
+    place pan
+    remove pan
+    set brake applied
+    inspect cover
+      reject: cracks
+      if rejected
+        stop: Tell the shop lead.
+    measure gap
+      if below limit
+        note: Too tight.
+      if outside limit
+        stop: Tell the shop lead.
+    when axle heavy
+      clean cover
+`;
+
+const GERMAN = new Map([
+  ['released', 'gelöst'],
+  ['applied', 'angezogen'],
+  ['cracks', 'Risse'],
+  ['axle', 'Achse'],
+  ['heavy', 'schwer'],
+]);
+
+const german = lower(TEXT, { language: 'de', translations: GERMAN });
+
+it('says values of conditions and options in the language of the print', () => {
+  expect(german.lines).toContain('1.1 Hand brake auf gelöst stellen. {0 off, 0 to torque}');
+  expect(german.lines.join('\n')).toContain('Achse schwer');
+});
+
+it('has a sentence of its own for what is only placed', () => {
+  expect(german.lines).toContain('1.3 Pan entfernen. {0 off, 0 to torque}');
+});
+
+it('tells limits in branches with the decimal sign of the language', () => {
+  const said = german.lines.join('\n');
+  expect(said).toContain('unter 0,2 mm');
+  expect(said).toContain('außerhalb von 0,2 bis 0,5 mm');
+});
+
+it('asks in the record what the step asks', () => {
+  const rows = JSON.stringify(german.block('record'));
+  expect(spaced(rows)).toContain('Risse');
+  expect(spaced(rows)).not.toContain('cracks');
+});

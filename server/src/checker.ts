@@ -1,10 +1,13 @@
 // Decides what is checked when, and what is sent: the edited document first, then open documents that depend on it,
-// then the rest of the library while nothing else happens. Only what changed is sent; a stale check is never begun.
+// then the rest of the library while nothing else happens. Checks go on in slices, so that no question waits for a
+// whole one; one of a text that was edited meanwhile is left undone. Only what changed is sent.
 import { type Analysis, type Finding, SETTINGS_FILE, type Span } from '@baywright/language';
 import type { Diagnostic } from 'vscode-languageserver';
 import { diagnosticsOf } from './features/diagnostics.js';
+import { politely, SLICE } from './manners.js';
 import type { Shelf } from './shelf.js';
 import { positionsFor, type Snapshot } from './snapshot.js';
+import { movedFindings } from './standing.js';
 import { unusedSuppressions } from './suppression.js';
 import { normalUri } from './uris.js';
 import type { Workspace } from './workspace.js';
@@ -30,19 +33,22 @@ interface Known {
 }
 
 /** Edits that cost less than this, in milliseconds, are checked as soon as the message is read: less than between two keys. */
-const AT_ONCE = 60;
+const AT_ONCE = 100;
 /** A question that follows an edit at once, as completion does, goes first. Milliseconds. */
 const MANNERS = 4;
 /** The longest wait after an edit. */
 const LONGEST_WAIT = 400;
-/** How long background work may keep the server from its messages. */
-const SLICE = 12;
 
 export class Checker {
   readonly #workspace: Workspace;
   readonly #host: CheckerHost;
   readonly #known = new Map<string, Known>();
-  readonly #sent = new Map<string, string>();
+  /** What was sent last, where it matters: an open document is told of every version. */
+  readonly #sent = new Map<string, string | undefined>();
+  /** Milliseconds spent so far on a check that is not ready. */
+  readonly #spent = new Map<string, number>();
+  /** The document whose edit is being checked: all else waits for it. */
+  #pressing: string | undefined;
   /** Files that wait for a check, the most pressing first. */
   readonly #waiting = new Set<string>();
   #cancelEdit: (() => void) | undefined;
@@ -59,12 +65,25 @@ export class Checker {
     const at = normalUri(uri);
     const cost = this.#known.get(at)?.cost ?? 0;
     this.#cancelEdit?.();
-    if (cost <= AT_ONCE) {
-      this.#cancelEdit = this.#host.later(MANNERS, () => this.#check(at));
-      return;
-    }
-    this.#syntaxFirst(at);
-    this.#cancelEdit = this.#host.later(Math.min(LONGEST_WAIT, cost / 4), () => this.#check(at));
+    this.#spent.delete(at);
+    // The document edited before, if another one, takes its place among those that wait.
+    if (this.#pressing !== undefined && this.#pressing !== at) this.#waiting.add(this.#pressing);
+    this.#pressing = at;
+    if (cost > AT_ONCE) this.#syntaxFirst(at);
+    const wait = cost > AT_ONCE ? Math.min(LONGEST_WAIT, cost / 4) : MANNERS;
+    this.#cancelEdit = this.#host.later(wait, () => this.#press(at));
+  }
+
+  /** Goes on with the edited document, letting messages through between slices. */
+  #press(uri: string): void {
+    this.#cancelEdit = politely(this.#host.later, () => {
+      if (!this.#goOn(uri)) {
+        this.#press(uri);
+        return;
+      }
+      this.#pressing = undefined;
+      this.#background();
+    });
   }
 
   /** Everything may be different: folders, settings or files came or went. */
@@ -140,19 +159,41 @@ export class Checker {
     const kept =
       before === undefined
         ? []
-        : moved(this.#known.get(uri)?.findings ?? [], snapshot.path, before, snapshot.text);
+        : movedFindings(this.#known.get(uri)?.findings ?? [], snapshot.path, before, snapshot.text).filter(
+            (f) => !f.code.startsWith('G'),
+          );
     // Without a version: only a whole check of this text may be told apart as the answer to it.
     this.#send(uri, null, diagnosticsOf(snapshot, [...syntax, ...kept]));
   }
 
   #check(uri: string): Known | undefined {
-    const snapshot = this.#workspace.snapshot(uri);
-    this.#waiting.delete(uri);
-    if (!snapshot) return undefined;
+    while (!this.#goOn(uri));
+    return this.#known.get(uri);
+  }
+
+  /** Goes on with a check for one slice; true when it is done and what it found is sent. */
+  #goOn(uri: string): boolean {
     const begin = this.#host.now();
+    const snapshot = this.#workspace.snapshot(uri);
+    let isReady = !snapshot;
+    while (snapshot && !isReady) {
+      isReady = snapshot.library.advance(snapshot.path);
+      if (this.#host.now() - begin > SLICE) break;
+    }
+    const cost = (this.#spent.get(uri) ?? 0) + this.#host.now() - begin;
+    if (!isReady) {
+      this.#spent.set(uri, cost);
+      return false;
+    }
+    this.#spent.delete(uri);
+    this.#waiting.delete(uri);
+    if (snapshot) this.#conclude(uri, snapshot, cost);
+    else this.#known.delete(uri);
+    return true;
+  }
+
+  #conclude(uri: string, snapshot: Snapshot, cost: number): void {
     const analysis = snapshot.analysis();
-    const cost = this.#host.now() - begin;
-    this.#workspace.remember(uri, analysis);
     const known: Known = { findings: analysis.findings, dependencies: analysis.dependencies, cost };
     const isNews = this.#known.get(uri)?.findings !== known.findings;
     this.#known.set(uri, known);
@@ -163,7 +204,6 @@ export class Checker {
       this.#dependents(snapshot, analysis);
       if (isNews) this.#host.checked([snapshot.uri]);
     } else if (analysis.model.kind === 'procedure') snapshot.library.release(snapshot.path);
-    return known;
   }
 
   /** Files that use an edited one wait for a check: open ones at the head. */
@@ -193,10 +233,12 @@ export class Checker {
   #background(): void {
     this.#cancelBackground?.();
     if (this.#waiting.size === 0) return;
-    this.#cancelBackground = this.#host.later(0, () => {
+    this.#cancelBackground = politely(this.#host.later, () => {
+      // It goes on when the edited document has its findings.
+      if (this.#pressing !== undefined) return;
       const begin = this.#host.now();
       for (const uri of this.#waiting) {
-        this.#check(uri);
+        this.#goOn(uri);
         if (this.#host.now() - begin > SLICE) break;
       }
       this.#host.progress(this.#all - this.#waiting.size, this.#all);
@@ -235,10 +277,9 @@ export class Checker {
 
   /** An edited document is told its version even when nothing changed, so that a client knows the answer is of now. */
   #send(uri: string, version: number | null, diagnostics: Diagnostic[]): void {
-    const key = JSON.stringify(diagnostics);
-    const before = this.#sent.get(uri);
     const isOpen = this.#workspace.document(uri) !== undefined;
-    if (!isOpen && (before === key || (before === undefined && diagnostics.length === 0))) return;
+    const key = isOpen ? undefined : JSON.stringify(diagnostics);
+    if (!isOpen && (this.#sent.has(uri) ? this.#sent.get(uri) === key : diagnostics.length === 0)) return;
     if (diagnostics.length === 0 && !isOpen) this.#sent.delete(uri);
     else this.#sent.set(uri, key);
     this.#host.publish(
@@ -247,28 +288,4 @@ export class Checker {
       diagnostics,
     );
   }
-}
-
-/** Findings of the last whole check at their places in the new text; those where the text was edited are left out. */
-function moved(findings: readonly Finding[], path: string, before: string, after: string): Finding[] {
-  const most = Math.min(before.length, after.length);
-  let head = 0;
-  while (head < most && before.charCodeAt(head) === after.charCodeAt(head)) head++;
-  let tail = 0;
-  while (
-    tail < most - head &&
-    before.charCodeAt(before.length - 1 - tail) === after.charCodeAt(after.length - 1 - tail)
-  )
-    tail++;
-  const shift = after.length - before.length;
-  const place = (span: Span): Span | undefined => {
-    if (span.end <= head) return span;
-    return span.start >= before.length - tail
-      ? { start: span.start + shift, end: span.end + shift }
-      : undefined;
-  };
-  return findings.flatMap((f) => {
-    const span = f.file === path && !f.code.startsWith('G') ? place(f.span) : undefined;
-    return span ? [{ ...f, span, related: [] }] : [];
-  });
 }

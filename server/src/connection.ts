@@ -19,6 +19,7 @@ import { clientFacts } from './client-facts.js';
 import type { Feature } from './features/feature.js';
 import { capabilities, FEATURES } from './features/index.js';
 import type { Files } from './files.js';
+import { politely, SLICE } from './manners.js';
 import { readOptions } from './options.js';
 import type { StartOptions } from './protocol.js';
 import { quiet } from './quiet.js';
@@ -196,11 +197,24 @@ function viewOf(
     partialResultToken?: string | number;
   };
   let begun = false;
+  const pause = (): Promise<void> => new Promise((resolve) => politely(host.later, resolve));
   return {
     client: workspace.client,
     snapshot: (uri) => workspace.snapshot(uri),
     file: (shelf, path) => workspace.snapshot(shelf.uri(path)),
     shelves: () => workspace.shelves(),
+    async analysed(snapshot) {
+      for (let begin = host.now(); !snapshot.library.advance(snapshot.path); ) {
+        if (host.now() - begin < SLICE) continue;
+        await pause();
+        begin = host.now();
+        if (token.isCancellationRequested)
+          throw new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
+        if (workspace.snapshot(snapshot.uri)?.text !== snapshot.text)
+          throw new ResponseError(LSPErrorCodes.ContentModified, 'edited meanwhile');
+      }
+      return snapshot.analysis();
+    },
     findings: (shelf, path) => checker.findingsOf(shelf, path),
     readBase64: (uri) => workspace.readBase64(uri),
     renderers: renderers(),
@@ -225,6 +239,6 @@ function viewOf(
         quiet(connection.sendNotification('$/progress', { token: partial, value: items }));
       return true;
     },
-    pause: () => new Promise((resolve) => host.later(0, resolve)),
+    pause,
   };
 }

@@ -1,9 +1,10 @@
 // What a feature may look at: one document with its library, as they are now. Features are pure functions of it.
-import type { Analysis, Library, Span, Tree } from '@baywright/language';
+import type { Analysis, Finding, Job, Library, Span, Tree } from '@baywright/language';
 import type { Location, Range } from 'vscode-languageserver';
 import type { Options } from './options.js';
 import { type Encoding, type Positions, positionsOf } from './positions.js';
 import type { Shelf } from './shelf.js';
+import { movedFindings, sameWorkAbove } from './standing.js';
 
 /** What the client can do, as far as answers differ by it. */
 export interface ClientFacts {
@@ -29,12 +30,19 @@ export interface Snapshot {
   readonly positions: Positions;
   readonly client: ClientFacts;
   readonly options: Options;
+  /** What the names in the text mean, at no more cost than reading it. */
+  job(): Job;
+  /** All that is known of the text, its work run and checked; made now if need be. */
   analysis(): Analysis;
+  /** Whether that is known already, so that asking costs nothing. */
+  isChecked(): boolean;
   /**
-   * An analysis whose work above `offset` is as in the text: the last one made, when nothing but the line at the offset
-   * was edited since, else a fresh one. Completion asks it, so that a key press need not wait for a whole check.
+   * An analysis in which the work above a line is as it is now, with the offset there that stands for the start of the
+   * line: the last one made, where edits since then allow it. Undefined where only a fresh one will do.
    */
-  analysisAbove(offset: number): Analysis;
+  standing(lineStart: number): { readonly analysis: Analysis; readonly offset: number } | undefined;
+  /** Findings at their places in the text: those of the last analysis, until the next is made. Undefined before the first. */
+  lastFindings(): readonly Finding[] | undefined;
   /** Positions, text and URI of another file of the library. */
   file(
     path: string,
@@ -53,7 +61,9 @@ export interface Parts {
   readonly options: Options;
   readonly spoken: (uri: string) => string;
   readonly textAt: (uri: string) => string | undefined;
-  readonly analysisAbove: (offset: number) => Analysis | undefined;
+  /** The last analysis made of the document, of whatever text. */
+  readonly last: () => Analysis | undefined;
+  readonly made: (analysis: Analysis) => void;
 }
 
 export function snapshotOf(parts: Parts): Snapshot | undefined {
@@ -71,8 +81,10 @@ export function snapshotOf(parts: Parts): Snapshot | undefined {
   const analysis = (): Analysis => {
     const made = shelf.library.analyse(path);
     if (!made) throw new Error(`no text for ${path}`);
+    parts.made(made);
     return made;
   };
+  const isChecked = (): boolean => parts.last()?.text === text;
   return {
     uri: parts.uri,
     version: parts.version,
@@ -85,7 +97,21 @@ export function snapshotOf(parts: Parts): Snapshot | undefined {
     client,
     options: parts.options,
     analysis,
-    analysisAbove: (offset) => parts.analysisAbove(offset) ?? analysis(),
+    isChecked,
+    job() {
+      const job = shelf.library.job(path);
+      if (!job) throw new Error(`no text for ${path}`);
+      return job;
+    },
+    standing(lineStart) {
+      const last = parts.last();
+      const offset = last && sameWorkAbove(last, tree, lineStart);
+      return last && offset !== undefined ? { analysis: last, offset } : undefined;
+    },
+    lastFindings() {
+      const last = parts.last();
+      return last && (isChecked() ? last.findings : movedFindings(last.findings, path, last.text, text));
+    },
     file,
     location(other, span) {
       const at = file(other);

@@ -1,6 +1,6 @@
 // What features see beyond one document: other documents, all libraries, findings, the renderers that the command
 // line lends, and whether the answer is still wanted.
-import type { Finding } from '@baywright/language';
+import type { Analysis, Finding } from '@baywright/language';
 import type { Renderers } from './renderers.js';
 import type { Shelf } from './shelf.js';
 import type { ClientFacts, Snapshot } from './snapshot.js';
@@ -11,6 +11,8 @@ export interface View {
   /** A file of a library, open or not. */
   file(shelf: Shelf, path: string): Snapshot | undefined;
   shelves(): Iterable<Shelf>;
+  /** All that is known of a document, made in slices so that others are served in between. Throws when it is edited meanwhile. */
+  analysed(snapshot: Snapshot): Promise<Analysis>;
   /** Findings of a file, checked now if need be. */
   findings(shelf: Shelf, path: string): readonly Finding[];
   readBase64(uri: string): Promise<string | undefined>;

@@ -4,9 +4,8 @@ import type { Analysis } from '@baywright/language';
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { type Files, isOurs } from './files.js';
 import { DEFAULT_OPTIONS, type Options } from './options.js';
-import { positionsOf } from './positions.js';
 import { openShelf, type Shelf } from './shelf.js';
-import { type ClientFacts, type Snapshot, snapshotOf } from './snapshot.js';
+import { type ClientFacts, positionsFor, type Snapshot, snapshotOf } from './snapshot.js';
 import { above, folderOf, normalUri } from './uris.js';
 
 export interface OpenDocument {
@@ -14,8 +13,8 @@ export interface OpenDocument {
   readonly uri: string;
   text: string;
   version: number;
-  /** The last analysis made and how much of its text still stands: all before `sameUntil`, edited lines `firstEdit` to `lastEdit` of the new text. */
-  last: { analysis: Analysis; firstEdit: number; lines: number } | undefined;
+  /** The last analysis made of it, unless a file that it depends on was changed since. */
+  last: Analysis | undefined;
 }
 
 export interface Place {
@@ -101,19 +100,9 @@ export class Workspace {
     for (const change of changes) {
       if (!('range' in change)) {
         document.text = change.text;
-        document.last = undefined;
         continue;
       }
-      const positions = positionsOf(document.text, this.client.encoding);
-      const { start, end } = positions.span(change.range);
-      const single = change.range.start.line === change.range.end.line && !/[\r\n]/.test(change.text);
-      if (document.last) {
-        const lineStart = positions.lineStart(change.range.start.line);
-        const same =
-          document.last.firstEdit === Number.MAX_SAFE_INTEGER || document.last.firstEdit === lineStart;
-        if (single && same) document.last.firstEdit = lineStart;
-        else document.last = undefined;
-      }
+      const { start, end } = positionsFor(document.text, this.client.encoding).span(change.range);
       document.text = document.text.slice(0, start) + change.text + document.text.slice(end);
     }
     document.version = version;
@@ -180,22 +169,15 @@ export class Workspace {
       options: this.options,
       spoken: (other) => this.spoken(other),
       textAt: (other) => this.#textAt(other),
-      analysisAbove: (offset) => {
-        const last = document?.last;
-        if (!last) return undefined;
-        const line = text.lastIndexOf('\n', offset - 1) + 1;
-        return last.firstEdit === Number.MAX_SAFE_INTEGER || last.firstEdit === line
-          ? last.analysis
-          : undefined;
-      },
+      last: () => document?.last,
+      made: (analysis) => this.remember(at, analysis),
     });
   }
 
   /** Remembers the analysis just made of an open document. */
   remember(uri: string, analysis: Analysis): void {
     const document = this.#open.get(normalUri(uri));
-    if (document && document.text === analysis.text)
-      document.last = { analysis, firstEdit: Number.MAX_SAFE_INTEGER, lines: 0 };
+    if (document && document.text === analysis.text) document.last = analysis;
   }
 
   document(uri: string): OpenDocument | undefined {
@@ -303,7 +285,7 @@ export class Workspace {
   #forgetOthers(uri: string, place: Place, all: boolean): void {
     for (const [at, document] of this.#open) {
       if (at === uri || !document.last) continue;
-      if (all || document.last.analysis.dependencies.includes(place.path)) document.last = undefined;
+      if (all || document.last.dependencies.includes(place.path)) document.last = undefined;
     }
   }
 }

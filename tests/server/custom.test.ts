@@ -1,5 +1,4 @@
 // The requests beside the standard protocol.
-import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type * as protocol from '../../server/src/protocol.js';
 import { type Session, startSession } from './session.js';
@@ -12,12 +11,6 @@ beforeAll(async () => {
   session.open(PATH, WORK);
 });
 afterAll(() => session.close());
-
-test('client and server keep one copy of the protocol', () => {
-  const read = (at: string): string =>
-    readFileSync(new URL(`../../${at}/src/protocol.ts`, import.meta.url), 'utf8');
-  expect(read('server')).toBe(read('extension'));
-});
 
 describe('the vehicle at a line', () => {
   const stateBefore = async (needle: string): Promise<Record<string, string[]>> => {

@@ -36,7 +36,8 @@ interface Offered extends Pick<CodeActionParams, 'range'> {
 export const codeActions = documentFeature<CodeActionParams>(
   'textDocument/codeAction',
   { codeActionProvider: { codeActionKinds: KINDS, resolveProvider: true } },
-  (snapshot, { range, context: { only } }): CodeAction[] => {
+  async (snapshot, { range, context: { only } }, view): Promise<CodeAction[]> => {
+    await view.analysed(snapshot);
     const { uri, version, client } = snapshot;
     const place: Offered = { uri, version, range, only };
     return offersAt(snapshot, place).map(({ edit, ...action }) =>

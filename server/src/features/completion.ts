@@ -81,10 +81,7 @@ function belowStatement(snapshot: Snapshot, cursor: Cursor): Offer[] {
 }
 
 function prerequisites(snapshot: Snapshot): Offer[] {
-  return [
-    ...kindOffers(snapshot.analysis().job, ['tool', 'condition']),
-    ...firstWordOffers('prerequisites', false),
-  ];
+  return [...kindOffers(snapshot.job(), ['tool', 'condition']), ...firstWordOffers('prerequisites', false)];
 }
 
 /** Docs come when an item is looked at: of verbs from their table, of things from their declaration. */
@@ -95,7 +92,7 @@ export const resolveCompletion = libraryFeature<CompletionItem>(
     const data = item.data as { uri?: string; name?: string } | undefined;
     const snapshot = data?.uri === undefined ? undefined : view.snapshot(data.uri);
     const verb = VERBS.find((v) => v.word === item.label);
-    const thing = data?.name === undefined ? undefined : snapshot?.analysis().job.scope.resolve(data.name);
+    const thing = data?.name === undefined ? undefined : snapshot?.job().scope.resolve(data.name);
     const card =
       thing && snapshot
         ? thingCard(snapshot, thing)

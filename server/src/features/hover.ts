@@ -14,6 +14,7 @@ import {
   type Span,
   STATE_GROUPS,
   STEP_CLAUSE_BY_WORD,
+  type StateFact,
   stateAt,
   touches,
   VERB_BY_WORD,
@@ -21,6 +22,7 @@ import {
 import { type Hover, type HoverParams, MarkupKind } from 'vscode-languageserver';
 import { meantAt } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
+import type { View } from '../view.js';
 import { documentFeature } from './feature.js';
 import { dialLines } from './hover/dial.js';
 import { figuresAt, preloadLine, torqueOf } from './hover/joint.js';
@@ -33,16 +35,16 @@ import { inOtherSystem, measuresOf } from './quantities.js';
 export const hover = documentFeature<HoverParams>(
   'textDocument/hover',
   { hoverProvider: true },
-  (snapshot, { position }): Hover | null => {
+  async (snapshot, { position }, view): Promise<Hover | null> => {
     const offset = snapshot.positions.offset(position);
     const line = pathAt(snapshot.tree, offset).pop();
     const found = line
       ? (aboutQuantity(snapshot, line, offset) ??
-        aboutThing(snapshot, line, offset) ??
+        (await aboutThing(snapshot, line, offset, view)) ??
         aboutWord(line, offset))
       : undefined;
-    const reasons = aboutFindings(snapshot, offset);
-    const time = line && touches(line.code, offset) ? timeLine(snapshot, line) : undefined;
+    const reasons = await aboutFindings(snapshot, offset, view);
+    const time = line && touches(line.code, offset) ? await timeLine(snapshot, line, view) : undefined;
     const text = [found?.text, time, ...reasons].filter((t) => t !== undefined).join('\n\n---\n\n');
     if (text === '') return null;
     return {
@@ -57,13 +59,17 @@ interface Found {
   readonly span: Span;
 }
 
-function aboutThing(snapshot: Snapshot, line: Line, offset: number): Found | undefined {
+async function aboutThing(
+  snapshot: Snapshot,
+  line: Line,
+  offset: number,
+  view: View,
+): Promise<Found | undefined> {
   const meant = meantAt(snapshot, offset);
   if (!meant) return undefined;
-  const { run } = snapshot.analysis();
   const facts =
-    run && line.kind === 'statement'
-      ? stateAt(run, line.start).filter((f) => f.thing.id === meant.thing.id)
+    line.kind === 'statement'
+      ? (await stateBefore(snapshot, line, view)).filter((f) => f.thing.id === meant.thing.id)
       : [];
   const state = facts
     .map(
@@ -83,6 +89,16 @@ function aboutThing(snapshot: Snapshot, line: Line, offset: number): Found | und
       .join('\n\n'),
     span: meant.span,
   };
+}
+
+/** The state just before a line, asked of the last analysis where the work above is the same, else of a fresh one. */
+async function stateBefore(snapshot: Snapshot, line: Line, view: View): Promise<StateFact[]> {
+  const lineStart = snapshot.positions.lineStart(line.firstLine);
+  const { analysis, offset } = snapshot.standing(lineStart) ?? {
+    analysis: await view.analysed(snapshot),
+    offset: lineStart,
+  };
+  return analysis.run ? stateAt(analysis.run, offset + line.start - lineStart) : [];
 }
 
 function aboutQuantity(snapshot: Snapshot, line: Line, offset: number): Found | undefined {
@@ -115,7 +131,7 @@ function aboutQuantity(snapshot: Snapshot, line: Line, offset: number): Found | 
 function aboutJoint(snapshot: Snapshot, line: Line, node: MeasureNode): string | undefined {
   const torque = torqueOf(line);
   if (!torque || node.start < torque.start || node.end > torque.end) return undefined;
-  const figures = figuresAt(snapshot, snapshot.analysis().job.scope, torque);
+  const figures = figuresAt(snapshot, snapshot.job().scope, torque);
   return figures && preloadLine(figures);
 }
 
@@ -158,10 +174,9 @@ function aboutWord(line: Line, offset: number): Found | undefined {
 }
 
 /** Why findings at this place matter, from the catalogue. */
-function aboutFindings(snapshot: Snapshot, offset: number): string[] {
-  const here = snapshot
-    .analysis()
-    .findings.filter((f) => f.file === snapshot.path && touches(f.span, offset));
+async function aboutFindings(snapshot: Snapshot, offset: number, view: View): Promise<string[]> {
+  const findings = snapshot.lastFindings() ?? (await view.analysed(snapshot)).findings;
+  const here = findings.filter((f) => f.file === snapshot.path && touches(f.span, offset));
   return [...new Set(here.map((f) => f.code))].map((code) => {
     const def = DIAGNOSTICS.find((d) => d.code === code);
     return def ? `**${code} ${def.name}**: ${def.why}` : `**${code}**`;

@@ -8,8 +8,9 @@ import { documentFeature } from './feature.js';
 export const lens = documentFeature<CodeLensParams>(
   'textDocument/codeLens',
   { codeLensProvider: {} },
-  (snapshot): CodeLens[] => {
+  async (snapshot, _params, view): Promise<CodeLens[]> => {
     if (!snapshot.options.lens) return [];
+    await view.analysed(snapshot);
     return [...phases(snapshot), ...uses(snapshot)];
   },
 );

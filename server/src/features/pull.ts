@@ -8,8 +8,8 @@ export const pullDiagnostics = documentFeature<DocumentDiagnosticParams>(
   {
     diagnosticProvider: { identifier: 'baywright', interFileDependencies: true, workspaceDiagnostics: false },
   },
-  (snapshot, { previousResultId }) => {
-    const items = diagnosticsOf(snapshot, snapshot.analysis().findings);
+  async (snapshot, { previousResultId }, view) => {
+    const items = diagnosticsOf(snapshot, (await view.analysed(snapshot)).findings);
     const resultId = hash(JSON.stringify(items));
     return resultId === previousResultId
       ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }

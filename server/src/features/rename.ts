@@ -62,7 +62,7 @@ export const rename = documentFeature<RenameParams>(
     const clash =
       newName === thing.name || thing.kind === 'operation'
         ? undefined
-        : snapshot.analysis().job.scope.resolve(newName);
+        : snapshot.job().scope.resolve(newName);
     if (clash) return refuse(`“${newName}” is already the name of ${clash.title}.`);
     return workspaceEdit(snapshot, edits);
   },

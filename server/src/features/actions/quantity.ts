@@ -35,7 +35,7 @@ export function numberToReference(snapshot: Snapshot, span: Span): ActionOffer[]
     if (!('measure' in read)) continue;
     const wanted = formatMeasure(read.measure);
     const found: string[] = [];
-    for (const thing of snapshot.analysis().job.scope.names.values()) {
+    for (const thing of snapshot.job().scope.names.values()) {
       for (const [word, list] of thing.clauses) {
         for (const { clause } of list) {
           const measure = clause.spec?.stages[0]?.measure.measure;

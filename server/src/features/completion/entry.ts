@@ -26,7 +26,7 @@ export function entryOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
     if (def?.shape === 'names')
       return [...named(snapshot, at.word, before), ...(own ? [] : clauseWords(cursor, kind, before))];
     if (own && at.word === 'per')
-      return kindOffers(snapshot.analysis().job, ['source']).map((o) => ({ ...o, insert: `"${o.label}"` }));
+      return kindOffers(snapshot.job(), ['source']).map((o) => ({ ...o, insert: `"${o.label}"` }));
     if (own && at.word === 'marked') return marks(snapshot);
     if (own && (at.word === 'hex' || at.word === 'twelve-point')) return headOffers(threadOf(cursor));
     if (own) return rawOffers(at.word);
@@ -36,7 +36,7 @@ export function entryOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
 
 function named(snapshot: Snapshot, clause: string, before: string): Offer[] {
   return kindOffers(
-    snapshot.analysis().job,
+    snapshot.job(),
     ENTRY_CLAUSE_BY_WORD.get(clause)?.names ?? [],
     new Set(before.split(/[\s,]+/)),
   );
@@ -74,6 +74,6 @@ function threadOf(cursor: Cursor): string | undefined {
 
 /** Marks that the library uses already. */
 function marks(snapshot: Snapshot): Offer[] {
-  const found = new Set([...snapshot.analysis().job.scope.names.values()].flatMap((t) => t.marks));
+  const found = new Set([...snapshot.job().scope.names.values()].flatMap((t) => t.marks));
   return [...found].sort().map((m) => value(m, 'mark'));
 }

@@ -21,7 +21,7 @@ export function guardOffers(snapshot: Snapshot, text: string): Offer[] {
 }
 
 function optionsIn(snapshot: Snapshot): Map<string, string[]> {
-  const { job } = snapshot.analysis();
+  const job = snapshot.job();
   const options = new Map<string, string[]>();
   const applied = new Set(job.file.applies.map((l) => l.vehicle?.text));
   for (const vehicle of job.scope.names.values()) {

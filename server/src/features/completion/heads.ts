@@ -34,7 +34,7 @@ export function firstWordOffers(context: LineContext, snippets: boolean): Offer[
 /** What follows a head: imports, vehicles, operations, tests of `if`, codes. Undefined when the head is not one of these. */
 export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefined {
   const { before } = cursor;
-  const job = () => snapshot.analysisAbove(cursor.replaces.start).job;
+  const job = () => snapshot.job();
   if (/^use\s+"?$/.test(before) || /^use\s+"[^"]*$/.test(before)) return importOffers(snapshot, before);
   if (/^applies to\s+$/.test(before)) return kindOffers(job(), ['vehicle']);
   if (/^sides\s+/.test(before))

@@ -18,7 +18,7 @@ const ATTRIBUTES = [
 ];
 
 export function proseOffers(snapshot: Snapshot, written: string): Offer[] {
-  const { scope } = snapshot.analysis().job;
+  const { scope } = snapshot.job();
   const [name = ''] = written.split(/\s/);
   if (!/\s/.test(written)) return [...scope.names.values()].filter((t) => t.line).map((t) => thingOffer(t));
   const thing = scope.resolve(name);

@@ -11,7 +11,7 @@ export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
     const verbs = VERBS.map((v) => word(v.word, v.docs, { insert: `${v.word} `, goesOn: true }));
     return [...verbs, ...ends];
   }
-  const { scope } = snapshot.analysis().job;
+  const { scope } = snapshot.job();
   const things = [...scope.names.values()];
   if (/\bmarked\s+$/.test(before))
     return [...new Set(things.flatMap((t) => t.marks))].sort().map((m) => value(m, 'mark'));

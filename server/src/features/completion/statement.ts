@@ -13,7 +13,7 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
   if (guard) return guardOffers(snapshot, guard[1] ?? '');
   const words = Object.keys(verb.clauses).sort((a, b) => b.length - a.length);
   const at = lastClause(rest, words);
-  const job = snapshot.analysisAbove(cursor.replaces.start).job;
+  const job = snapshot.job();
   const named = new Set(rest.split(/[\s,]+/));
   const text = at ? rest.slice(at.end) : rest;
   if (endsInNumber(text)) {
@@ -25,7 +25,7 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
     const slot = verb.clauses[at.word];
     const fresh = text.trim() === '' || /(?:,|\bor)\s*$/.test(text);
     const answers = slot?.names ? kindOffers(job, slot.names, named) : rawOffers(at.word);
-    const moves = at.word === 'to' && !fresh ? [] : positions(snapshot, cursor, rest, at.word);
+    const moves = at.word === 'to' && !fresh ? [] : positions(snapshot, rest, at.word);
     return fresh ? [...moves, ...answers] : furtherClauses(verb, rest, slot?.names !== undefined);
   }
   if (verb.takesValue) {
@@ -51,11 +51,9 @@ function furtherClauses(verb: VerbDef, rest: string, afterNames: boolean): Offer
 }
 
 /** Positions of the part that `move` acts on. */
-function positions(snapshot: Snapshot, cursor: Cursor, rest: string, clause: string): Offer[] {
+function positions(snapshot: Snapshot, rest: string, clause: string): Offer[] {
   if (clause !== 'to') return [];
-  const thing = snapshot
-    .analysisAbove(cursor.replaces.start)
-    .job.scope.resolve(/^\s*([^\s,]+)/.exec(rest)?.[1] ?? '');
+  const thing = snapshot.job().scope.resolve(/^\s*([^\s,]+)/.exec(rest)?.[1] ?? '');
   return thing?.clauses.has('positions') ? thing.values.map((v) => value(v.text, thing.title)) : [];
 }
 

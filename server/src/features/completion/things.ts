@@ -21,9 +21,13 @@ export function objectOffers(
   verb: VerbDef,
   named: ReadonlySet<string>,
 ): Offer[] {
-  const { run, job } = snapshot.analysisAbove(cursor.replaces.start);
+  // What can be done now is a question to the work above: that of the last check serves where it is still the same.
+  const standing = snapshot.standing(cursor.lineStart);
+  const { run, job } = standing?.analysis ?? snapshot.analysis();
   if (!run) return [...job.scope.names.values()].filter((t) => verb.on[t.kind]).map((t) => thingOffer(t));
-  const found = canDo(run, cursor.lineStart, verb).filter((c) => !named.has(c.thing.name));
+  const found = canDo(run, standing?.offset ?? cursor.lineStart, verb).filter(
+    (c) => !named.has(c.thing.name),
+  );
   const now = found.filter((c) => c.lacks.length === 0 || c.lacks.every((l) => named.has(l.thing.name)));
   const offers = now.map((c) => thingOffer(c.thing));
   // Nothing that can be done now: offer the rest after all, so that a list is never empty without need.
@@ -69,7 +73,7 @@ export function kindOffers(
 
 /** Names that steps use and nothing declares, of the kind the section declares, read from how they are used. */
 export function undeclaredOffers(snapshot: Snapshot, kind: ThingKind): Offer[] {
-  const { job } = snapshot.analysis();
+  const job = snapshot.job();
   const uses = new Map<string, ThingKind[][]>();
   const see = (name: string, kinds: readonly ThingKind[]): void => {
     if (name !== '' && !job.scope.resolve(name)) uses.set(name, [...(uses.get(name) ?? []), [...kinds]]);

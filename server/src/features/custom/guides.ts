@@ -23,7 +23,8 @@ export const choices = documentFeature<ChoicesQuestion>(
   METHODS.choices,
   {},
   (snapshot, _params, view): Choices => {
-    const { job, model } = snapshot.analysis();
+    const job = snapshot.job();
+    const model = job.file;
     const { settings } = snapshot.shelf;
     const sides = model.sides.filter((s) => s === 'left' || s === 'right');
     return {
@@ -47,7 +48,7 @@ export const preview = documentFeature<PreviewQuestion>(
   METHODS.preview,
   {},
   async (snapshot, { kind, options }, view): Promise<PreviewAnswer> => {
-    const findings = countsOf(snapshot.analysis().findings);
+    const findings = countsOf((await view.analysed(snapshot)).findings);
     const make = view.renderers.preview;
     return { html: make ? await make(sourceOf(snapshot, view), kind, options) : NO_PREVIEW, findings };
   },

@@ -13,8 +13,8 @@ import { documentFeature } from '../feature.js';
 export const state = documentFeature<StateQuestion>(
   METHODS.state,
   {},
-  (snapshot, { position, side, variant }): VehicleState => {
-    const { run, job } = snapshot.analysis();
+  async (snapshot, { position, side, variant }, view): Promise<VehicleState> => {
+    const { run, job } = await view.analysed(snapshot);
     if (!run) return { variant: '', sections: [] };
     const offset = snapshot.positions.lineStart(position.line);
     const line = pathAt(snapshot.tree, snapshot.positions.offset(position)).pop();

@@ -5,7 +5,7 @@ import type { Snapshot } from '../../snapshot.js';
 /** One line for each torque; empty where the torque itself is set. */
 export function dialLines(snapshot: Snapshot, line: Line): string {
   if (line.kind !== 'statement') return '';
-  const { job } = snapshot.analysis();
+  const job = snapshot.job();
   const statement = bindStatement(line, snapshot.path, job.scope);
   return (statement ? dialSettings(job, statement) : [])
     .flatMap((setting) => ('torque' in setting ? [told(snapshot, setting)] : []))

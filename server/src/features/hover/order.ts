@@ -7,7 +7,7 @@ const MOST = 8;
 
 /** `Comes off after wheel-nut, wheel`, the first to come off first; empty where nothing is in the way. */
 export function orderLine(snapshot: Snapshot, thing: Thing): string {
-  const { job } = snapshot.analysis();
+  const job = snapshot.job();
   const { universe } = job;
   const before = removalOrder(job, thing).reverse();
   if (before.length === 0) return '';

@@ -32,7 +32,7 @@ function figures(thing: Thing): string {
 
 function joint(snapshot: Snapshot, thing: Thing): string {
   if (thing.kind !== 'fastener') return '';
-  return jointFigures(thing, snapshot.analysis().job.scope)
+  return jointFigures(thing, snapshot.job().scope)
     .map((figures) => {
       const { tool } = figures.wrench;
       return [preloadLine(figures) ?? '', tool ? `wrench: ${tool.name}` : '']
@@ -45,7 +45,7 @@ function joint(snapshot: Snapshot, thing: Thing): string {
 
 /** The sheets its figures come from, by their titles. */
 function sources(snapshot: Snapshot, thing: Thing): string {
-  const scope = snapshot.analysis().job.scope;
+  const scope = snapshot.job().scope;
   const sheets = new Set(
     clausesOf(thing, 'per').flatMap(({ clause }) =>
       clause.raw && !clause.raw.hole ? [clause.raw.text] : [],

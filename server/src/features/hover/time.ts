@@ -1,11 +1,13 @@
 // What the steps come to, beside a declared labour.
 import { declaredLabour, type Line, trade } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
+import type { View } from '../../view.js';
 
 /** Hands-on, waiting and elapsed time on the combinations of a labour line; undefined for other lines. */
-export function timeLine(snapshot: Snapshot, line: Line): string | undefined {
-  const { run } = snapshot.analysis();
-  if (line.kind !== 'labour' || !run) return undefined;
+export async function timeLine(snapshot: Snapshot, line: Line, view: View): Promise<string | undefined> {
+  if (line.kind !== 'labour') return undefined;
+  const { run } = await view.analysed(snapshot);
+  if (!run) return undefined;
   const found = declaredLabour(run).find((one) => one.line === line);
   if (!found) return undefined;
   const { timeText } = trade;

@@ -10,10 +10,18 @@ export interface PrintOptions {
   readonly print: (typeof PRINTS)[number];
   /** One accent colour; black carries all meaning without it. */
   readonly colour: boolean;
+  /** The binding edge alternates, and the record starts on a sheet of its own. */
+  readonly twoSided: boolean;
   /** Accessible (PDF/UA-1) unless an archive format is asked for. */
   readonly standard: (typeof PDF_STANDARDS)[number];
   /** Seconds since 1970 for the file's time stamp: SOURCE_DATE_EPOCH, or the revision's date. Same input, same bytes. */
   readonly timestamp?: number;
 }
 
-export const DEFAULT_PRINT: PrintOptions = { paper: 'a4', print: 'bay', colour: false, standard: 'ua-1' };
+export const DEFAULT_PRINT: PrintOptions = {
+  paper: 'a4',
+  print: 'bay',
+  colour: false,
+  twoSided: false,
+  standard: 'ua-1',
+};

@@ -96,7 +96,7 @@ function needList(block: BlockOf<'needs'>): Raw {
   const rows = block.groups.flatMap((group) =>
     group.rows.map((row, i) => needRow(row, i === 0 ? group.title : '')),
   );
-  return call('needs', [block.title, rows]);
+  return call('needs', [block.title, rows], { inset: { raw: 'row-inset' } });
 }
 
 function pullList(block: BlockOf<'needs'>): Raw {

@@ -23,7 +23,7 @@ import { call, type Raw } from './typst-code.js';
 /** Renders one block that stands on the page by itself. */
 export function blockCode(block: Block, context: PrintContext): readonly Raw[] {
   return piecesOf([block], { ...context, depth: 0, pieces: piecesOf, fresh: () => false }).map((piece) =>
-    piece.piece === 'row' ? call('rows', ['', piece.first, piece.row]) : piece.code,
+    piece.piece === 'row' ? call('rows', [[piece.row]]) : piece.code,
   );
 }
 

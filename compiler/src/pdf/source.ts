@@ -7,8 +7,8 @@ import { plain } from '../document/inline.js';
 import type { Picture } from '../document/picture.js';
 import { revisionText } from '../document/revision.js';
 import type { PrintOptions } from '../print-options.js';
-import { blockCode } from './blocks.js';
 import type { PrintContext } from './context.js';
+import { pageCalls } from './pages.js';
 
 export interface PrintSource {
   readonly main: string;
@@ -17,7 +17,7 @@ export interface PrintSource {
   readonly pictures: readonly { readonly path: string; readonly data: Uint8Array }[];
 }
 
-export const TEMPLATES = ['base', 'page', 'step', 'front', 'record'] as const;
+export const TEMPLATES = ['base', 'page', 'step', 'front', 'flow', 'record'] as const;
 
 export function printSource(document: GuideDocument, options: PrintOptions): PrintSource {
   const pictures: { path: string; data: Uint8Array }[] = [];
@@ -28,43 +28,14 @@ export function printSource(document: GuideDocument, options: PrintOptions): Pri
     training: options.print !== 'bay',
     addPicture: (picture) => addPicture(pictures, picture),
   };
-  const pages = gatherPages(document.blocks).map(
-    ({ page, blocks }) =>
-      `${PAGE_CALLS[page]} { ${blocks
-        .flatMap((block) => blockCode(block, context))
-        .map(({ raw }) => raw)
-        .join('\n')} })`,
-  );
   const imports = TEMPLATES.map((name) => `#import "/pdf/${name}.typ": *`).join('\n');
   return {
-    main: `${imports}\n#show: dress\n${pages.join('\n')}\n`,
+    main: `${imports}\n#show: dress\n${pageCalls(document.blocks, context)
+      .map((page) => `#${page.raw}\n`)
+      .join('')}`,
     settings: JSON.stringify(settings(document, options)),
     pictures,
   };
-}
-
-type PageKind = 'plain' | 'steps' | 'record';
-const PAGE_CALLS: Readonly<Record<PageKind, string>> = {
-  plain: '#plain-page(',
-  steps: '#step-pages(',
-  record: '#plain-page(background: tear,',
-};
-
-/** What follows the steps shares their pages; the record never shares a page. */
-function pageOf(block: Block, before: PageKind | undefined): PageKind {
-  if (block.kind === 'record') return 'record';
-  return block.kind === 'step' || before === 'steps' ? 'steps' : 'plain';
-}
-
-function gatherPages(blocks: readonly Block[]) {
-  const pages: { page: PageKind; blocks: Block[] }[] = [];
-  for (const block of blocks) {
-    const last = pages.at(-1);
-    const page = pageOf(block, last?.page);
-    if (last?.page === page && page !== 'record') last.blocks.push(block);
-    else pages.push({ page, blocks: [block] });
-  }
-  return pages;
 }
 
 function addPicture(pictures: { path: string; data: Uint8Array }[], picture: Picture): string {
@@ -73,11 +44,12 @@ function addPicture(pictures: { path: string; data: Uint8Array }[], picture: Pic
   return path;
 }
 
-const PAPER = { a4: ['a4', 210], letter: ['us-letter', 215.9] } as const;
+/** Name, width and height in millimetres (ISO 216, ANSI/ASME Y14.1). */
+const PAPER = { a4: ['a4', 210, 297], letter: ['us-letter', 215.9, 279.4] } as const;
 
 function settings(document: GuideDocument, options: PrintOptions) {
   const { identity, words } = document;
-  const [paper, width] = PAPER[options.paper];
+  const [paper, width, height] = PAPER[options.paper];
   const rails = [...walkBlocks(document.blocks)].flatMap((block) =>
     'rail' in block ? [block.rail.off + block.rail.loose] : [],
   );
@@ -106,6 +78,9 @@ function settings(document: GuideDocument, options: PrintOptions) {
     'most-off': Math.max(1, ...rails),
     paper,
     'paper-width': width,
+    'paper-height': height,
+    'two-sided': options.twoSided,
+    'number-length': numberLength(document.blocks),
     colour: options.colour,
     print: options.print,
   };
@@ -122,4 +97,12 @@ function mostBans(blocks: readonly Block[]): number {
     if (block.edge === 'end') live.delete(block.ban);
   }
   return most;
+}
+
+/** Characters of the longest line number: the column of the boxes is as wide as it asks. */
+function numberLength(blocks: readonly Block[]): number {
+  let longest = 0;
+  for (const block of walkBlocks(blocks))
+    if (block.kind === 'row' || block.kind === 'stop') longest = Math.max(longest, block.number.length);
+  return longest;
 }

@@ -12,7 +12,6 @@ import { type Argument, call, type Raw, sequence } from './typst-code.js';
 interface RowPiece {
   readonly piece: 'row';
   readonly row: Argument;
-  readonly first: number;
   /** Too long to be kept on one page for certain. */
   readonly long: boolean;
 }
@@ -38,16 +37,14 @@ export function stepCode(step: BlockOf<'step'>, context: PieceContext): Raw {
     return changed;
   };
   const units = unitsOf(context.pieces(step.items, { ...context, fresh }));
-  // The head of a step never stands alone at the foot of a page: two rows stay with it.
-  const kept = units.slice(0, 2).some(({ row }) => row?.long) ? 0 : 2;
-  const [first, rest] = [units.slice(0, kept), units.slice(kept)].map((part) => unitCodes(part, step.number));
   return call('step', [
     step.number,
     step.title,
     step.phase,
     railArgument(step.before),
-    sequence(first ?? []),
-    ...(rest ?? []),
+    units.map(({ before, row, after }) =>
+      call('unit', [together(before), row?.row, together(after), row?.long ?? false]),
+    ),
   ]);
 }
 
@@ -56,7 +53,6 @@ export function rowPiece(row: BlockOf<'row'>, context: PieceContext): Piece {
   const long = isLong([row.condition ?? [], row.body, ...row.notes, ...row.reasons]) || row.beside.length > 3;
   return {
     piece: 'row',
-    first: lastNumber(row.number),
     long,
     row: rowArgument(row.number, row.rail, context, {
       long,
@@ -82,7 +78,6 @@ export function stopPiece(stop: BlockOf<'stop'>, context: PieceContext): Piece {
   const long = isLong([stop.condition ?? [], stop.body]);
   return {
     piece: 'row',
-    first: lastNumber(stop.number),
     long,
     row: rowArgument(stop.number, stop.rail, context, {
       long,
@@ -105,6 +100,7 @@ function rowArgument(
 ): Argument {
   return {
     number,
+    first: lastNumber(number),
     rail: railArgument(rail),
     count: context.fresh(rail) ? rail.off : undefined,
     depth: context.depth,
@@ -146,23 +142,7 @@ function unitsOf(pieces: readonly Piece[]): readonly Unit[] {
   return open ? [...units, open] : units;
 }
 
-/** Rows with nothing around them become one list; the others are kept whole. */
-function unitCodes(units: readonly Unit[], step: string): readonly Raw[] {
-  const codes: Raw[] = [];
-  let run: RowPiece[] = [];
-  const list = (rows: readonly RowPiece[]) =>
-    rows.length === 0 ? [] : [call('rows', [step, rows[0]?.first ?? 1, ...rows.map(({ row }) => row)])];
-  for (const { before, row, after } of units) {
-    if (row && before.length === 0 && after.length === 0) {
-      run.push(row);
-      continue;
-    }
-    const whole = sequence([...before, ...list(row ? [row] : []), ...after]);
-    codes.push(...list(run), row?.long ? whole : call('keep', [whole]));
-    run = [];
-  }
-  return [...codes, ...list(run)];
-}
+const together = (codes: readonly Raw[]): Argument => (codes.length === 0 ? undefined : sequence(codes));
 
 /** More characters than fit the text column of one page with room to spare. */
 const LONG_TEXT = 1200;

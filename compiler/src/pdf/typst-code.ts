@@ -15,7 +15,8 @@ export type Argument =
   | readonly Argument[]
   | { readonly [name: string]: Argument };
 
-const raw = (code: string): Raw => ({ raw: code });
+/** Code as it is. Never for what a writer typed. */
+export const raw = (code: string): Raw => ({ raw: code });
 
 export const NONE: Raw = raw('none');
 

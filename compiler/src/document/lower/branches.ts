@@ -22,11 +22,12 @@ export function branchHeading(walk: Walk, line: IfLine, row: RowAt | undefined):
   const { language } = walk.print;
   const asked = askedBy(walk, line, row);
   const test = line.test ?? 'needed';
-  if (test === 'needed' || !asked) return [text(`${phrase('if-needed', language)}:`)];
+  if (test === 'needed' || !asked)
+    return [text(`${phrase('if-needed', language)}${phrase('colon', language)}`)];
   const bound = boundOf(asked, test) ?? phrase('the-limit', language);
   const isLevel = asked.limits.length === 0 && (test === 'below' || test === 'above');
   const id = isLevel ? (test === 'below' ? 'if-level-below' : 'if-level-above') : PHRASE_OF[test];
-  return [...lineProse(id, language, { object: asked, limit: bound }), text(':')];
+  return [...lineProse(id, language, { object: asked, limit: bound }), text(phrase('colon', language))];
 }
 
 function askedBy(walk: Walk, line: IfLine, row: RowAt | undefined): Asked | undefined {

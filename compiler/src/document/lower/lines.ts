@@ -140,7 +140,9 @@ function lowerWhen(walk: Walk, line: Extract<Line, { kind: 'when' }>, place: Pla
   }
   const items: Block[] = [];
   lowerLines(walk, line.children, inner, items);
-  const heading = [text(`${phraseText('only-with', print.language, { variant })}:`)];
+  const heading = [
+    text(`${phraseText('only-with', print.language, { variant })}${phrase('colon', print.language)}`),
+  ];
   if (items.length > 0)
     out.push({ kind: 'branch', heading, items, rail: railNow(walk), ...located(print, place, line) });
 }
@@ -159,7 +161,7 @@ function lowerRepeat(walk: Walk, line: Extract<Line, { kind: 'repeat' }>, place:
       : phraseText('repeat-times', print.language, { amount });
   out.push({
     kind: 'repeat',
-    heading: [text(told.length > 0 ? `${head}: ` : `${head}:`), ...told],
+    heading: [text(`${head}${phrase('colon', print.language)}${told.length > 0 ? ' ' : ''}`), ...told],
     ...(count === undefined ? {} : { times: count }),
     items,
     rail: railNow(walk),
@@ -226,7 +228,14 @@ function lowerIf(
 
 function lowerOtherwise(walk: Walk, line: Line, place: Place, out: Out, row: RowAt | undefined): void {
   const depends: Depends | undefined = row ? { row: row.row, result: 'good' } : undefined;
-  lowerBranch(walk, line, place, out, [text(`${phrase('otherwise', walk.print.language)}:`)], depends);
+  lowerBranch(
+    walk,
+    line,
+    place,
+    out,
+    [text(`${phrase('otherwise', walk.print.language)}${phrase('colon', walk.print.language)}`)],
+    depends,
+  );
 }
 
 /** One line alone carries its condition; several stand under a heading. */

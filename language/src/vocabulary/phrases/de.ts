@@ -169,6 +169,7 @@ export const DE: PhraseTable = {
   and: ' und ',
   or: ' oder ',
   comma: ', ',
+  colon: ':',
   the: '{thing}',
   'some-of': '{count} × {thing}',
   'places-count': '{count} Stellen',

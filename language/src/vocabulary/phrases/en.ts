@@ -168,6 +168,7 @@ export const EN = {
   and: ' and ',
   or: ' or ',
   comma: ', ',
+  colon: ':',
   the: 'the {thing}',
   'some-of': '{count} of the {thing}',
   'places-count': '{count} places',

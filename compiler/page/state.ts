@@ -1,7 +1,7 @@
 // The state of the job from what was ticked and typed: what is off, what waits for its torque, which lines are not
 // needed, what keeps the record from being signed. Pure: the same entries give the same state.
 import type { Depends } from '../src/document/blocks.js';
-import type { PageClock, PageData, PageRow } from '../src/html/page-types.js';
+import type { PageClock, PageData, PageReading, PageRow } from '../src/html/page-types.js';
 import { judge, type Verdict } from './exact.js';
 
 /** Everything entered on the page, by the name of its control. Ticks are `true`. */
@@ -79,9 +79,12 @@ function rowState(row: PageRow, entries: Entries, on: RowState | undefined): Row
       String(entries[`unit-${reading.box}`] ?? ''),
     );
   const outcomes = [
-    ...Object.values(verdicts).map(({ verdict }) =>
-      verdict === 'pass' ? 'good' : verdict === 'low' || verdict === 'high' ? 'bad' : undefined,
-    ),
+    ...row.readings
+      .filter((reading) => !isForOthers(reading, row.readings, verdicts))
+      .map(({ id }) => verdicts[id]?.verdict)
+      .map((verdict) =>
+        verdict === 'pass' ? 'good' : verdict === 'low' || verdict === 'high' ? 'bad' : undefined,
+      ),
     ...row.inspections.map((id) =>
       entries[`${id}-good`] ? 'good' : entries[`${id}-bad`] ? 'bad' : undefined,
     ),
@@ -100,6 +103,18 @@ function rowState(row: PageRow, entries: Entries, on: RowState | undefined): Row
     row.stop === true &&
     (row.depends === undefined || on === undefined || cameOut(on, row.depends.result) !== true);
   return { ticked: entries[`t-${row.id}`] === true, needed: !fallen && !waiting, result, verdicts };
+}
+
+/** An empty box beside a filled one of its group is for another vehicle. */
+function isForOthers(
+  { id, box, group }: PageReading,
+  all: readonly PageReading[],
+  verdicts: RowState['verdicts'],
+): boolean {
+  const isEmpty = (name: string): boolean => verdicts[name]?.verdict === 'none';
+  if (group === undefined || !isEmpty(id)) return false;
+  const isOwnBoxBegun = all.some((other) => other.box === box && !isEmpty(other.id));
+  return !isOwnBoxBegun && all.some((other) => other.group === group && !isEmpty(other.id));
 }
 
 /** Whether a line came out as another asks; undefined while it is open. */
@@ -138,7 +153,8 @@ function reasons(needed: readonly PageRow[], entries: Entries, state: Omit<JobSt
     if (clock.sense === 'at least' && started !== undefined && left > 0)
       found.push({ why: 'clock', name: clock.name });
   if (state.off.length + state.loose.length > 0) found.push({ why: 'off' });
-  if (state.done < state.needed) found.push({ why: 'ticks', count: state.needed - state.done });
+  const unticked = needed.filter(({ id, later }) => !later && !state.rows[id]?.ticked).length;
+  if (unticked > 0) found.push({ why: 'ticks', count: unticked });
   if (String(entries['field-technician'] ?? 'not asked').trim() === '') found.push({ why: 'fields' });
   return found;
 }

@@ -142,3 +142,23 @@ test('a reading at four places is four readings, each compared, and all in the r
   ]);
   expect(now.rows['r1-8']?.result).toBe('bad');
 });
+
+test('of readings for different vehicles one is taken', () => {
+  const row = every.rows.find(({ number }) => number === '1.6');
+  const [reading] = row?.readings ?? [];
+  if (!row || !reading) throw new Error('the fixture has no reading');
+  const readings = ['light', 'heavy'].map((id) => ({ ...reading, id, box: id, group: 'play' }));
+  const both = { ...every, rows: every.rows.map((one) => (one === row ? { ...row, readings } : one)) };
+  const result = (entries: Entries) => jobState(both, entries, {}, 0).rows[row.id]?.result;
+  expect(result({})).toBeUndefined();
+  expect(result({ heavy: '0.10' })).toBe('good');
+  expect(result({ heavy: '0.20' })).toBe('bad');
+});
+
+test('a line of a later visit does not keep the record open', () => {
+  const later = {
+    ...data,
+    rows: data.rows.map((row) => (row.id === 'r9-4' ? { ...row, later: true } : row)),
+  };
+  expect(jobState(later, { ...FINISHED, 't-r9-4': false }, {}, 0).open).toEqual([]);
+});

@@ -70,6 +70,8 @@ export interface BesideKinds {
     readonly name: string;
     /** How many readings are taken: a blank for each. */
     readonly places: number;
+    /** Boxes of one group are for different vehicles: one of them is filled in. */
+    readonly group?: string;
     /** Units it may be read in; the first is the one printed. */
     readonly units: readonly ReadingUnit[];
     /** Limits in the first unit, exact decimal text. Both missing: the limit is an open question. */

@@ -147,6 +147,8 @@ export interface BlockKinds {
     readonly changes: readonly Change[];
     /** Changed in this revision: a bar at the edge. */
     readonly revised: boolean;
+    /** Done on a later visit: the record of this one is signed without it. */
+    readonly isLater?: true;
   };
   panel: Located & {
     readonly kind: 'panel';

@@ -8,6 +8,8 @@ export interface PageReading {
   /** The box it stands in, which has one unit for all its blanks. */
   readonly box: string;
   readonly name: string;
+  /** Readings of one group are for different vehicles: one of them is taken. */
+  readonly group?: string;
   /** Which of several places it is taken at, from 1. */
   readonly place?: number;
   readonly units: readonly ReadingUnit[];
@@ -28,6 +30,8 @@ export interface PageRow {
   readonly number: string;
   readonly depends?: Depends;
   readonly stop?: boolean;
+  /** Done on a later visit. */
+  readonly later?: boolean;
   /** Outcomes for which the guide tells something and asks for nothing. */
   readonly told?: readonly Depends['result'][];
   readonly changes: readonly Change[];

@@ -67,19 +67,30 @@ export interface DriveRow {
   readonly inch: '1/4' | '3/8' | '1/2' | '3/4' | '1';
   readonly mm: number;
   readonly toNm: number;
+  /** The largest socket, across the flats, that is sold with it, mm. */
+  readonly toFlatsMm: number;
   readonly source: SourceKey;
 }
 
-/** Usual drives by torque: well inside what the squares are tested to; common practice. */
+/** Usual drives by torque and size: well inside what the squares are tested to; common practice, from memory. */
 export const DRIVES: readonly DriveRow[] = [
-  { inch: '1/4', mm: 6.3, toNm: 20, source: 'PRACTICE' },
-  { inch: '3/8', mm: 10, toNm: 75, source: 'PRACTICE' },
-  { inch: '1/2', mm: 12.5, toNm: 300, source: 'PRACTICE' },
-  { inch: '3/4', mm: 20, toNm: 1000, source: 'PRACTICE' },
-  { inch: '1', mm: 25, toNm: Number.POSITIVE_INFINITY, source: 'PRACTICE' },
+  { inch: '1/4', mm: 6.3, toNm: 20, toFlatsMm: 14, source: 'PRACTICE' },
+  { inch: '3/8', mm: 10, toNm: 75, toFlatsMm: 24, source: 'PRACTICE' },
+  { inch: '1/2', mm: 12.5, toNm: 300, toFlatsMm: 36, source: 'PRACTICE' },
+  { inch: '3/4', mm: 20, toNm: 1000, toFlatsMm: 60, source: 'PRACTICE' },
+  {
+    inch: '1',
+    mm: 25,
+    toNm: Number.POSITIVE_INFINITY,
+    toFlatsMm: Number.POSITIVE_INFINITY,
+    source: 'PRACTICE',
+  },
 ];
 
-/** The socket drive that suits a torque (N·m). */
-export function drive(torqueNm: number): DriveRow {
-  return DRIVES.find((d) => torqueNm <= d.toNm) ?? (DRIVES[DRIVES.length - 1] as DriveRow);
+/** The socket drive that suits a torque (N·m) and, where it is known, the size across the flats (mm). */
+export function drive(torqueNm: number, flatsMm = 0): DriveRow {
+  return (
+    DRIVES.find((d) => torqueNm <= d.toNm && flatsMm <= d.toFlatsMm) ??
+    (DRIVES[DRIVES.length - 1] as DriveRow)
+  );
 }

@@ -1,6 +1,6 @@
 // Lasting bans on the rows where they hold: said where they begin and end, and in the running bar between.
 import { type BanInForce, bansInForce, phraseText } from '@baywright/language';
-import type { Block, BlockOf } from '../blocks.js';
+import { type Block, type BlockOf, type Rail, walkBlocks } from '../blocks.js';
 import type { Ban } from '../document.js';
 import { type Prose, text } from '../inline.js';
 import { clockProse, type Running } from './clocks.js';
@@ -33,7 +33,9 @@ export function withBans(
   const bans = spans.flatMap(({ id, from, to, told }): Ban[] =>
     lastRow ? [{ id, text: told, fromRow: from.row, untilRow: (to ?? lastRow).row }] : [],
   );
-  return { bans, steps: steps.map((step) => ({ ...step, items: inserted(step.items, spans) })) };
+  // A wait before filling has no place in a job that fills nothing.
+  const idle = new Set(walk.clocks.filter((clock) => !clock.to && !holdsToEnd(clock)).map(({ box }) => box));
+  return { bans, steps: steps.map((step) => ({ ...step, items: inserted(step.items, spans, idle) })) };
 }
 
 function spansOf(walk: Walk): readonly Span[] {
@@ -71,7 +73,7 @@ function ruleSpan({ print }: Walk, { id, from, to, told }: RuleSpan): Span {
 
 /** Clocks run in the same bar: until when nothing may be filled, torqued or run. */
 function clockSpans(walk: Walk): Span[] {
-  const running = walk.clocks.filter((clock) => clock.to !== undefined || holdsToEnd(clock));
+  const running = walk.clocks.filter(({ def, to }) => to !== undefined || def.word === 'run after');
   // The same clock of both sides, with one end, is one bar: the later start counts.
   const apart = running.filter((clock, i) => !running.slice(0, i).some((earlier) => isSame(earlier, clock)));
   return apart
@@ -87,8 +89,8 @@ function clockSpans(walk: Walk): Span[] {
     }));
 }
 
-/** Whoever takes the vehicle over drives it: that ban outlasts a procedure without a run. */
-const holdsToEnd = ({ def }: Running): boolean => def.word === 'run after';
+/** A joint is closed in any case, and whoever takes the vehicle over drives it. */
+const holdsToEnd = ({ def }: Running): boolean => def.word === 'run after' || def.word === 'fit within';
 
 const isSame = (a: Running, b: Running): boolean =>
   a.def === b.def && a.part === b.part && a.time === b.time && a.to?.row === b.to?.row;
@@ -139,22 +141,36 @@ function toldOf({ print }: Walk, { rule, banned, while: state }: BanInForce): st
 }
 
 /** Puts the opening line before the row that begins a ban and the closing one where it is over. */
-function inserted(items: readonly Block[], spans: readonly Span[]): Block[] {
+function inserted(items: readonly Block[], spans: readonly Span[], idle: ReadonlySet<string>): Block[] {
   return items.flatMap((item): Block[] => {
-    const inside = 'items' in item ? { ...item, items: inserted(item.items, spans) } : item;
-    if (item.kind !== 'row') return [inside as Block];
+    if ('items' in item) {
+      // What only some vehicles or cases come to is closed before their branch: it is over for the others as well.
+      const rows = new Set([...walkBlocks(item.items)].map((block) => ('id' in block ? block.id : '')));
+      const over = spans.filter(({ to, isOverBefore }) => isOverBefore && to && rows.has(to.row));
+      const inside = spans.map((span) => (over.includes(span) ? { ...span, to: undefined } : span));
+      const rail = 'rail' in item ? item.rail : { off: 0, loose: 0 };
+      return [...closing(over, rail), { ...item, items: inserted(item.items, inside, idle) } as Block];
+    }
+    if (item.kind !== 'row') return [item];
     const { rail } = item;
     const closed = spans.filter(({ to }) => to?.row === item.id);
-    const closing = (some: readonly Span[]): Block[] =>
-      some.map(({ id, over }) => ({ kind: 'banner', ban: id, edge: 'end', body: over, rail }));
     const opening = spans
       .filter(({ from }) => from.row === item.id)
       .map(({ id, told }): Block => ({ kind: 'banner', ban: id, edge: 'start', body: told, rail }));
     return [
-      ...closing(closed.filter(({ isOverBefore }) => isOverBefore)),
+      ...closing(
+        closed.filter(({ isOverBefore }) => isOverBefore),
+        rail,
+      ),
       ...opening,
-      item,
-      ...closing(closed.filter(({ isOverBefore }) => !isOverBefore)),
+      { ...item, beside: item.beside.filter((box) => box.kind !== 'clock' || !idle.has(box.id)) },
+      ...closing(
+        closed.filter(({ isOverBefore }) => !isOverBefore),
+        rail,
+      ),
     ];
   });
 }
+
+const closing = (spans: readonly Span[], rail: Rail): Block[] =>
+  spans.map(({ id, over }) => ({ kind: 'banner', ban: id, edge: 'end', body: over, rail }));

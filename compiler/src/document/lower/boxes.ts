@@ -12,7 +12,7 @@ import type { Beside, Marks, OrderDiagram } from '../beside.js';
 import { type Prose, text } from '../inline.js';
 import { headOf, orderOf } from './heads.js';
 import { figureOf } from './measures.js';
-import { capitalFirst } from './names.js';
+import { capitalFirst, sideSuffix } from './names.js';
 import type { Place, Print } from './print.js';
 import { type LimitHere, limitsAt } from './readings.js';
 import { orderWord } from './sentences.js';
@@ -49,11 +49,24 @@ export function besidesOf(
   ) {
     return torqueBoxes(walk.print, statement, thing, place, at, stagesDone);
   }
-  if (thing?.kind === 'fastener') return socketBoxes(walk.print, statement, thing);
   const limits = objects.filter((object) => object.thing?.kind === 'limit');
-  if (limits.length > 0 && verb.word !== 'record') return readingBoxes(walk, statement, limits, place, at);
-  if (verb.word === 'inspect' || verb.word === 'test') return inspectionBoxes(walk, statement, objects, at);
-  return NONE;
+  if (limits.length > 0)
+    return verb.word === 'record' ? NONE : readingBoxes(walk, statement, limits, place, at);
+  if (isJudged(statement)) return inspectionBoxes(walk, statement, objects, place, at);
+  return thing?.kind === 'fastener' ? socketBoxes(walk.print, statement, thing) : NONE;
+}
+
+/** Something is looked at and found good or not: by its verb, or by what stands below the line. */
+function isJudged({ verb, line }: BoundStatement): boolean {
+  return (
+    verb.word === 'inspect' ||
+    verb.word === 'test' ||
+    line.children.some((child) =>
+      child.kind === 'text'
+        ? child.word === 'reject' || child.word === 'expect'
+        : child.kind === 'if' && child.test === 'rejected',
+    )
+  );
 }
 
 const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [], timing: {} };
@@ -96,12 +109,12 @@ function readingBoxes(
   const all: LimitHere[] = [];
   for (const { thing } of objects) {
     if (!thing) continue;
-    const side = place.side && print.sides.length > 1 ? ` ${place.side.word}` : '';
-    const name = `${capitalFirst(titleOf(print, thing))}${side === '' ? '' : `, ${side.trim()}`}`;
+    const side = place.side && print.sides.length > 1 ? `-${place.side.word}` : '';
+    const name = `${capitalFirst(titleOf(print, thing))}${sideSuffix(print, place)}`;
     const limits = limitsAt(print, thing, place.when);
     all.push(...limits);
     for (const [i, limit] of limits.entries()) {
-      const id = `${thing.name}${side.replace(' ', '-')}${limits.length > 1 ? `-${i + 1}` : ''}-${at.row}`;
+      const id = `${thing.name}${side}${limits.length > 1 ? `-${i + 1}` : ''}-${at.row}`;
       walk.limits.set(id, thing.name);
       if (limit.per !== undefined) print.uses.sources.add(limit.per);
       const unit = limit.units[0]?.label;
@@ -118,6 +131,7 @@ function readingBoxes(
         id,
         name,
         places,
+        ...(limits.length > 1 ? { group: `${thing.name}-${at.row}` } : {}),
         units: limit.units,
         ...(limit.low === undefined ? {} : { low: limit.low }),
         ...(limit.high === undefined ? {} : { high: limit.high }),
@@ -143,10 +157,12 @@ function inspectionBoxes(
   walk: Walk,
   statement: BoundStatement,
   objects: readonly BoundItem[],
+  place: Place,
   at: RowAt,
 ): Boxes {
   const { print } = walk;
-  const what = objects.map(({ thing, item }) => (thing ? titleOf(print, thing) : item.name.text)).join(', ');
+  const titles = objects.map(({ thing, item }) => (thing ? titleOf(print, thing) : item.name.text));
+  const what = `${titles.join(', ')}${sideSuffix(print, place)}`;
   const asked = statement.line.children.flatMap((line) =>
     line.kind === 'text' && (line.word === 'reject' || line.word === 'expect')
       ? [written(print, statement.file, line.prose?.text ?? '')]

@@ -70,6 +70,8 @@ const CLOCKS: readonly ClockDef[] = [
 export interface Running {
   readonly def: ClockDef;
   readonly part: Thing;
+  /** The box at the row that starts it. */
+  readonly box: string;
   /** `4 h`. */
   readonly time: string;
   readonly from: RowAt;
@@ -127,8 +129,10 @@ function start(walk: Walk, words: readonly ClockWord[], sealant: Thing, part: Th
     const minutes = minutesOf(sealant, def.word);
     if (minutes === undefined) return [];
     const time = minutesText(minutes);
+    const box = `${def.word.replace(' ', '-')}-${at.row}`;
     walk.clocks.push({
       def,
+      box,
       part,
       time,
       from: at,
@@ -138,7 +142,7 @@ function start(walk: Walk, words: readonly ClockWord[], sealant: Thing, part: Th
     return [
       {
         kind: 'clock',
-        id: `${def.word.replace(' ', '-')}-${at.row}`,
+        id: box,
         sense: def.sense,
         seconds: Math.round(minutes * 60),
         length: { value: time, unit: '' },

@@ -1,16 +1,19 @@
 // Things by their titles inside a sentence: small first letter, article in English, how many, which side, new.
 import {
   type BoundItem,
+  clausesOf,
   hasClause,
   listPieces,
+  numberOf,
   type Piece,
   perSideByDefault,
   phrase,
   phrasePieces,
   type Thing,
+  textOf,
   tighteningCount,
 } from '@baywright/language';
-import type { Print, SidePrint } from './print.js';
+import type { Place, Print, SidePrint } from './print.js';
 import { titleOf } from './texts.js';
 import { sideWord } from './variant-words.js';
 
@@ -19,6 +22,10 @@ export interface Naming {
   /** Says `new` of it. */
   readonly fresh?: boolean;
   readonly side?: SidePrint | undefined;
+  /** In a list: without article, and without what a comma adds. */
+  readonly isListed?: boolean;
+  /** Named for all printed sides at once. */
+  readonly isBothSides?: boolean;
 }
 
 /** Kinds that are named without an article: stuff, and figures. */
@@ -41,12 +48,17 @@ export function itemPieces(print: Print, item: BoundItem, naming: Naming = {}): 
 
 export function thingPieces(print: Print, thing: Thing, count: number | undefined, naming: Naming): Piece[] {
   const { language } = print;
-  const all = thing.kind === 'fastener' ? tighteningCount(thing) : 1;
-  const title = inSentence(print, thing);
+  const isBoth = naming.isBothSides === true && isEachSide(thing) && print.sides.length > 1;
+  const all = countOf(thing) * (isBoth ? print.sides.length : 1);
+  const title = inSentence(print, thing, naming.isListed === true);
   const named: Piece = naming.strong ? { thing: thing.id, text: title, strong: true } : { text: title };
-  const side =
-    naming.side && isEachSide(thing) && print.sides.length > 1 ? sideWord(print, naming.side.word) : '';
-  const isCounted = naming.strong && all > 1 && (count === undefined || count === all);
+  const side = isBoth
+    ? bothSides(print)
+    : naming.side && isEachSide(thing) && print.sides.length > 1
+      ? sideWord(print, naming.side.word)
+      : '';
+  const isCounted =
+    naming.strong && COUNTED.has(thing.kind) && all > 1 && (count === undefined || count === all);
   const marks = [
     ...(isCounted ? [String(all)] : []),
     ...(naming.fresh && language !== 'en' ? [phrase('new', language)] : []),
@@ -61,19 +73,52 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
   }
   const fresh: Piece[] =
     naming.fresh && language === 'en' ? [{ text: `${phrase('new', 'en')} ` }, named] : [named];
-  if (language !== 'en' || BARE_KINDS.has(thing.kind) || /^(?:the|a|an|each|all)\b|^\d/i.test(title)) {
+  if (
+    language !== 'en' ||
+    naming.isListed ||
+    BARE_KINDS.has(thing.kind) ||
+    /^(?:the|a|an|each|all)\b|^\d/i.test(title)
+  ) {
     return [...fresh, ...tail];
   }
   return [...phrasePieces('the', language, { thing: fresh }), ...tail];
 }
 
+/** Kinds that are told by their number. */
+const COUNTED = new Set(['fastener', 'part', 'connection']);
+
+/** How many one entry stands for: a set of fasteners, plugs, pistons. */
+export function countOf(thing: Thing): number {
+  if (thing.kind === 'fastener') return tighteningCount(thing);
+  if (!COUNTED.has(thing.kind)) return 1;
+  const count = clausesOf(thing, 'count')[0]?.clause.spec?.stages[0]?.measure.amounts[0]?.number.value;
+  const number = count === undefined ? 1 : Math.floor(numberOf(count));
+  return number >= 1 && number <= MOST_COUNTED ? number : 1;
+}
+
+const MOST_COUNTED = 10_000;
+
+/** `left and right` */
+const bothSides = (print: Print): string =>
+  textOf(
+    listPieces(
+      print.sides.map(({ word }) => [{ text: sideWord(print, word) }]),
+      print.language,
+    ),
+  );
+
 /** Kinds in whose titles a comma adds what the list of needs asks for and a sentence does not: `Drain pan, large`. */
 const COMMA_ADDS = new Set(['tool', 'supply', 'temporary']);
 
+/** `, left` where both sides are printed and one of them is worked on. */
+export const sideSuffix = (print: Print, place: Pick<Place, 'side'>): string =>
+  place.side && print.sides.length > 1 ? `, ${sideWord(print, place.side.word)}` : '';
+
 /** `Hub bolts` as `hub bolts`; `O-ring`, `V6 engine` and `MAX mark` keep their letters, and so does German. */
-export function inSentence(print: Print, thing: Thing): string {
+export function inSentence(print: Print, thing: Thing, isListed = false): string {
   const title = titleOf(print, thing);
-  const short = COMMA_ADDS.has(thing.kind) ? (title.split(',')[0] ?? title) : title;
+  const isShort = COMMA_ADDS.has(thing.kind) || (isListed && thing.kind !== 'fastener');
+  const short = isShort ? (title.split(',')[0] ?? title) : title;
   return print.language === 'de' ? short : smallFirst(short);
 }
 

@@ -22,6 +22,8 @@ interface Socket {
   readonly shape: string;
   readonly size: string;
   readonly sort: number;
+  /** Across the flats, millimetres; 0 for recesses. */
+  readonly mm: number;
   nm: number;
   readonly things: Set<Thing>;
 }
@@ -36,6 +38,7 @@ export function socketRows(print: Print): NeedRow[] {
       shape,
       size,
       sort: sizeNumber(head.size),
+      mm: acrossFlats(thing),
       nm: 0,
       things: new Set<Thing>(),
     };
@@ -45,7 +48,7 @@ export function socketRows(print: Print): NeedRow[] {
   }
   const rows = new Map<string, Socket[]>();
   for (const socket of [...sizes.values()].sort((a, b) => a.sort - b.sort)) {
-    const drive = socket.nm > 0 ? trade.drive(socket.nm).inch : '';
+    const drive = socket.nm > 0 ? trade.drive(socket.nm, socket.mm).inch : '';
     const key = `${socket.shape}\u0000${drive}`;
     rows.set(key, [...(rows.get(key) ?? []), socket]);
   }
@@ -63,6 +66,16 @@ export function socketRows(print: Print): NeedRow[] {
       for: [text(listTitles(print, [...new Set(sockets.flatMap(({ things }) => [...things]))]))],
     };
   });
+}
+
+/** Size of a socket that goes over the head, millimetres. */
+function acrossFlats(thing: Thing): number {
+  for (const word of ['hex', 'square', 'twelve-point']) {
+    const measure = clausesOf(thing, word)[0]?.clause.spec?.stages[0]?.measure.measure;
+    const metres = measure && toSI(measure).nominal;
+    if (metres) return numberOf(metres) * 1000;
+  }
+  return 0;
 }
 
 /** `mm` where all sizes end with it. */
@@ -96,6 +109,7 @@ export function wrenchRows(print: Print): NeedRow[] {
       figure && !figure.primary.value.endsWith('°') ? [figure.primary] : [],
     );
     torque.nm.forEach((nm, i) => {
+      if (declared.length === 0) return;
       const named = declared.find(({ thing }) => thing === torque.tool);
       const suits = trade.chooseWrench(
         nm,
@@ -103,14 +117,13 @@ export function wrenchRows(print: Print): NeedRow[] {
       ).tool;
       const found = named ?? declared.find(({ tool }) => tool === suits);
       const key = found?.thing.id ?? '';
-      const entry = wanted.get(key) ?? {
+      const entry: WantedWrench = wanted.get(key) ?? {
         range: found?.range,
         thing: found?.thing,
-        values: new Map<string, Set<string>>(),
+        values: [],
       };
       const figure = figures[i];
-      if (figure)
-        entry.values.set(figure.unit, (entry.values.get(figure.unit) ?? new Set()).add(figure.value));
+      if (figure) entry.values.push({ nm, ...figure });
       wanted.set(key, entry);
     });
   }
@@ -118,9 +131,11 @@ export function wrenchRows(print: Print): NeedRow[] {
     const name = strong(
       thing ? capitalFirst(titleOf(print, thing)) : phrase('wrench-that-suits', print.language),
     );
-    const said = [...values].map(
-      ([unit, figures]) => `${[...figures].join(', ')}${unit === '' ? '' : `\u00a0${unit}`}`,
-    );
+    const sorted = [...values].sort((a, b) => a.nm - b.nm);
+    const said = [...new Set(sorted.map(({ unit }) => unit))].map((unit) => {
+      const figures = new Set(sorted.filter((figure) => figure.unit === unit).map(({ value }) => value));
+      return `${[...figures].join(', ')}${unit === '' ? '' : `\u00a0${unit}`}`;
+    });
     return {
       what: range ? [name, text(`, ${firstFigure(print, range)}`)] : [name],
       for: [text(said.join('; '))],
@@ -131,8 +146,8 @@ export function wrenchRows(print: Print): NeedRow[] {
 interface WantedWrench {
   readonly range: Measure | undefined;
   readonly thing: Thing | undefined;
-  /** The figures it is set to, by unit. */
-  readonly values: Map<string, Set<string>>;
+  /** The figures it is set to. */
+  readonly values: { readonly nm: number; readonly value: string; readonly unit: string }[];
 }
 
 export function toolRows(print: Print): NeedRow[] {
@@ -169,7 +184,12 @@ export function toolRows(print: Print): NeedRow[] {
       : [
           {
             what: some.flatMap((thing, i) => [...(i === 0 ? [] : [text('; ')]), ...name(thing)]),
-            for: rowsProse(some.flatMap((thing) => print.uses.tools.get(thing) ?? [])),
+            // Several tools on one line: the row that each is first asked for at, in the order of the names.
+            for: rowsProse(
+              some.flatMap((thing) =>
+                (print.uses.tools.get(thing) ?? []).slice(0, some.length > 1 ? 1 : undefined),
+              ),
+            ),
           },
         ],
   );

@@ -1,4 +1,4 @@
-// Blanks of the record that a line asks for: the road test, and the return visit after some distance.
+// Blanks of the record that a line asks for: the road test, the return visit, what is weighed or written down.
 import { type BoundItem, type BoundStatement, phrase, phraseText } from '@baywright/language';
 import { plain, text } from '../inline.js';
 import { quantityInline } from './measures.js';
@@ -7,12 +7,18 @@ import type { Print } from './print.js';
 import { titleOf } from './texts.js';
 
 export function noteFields(print: Print, statement: BoundStatement, objects: readonly BoundItem[]): void {
-  const { language, uses } = print;
+  const { language } = print;
   const { word } = statement.verb;
-  if (word !== 'road-test' && word !== 'recheck') return;
   const things = objects.flatMap(({ thing }) => (thing ? [thing] : []));
+  if (word === 'record' || word === 'weigh') {
+    // Limits are recorded where they are measured, the odometer at the head of the record.
+    for (const thing of things)
+      if (thing.kind !== 'limit' && thing.name !== 'odometer')
+        addField(print, `record-${thing.name}`, capitalFirst(titleOf(print, thing)));
+    return;
+  }
+  if (word !== 'road-test' && word !== 'recheck') return;
   const key = word === 'road-test' ? word : `recheck-${things.map(({ name }) => name).join('-')}`;
-  if (uses.fields.some((field) => field.key === key)) return;
   const measure = (statement.clause('after') ?? statement.clause('bare'))?.spec?.stages[0]?.measure.measure;
   const amount = measure ? plain([quantityInline(measure, print)]) : '?';
   const label =
@@ -22,5 +28,10 @@ export function noteFields(print: Print, statement: BoundStatement, objects: rea
           object: things.map((thing) => capitalFirst(titleOf(print, thing))).join(', '),
           amount,
         });
+  addField(print, key, label);
+}
+
+function addField({ uses }: Print, key: string, label: string): void {
+  if (uses.fields.some((field) => field.key === key)) return;
   uses.fields.push({ key, label: [text(label)], lines: 2, input: 'text' });
 }

@@ -4,7 +4,6 @@ import {
   type BoundItem,
   type BoundStatement,
   bindStatement,
-  type Condition,
   hasClause,
   isFormless,
   type Line,
@@ -13,17 +12,19 @@ import {
 } from '@baywright/language';
 import type { Depends } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
+import { noteAids } from './aids.js';
 import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
-import { isEachSide } from './names.js';
+import { countOf, isEachSide } from './names.js';
 import type { Place, SidePrint } from './print.js';
 import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
+import { FOR_ALL_SIDES } from './sides.js';
 import { partNumber, written } from './texts.js';
-import { note, type RowAt } from './uses.js';
+import type { RowAt } from './uses.js';
 import { variantWords } from './variant-words.js';
-import { changesSince, comingRow, nextRow, type Out, openNow, railNow, sidesOf, type Walk } from './walk.js';
+import { changesSince, nextRow, type Out, openNow, railNow, sidesOf, type Walk } from './walk.js';
 import { lowerWear } from './wear.js';
 
 export type StatementLine = Extract<Line, { kind: 'statement' }>;
@@ -60,14 +61,15 @@ export function lowerStatement(
             text(`${phraseText('only-with', print.language, { variant })}:`),
           ],
         };
-  noteAids(walk, statement, when);
+  noteAids(walk, statement, here);
   if (statement.verb.word === 'wear') return lowerWear(walk, statement, here, out);
   const under = underOf(print, line.children, here);
   const groups = isSplit(statement) ? statement.objects.map((object) => [object]) : [statement.objects];
   let last: RowAt | undefined;
   groups.forEach((objects, i) => {
-    const eachSide = objects.some(({ thing }) => thing && isEachSide(thing));
-    const runs: readonly (SidePrint | undefined)[] = here.side || !eachSide ? [here.side] : print.sides;
+    const isApart =
+      !FOR_ALL_SIDES.has(statement.verb.word) && objects.some(({ thing }) => thing && isEachSide(thing));
+    const runs: readonly (SidePrint | undefined)[] = here.side || !isApart ? [here.side] : print.sides;
     runs.forEach((side, k) => {
       const isLast = i === groups.length - 1 && k === runs.length - 1;
       last = oneRow(
@@ -138,7 +140,7 @@ function oneRow(
         ...at,
         thing,
         side: isEachSide(thing) ? side?.word : undefined,
-        count: objects[0]?.count ?? print.job.count(thing),
+        count: objects[0]?.count ?? countOf(thing),
         maybe: place.maybe,
       });
     }
@@ -159,6 +161,7 @@ function oneRow(
       : [];
   const said = sentence(print, statement, objects, {
     side: place.side,
+    isBothSides: place.side === undefined && FOR_ALL_SIDES.has(verb.word),
     fresh: isFresh,
     ...(boxes.without ? { without: boxes.without } : {}),
   });
@@ -175,7 +178,7 @@ function oneRow(
     ...boxes.timing,
   });
   for (const object of objects) if (object.thing) walk.done.set(`${verb.word} ${object.thing.name}`, at);
-  if (verb.on.limit || verb.word === 'inspect' || verb.word === 'test') {
+  if (verb.on.limit || boxes.beside.some(({ kind }) => kind === 'inspection')) {
     for (const object of objects)
       if (object.thing) walk.asked.set(object.thing.name, { ...at, limits: boxes.limits });
   }
@@ -199,6 +202,7 @@ function oneRow(
     rail: railNow(walk),
     changes: changesSince(walk, before),
     revised: false,
+    ...(verb.word === 'recheck' ? { isLater: true } : {}),
     ...located(print, place, line),
   });
   return at;
@@ -223,27 +227,6 @@ function moveTo(walk: Walk, side: SidePrint, act: Act | undefined, objects: read
   const all = act.statement?.objects.length ?? 0;
   if (objects.length === all) side.trace.goTo(act, undefined);
   for (const { thing } of objects) if (thing) side.trace.goTo(act, thing);
-}
-
-/** Tools, supplies and things placed that a line names, for the first page. */
-function noteAids(walk: Walk, statement: BoundStatement, when: Condition): void {
-  const at = comingRow(walk);
-  const { uses } = walk.print;
-  const variant = variantWords(walk.print, when, walk.print.when);
-  for (const item of statement.clauses.flatMap((clause) => statement.named(clause.word))) {
-    const { thing } = item;
-    if (thing?.kind === 'tool') note(uses.tools, thing, at);
-    else if (thing?.kind === 'supply') uses.supplies.push({ ...at, thing, amount: undefined, variant });
-  }
-  for (const { thing } of statement.objects) {
-    if (!thing) continue;
-    const amount = statement.clause('bare')?.spec?.stages[0]?.measure.measure;
-    if (thing.kind === 'supply') uses.supplies.push({ ...at, thing, amount, variant });
-    else if (thing.kind === 'tool' && statement.verb.word !== 'wear') note(uses.tools, thing, at);
-    else if (thing.kind === 'temporary' && statement.verb.word === 'place') note(uses.placed, thing, at);
-    else if (thing.kind === 'fluid' && ['fill', 'top-up', 'charge'].includes(statement.verb.word))
-      uses.fluids.push({ ...at, thing, amount, variant });
-  }
 }
 
 /** A line that could not be read stands as it was written, so that nothing is lost from the print. */

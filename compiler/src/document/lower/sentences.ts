@@ -21,6 +21,8 @@ import { valueText } from './variant-words.js';
 
 export interface SentenceOptions {
   readonly side: SidePrint | undefined;
+  /** Said once for all printed sides. */
+  readonly isBothSides?: boolean;
   /** Objects that go on new. */
   readonly fresh?: boolean;
   /** Said of a stage or order when it differs from what the clause holds. */
@@ -37,7 +39,11 @@ export function sentence(
   const { language } = print;
   const figures = new Map<string, Inline>();
   const slots: Record<string, Piece[]> = {};
-  const naming: Naming = { side: options.side, ...(options.fresh ? { fresh: true } : {}) };
+  const naming: Naming = {
+    side: options.side,
+    ...(options.fresh ? { fresh: true } : {}),
+    ...(options.isBothSides ? { isBothSides: true } : {}),
+  };
   const isWorn = statement.verb.word === 'wear';
   if (objects.length > 0) {
     slots.object = listPieces(
@@ -67,7 +73,7 @@ export function sentence(
 }
 
 const plainName = (print: Print, thing: NonNullable<BoundItem['thing']>): string =>
-  textOf(thingPieces(print, { ...thing, kind: 'supply' }, undefined, {}));
+  textOf(thingPieces(print, thing, undefined, { isListed: true }));
 
 function clausePieces(
   print: Print,

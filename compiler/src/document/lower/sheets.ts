@@ -74,7 +74,9 @@ export function recordBlock(print: Print): BlockOf<'record'> {
     lines,
     input,
   });
-  const fresh = [...new Set(uses.fresh.map(({ thing }) => thing))]
+  // What is fitted only if a line asks for it is written in by hand.
+  const always = uses.fresh.filter(({ maybe }) => !maybe);
+  const fresh = [...new Set(always.map(({ thing }) => thing))]
     .map((thing) => titleOf(print, thing))
     .join(', ');
   const items: Block[] = [

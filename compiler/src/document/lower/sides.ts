@@ -1,7 +1,7 @@
 // Both sides in one print. What each side has is worked on once a side, what the vehicle has once is done once, and
 // nothing that is done once stands between the two rows of a pair: so whatever one side alone may do in this order,
 // both may do in lockstep.
-import { type Line, type Scope, VERB_BY_WORD } from '@baywright/language';
+import { type Line, type Scope, type Thing, VERB_BY_WORD } from '@baywright/language';
 import { isEachSide } from './names.js';
 import type { Place, Print } from './print.js';
 
@@ -23,13 +23,15 @@ export function runsBySide(print: Print, lines: readonly Line[], place: Place): 
   const runs: Run[] = [];
   let pair: Line[] = [];
   const close = (): void => {
-    // What is only read and stands last says what comes next: once is enough.
-    for (const side of pair.length > 0 ? print.sides : [])
-      runs.push({ lines: pair, place: atSide(print, place, side) });
+    // What is only read or waited for and stands last holds for all sides: once is enough.
+    const end = pair.findLastIndex((line) => !isShared(line, print, place.scope)) + 1;
+    for (const side of end > 0 ? print.sides : [])
+      runs.push({ lines: pair.slice(0, end), place: atSide(print, place, side) });
+    if (end < pair.length) runs.push({ lines: pair.slice(end), place });
     pair = [];
   };
   for (const line of lines) {
-    const touch = touchOf(line, place.scope);
+    const touch = touchOf(line, print, place.scope);
     if (touch === 'side' || (pair.length > 0 && (touch === 'none' || touch === 'read'))) pair.push(line);
     else {
       close();
@@ -39,6 +41,9 @@ export function runsBySide(print: Print, lines: readonly Line[], place: Place): 
   close();
   return runs;
 }
+
+const isShared = (line: Line, print: Print, scope: Scope): boolean =>
+  touchOf(line, print, scope) === 'read' || (line.kind === 'statement' && line.verb.text === 'wait');
 
 const onlySide = (print: Print, place: Place): Place => {
   const [side] = print.sides;
@@ -50,25 +55,34 @@ export function atSide(print: Print, place: Place, side: NonNullable<Place['side
 }
 
 /** What a block of lines touches. */
-export function touches(lines: readonly Line[], scope: Scope): Touch {
-  return lines.reduce<Touch>((all, line) => join(all, touchOf(line, scope)), 'read');
+export function touches(lines: readonly Line[], print: Print, scope: Scope): Touch {
+  return lines.reduce<Touch>((all, line) => join(all, touchOf(line, print, scope)), 'read');
 }
 
-function touchOf(line: Line, scope: Scope): Touch {
-  const inside = touches(line.children, scope);
+function touchOf(line: Line, print: Print, scope: Scope): Touch {
+  const inside = touches(line.children, print, scope);
   if (line.kind === 'perform') return 'both';
   if (line.kind !== 'statement')
     return line.kind === 'text' && line.word === 'hold' ? join('none', inside) : inside;
-  return line.items.reduce<Touch>(
-    (all, item) => join(all, touchOfName(item.name.text, line.verb.text, scope)),
-    join('none', inside),
-  );
+  const own = join('none', inside);
+  if (FOR_ALL_SIDES.has(line.verb.text)) return join(own, 'once');
+  const objects = line.items.map((item) => touchOfName(item.name.text, line.verb.text, print, scope));
+  // What goes onto a face of one side is done with that side.
+  const faces = line.clauses
+    .filter((clause) => PUTS_ON.has(line.verb.text) && (clause.word === 'to' || clause.word === 'on'))
+    .flatMap((clause) => clause.items.map((item) => touchOfName(item.name.text, '', print, scope)));
+  return [...objects, ...faces.filter((touch) => touch === 'side')].reduce(join, own);
 }
 
-function touchOfName(name: string, verb: string, scope: Scope): Touch {
+/** Verbs that mean all sides in one line: a later visit, and the bin. */
+export const FOR_ALL_SIDES: ReadonlySet<string> = new Set(['recheck', 'scrap']);
+
+const PUTS_ON: ReadonlySet<string> = new Set(['apply', 'lubricate']);
+
+function touchOfName(name: string, verb: string, print: Print, scope: Scope): Touch {
   const thing = scope.resolve(name);
   if (!thing) return 'none';
-  if (isEachSide(thing)) return 'side';
+  if (isEachSide(thing) || belongsToSide(thing, print)) return 'side';
   const makes = VERB_BY_WORD.get(verb)?.on[thing.kind]?.makes.length ?? 0;
   if (SHARED.has(thing.kind)) return 'once';
   if (
@@ -81,6 +95,17 @@ function touchOfName(name: string, verb: string, scope: Scope): Touch {
   // Chocks are set once; a face that is cleaned belongs to the side that is worked on.
   return thing.kind === 'place' && makes > 0 && verb.includes('chock') ? 'once' : 'none';
 }
+
+/** A face of a joint that each side has, a spot or a thing placed that such a part covers or carries. */
+function belongsToSide(thing: Thing, { job }: Print): boolean {
+  if (thing.kind !== 'place' && thing.kind !== 'temporary') return false;
+  const parts = ['behind', 'on', 'in'].flatMap((word) => job.relations(thing, word));
+  const sealed = thing.kind === 'place' ? sealedOn(thing, job) : [];
+  return [...parts.map(({ target }) => target), ...sealed].some(isEachSide);
+}
+
+/** The parts that are sealed on a face. */
+const sealedOn = (face: Thing, job: Print['job']): Thing[] => job.inverse(face, 'on').map(({ of }) => of);
 
 function join(a: Touch, b: Touch): Touch {
   if (a === 'read' || a === b) return b;

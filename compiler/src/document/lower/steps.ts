@@ -105,13 +105,13 @@ function inOrder(print: Print, units: readonly Unit[]): { unit: Unit; side: Side
   const ordered: { unit: Unit; side: SidePrint | undefined }[] = [];
   let run: Unit[] = [];
   const close = (): void => {
-    const isPaired = run.some((unit) => touches(unit.lines, unit.place.scope) === 'side');
+    const isPaired = run.some((unit) => touches(unit.lines, print, unit.place.scope) === 'side');
     for (const side of isPaired ? print.sides : [undefined])
       ordered.push(...run.map((unit) => ({ unit, side })));
     run = [];
   };
   for (const unit of units) {
-    const touch = touches(unit.lines, unit.place.scope);
+    const touch = touches(unit.lines, print, unit.place.scope);
     if (touch === 'once' || touch === 'both') {
       close();
       ordered.push({ unit, side: undefined });
@@ -174,7 +174,10 @@ function tallyOf(walk: Walk): BlockOf<'tally'>[] {
       listPieces(
         some.map(({ thing, side, open: state }) => [
           {
-            text: `${listed(print, thingName(print, thing, side))}${state === 'hung' ? ` (${phrase('hung', print.language)})` : ''}`,
+            text: listed(
+              print,
+              thingName(print, thing, side, state === 'hung' ? phrase('hung', print.language) : ''),
+            ),
           },
         ]),
         print.language,

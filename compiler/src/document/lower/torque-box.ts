@@ -4,7 +4,7 @@ import type { Marks, TorqueStage } from '../beside.js';
 import { type Prose, text } from '../inline.js';
 import type { Boxes } from './boxes.js';
 import { headOf, orderOf } from './heads.js';
-import { capitalFirst } from './names.js';
+import { capitalFirst, isEachSide, sideSuffix } from './names.js';
 import { type Place, type Print, sourceOf } from './print.js';
 import { titleOf } from './texts.js';
 import { type TorqueHere, torqueConditions, torquesAt } from './torques.js';
@@ -30,6 +30,10 @@ export function torqueBoxes(
   const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
   const source = sourceOf(print, place.scope.file.path, statement.line.start);
   const isRecheck = statement.verb.word === 'recheck';
+  const isEach = isEachSide(thing);
+  // A return visit is one line for all sides.
+  const all = isRecheck && isEach && !place.side ? count * print.sides.length : count;
+  const joint = `${capitalFirst(titleOf(print, thing))}${isEach ? sideSuffix(print, place) : ''}`;
   for (const { stages, nm, pers, variant } of here) {
     for (const per of pers) uses.sources.add(per);
     if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm) });
@@ -37,9 +41,9 @@ export function torqueBoxes(
     uses.torques.push({
       ...at,
       thing,
-      joint: capitalFirst(titleOf(print, thing)),
+      joint: isRecheck ? phraseText('recheck-of', language, { object: joint }) : joint,
       head,
-      count,
+      count: all,
       stages,
       nm,
       how: how.flatMap((words, i) => (i === 0 ? words : [text(', '), ...words])),
@@ -56,7 +60,7 @@ export function torqueBoxes(
     beside: here.map(({ stages: own, variant }) => ({
       kind: 'torque',
       ...(head ? { head } : {}),
-      count,
+      count: all,
       stages: own,
       conditions: variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions],
     })),

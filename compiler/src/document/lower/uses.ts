@@ -54,8 +54,12 @@ export interface UsedFresh extends RowAt {
 export interface UsedAmount extends RowAt {
   readonly thing: Thing;
   readonly amount: Measure | undefined;
+  /** The side it goes on; undefined where it is used once for the vehicle. */
+  readonly side: string | undefined;
   /** The vehicles it is for, in words; undefined for all that are printed. */
   readonly variant: string | undefined;
+  /** Only what is missing: not the whole fill that is declared. */
+  readonly isTopUp?: boolean;
 }
 
 export interface UsedMessage {

@@ -119,20 +119,12 @@ export function changesSince(walk: Walk, before: ReturnType<typeof openNow>): Ch
 }
 
 /** `hub bolts (4)`, `wheel, left`: without article, for lists and counts. */
-export function thingName(print: Print, thing: Thing, side: SidePrint | undefined): string {
-  const pieces = thingPieces(
-    print,
-    { ...thing, kind: thing.kind === 'fastener' ? 'fastener' : 'supply' },
-    undefined,
-    {
-      strong: true,
-      side,
-    },
-  );
-  const words = textOf(pieces);
-  const plain = print.language === 'en' ? words.replace(/^the /, '') : words;
+export function thingName(print: Print, thing: Thing, side: SidePrint | undefined, state = ''): string {
+  const plain = textOf(thingPieces(print, thing, undefined, { strong: true, isListed: true, side }));
   const told = sideWord(print, side?.word);
-  return told === '' || plain.endsWith(`${told})`) ? plain : `${plain} (${told})`;
+  const named = told === '' || plain.endsWith(`${told})`) ? plain : `${plain} (${told})`;
+  if (state === '') return named;
+  return named.endsWith(')') ? `${named.slice(0, -1)}, ${state})` : `${named} (${state})`;
 }
 
 /** The sides a line runs on: the one of its place, or all. */

@@ -148,6 +148,7 @@ export const DE: PhraseTable = {
   'fitted-new': 'Neu eingebaut',
   'done-another-way': 'Anders ausgeführt, mit Grund',
   'road-test': 'Probefahrt',
+  'recheck-of': '{object}, Nachprüfung',
   'recheck-after': '{object}: nach {amount} nachprüfen',
   'sign-off': 'Unterschriften',
   signature: 'Unterschrift',

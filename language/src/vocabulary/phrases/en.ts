@@ -147,6 +147,7 @@ export const EN = {
   'fitted-new': 'Fitted new',
   'done-another-way': 'Done another way, and why',
   'road-test': 'Road test',
+  'recheck-of': '{object}, recheck',
   'recheck-after': '{object}: recheck after {amount}',
   'sign-off': 'Sign-off',
   signature: 'Signature',

@@ -149,6 +149,7 @@ export const ES: PhraseTable = {
   'fitted-new': 'Montado nuevo',
   'done-another-way': 'Hecho de otro modo y por qué',
   'road-test': 'Prueba en carretera',
+  'recheck-of': '{object}, comprobación posterior',
   'recheck-after': '{object}: comprobar de nuevo tras {amount}',
   'sign-off': 'Firmas',
   signature: 'Firma',

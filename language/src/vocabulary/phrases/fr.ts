@@ -148,6 +148,7 @@ export const FR: PhraseTable = {
   'fitted-new': 'Posé neuf',
   'done-another-way': 'Fait autrement, et pourquoi',
   'road-test': 'Essai sur route',
+  'recheck-of': '{object}, contrôle ultérieur',
   'recheck-after': '{object} : recontrôler après {amount}',
   'sign-off': 'Signatures',
   signature: 'Signature',

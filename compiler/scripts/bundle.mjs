@@ -18,7 +18,7 @@ const require = baywrightRequire(import.meta.url);
 const __filename = require('node:url').fileURLToPath(import.meta.url);`;
 
 await build({
-  entryPoints: [join(compiler, 'src/cli/baywright.ts'), join(compiler, 'src/cli/check-worker.ts')],
+  entryPoints: [join(compiler, 'src/cli/baywright.ts'), join(compiler, 'src/cli/thread.ts')],
   outdir: folder,
   bundle: true,
   platform: 'node',

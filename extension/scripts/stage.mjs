@@ -40,7 +40,7 @@ const BUNDLES = [
  * What the PDF engine reads, and the second thread of `check`; left out of the universal package, which a browser
  * fetches. There the command checks a library on one thread.
  */
-const BESIDE_ENGINE = ['compiler/fonts', 'compiler/dist/check-worker.js'];
+const BESIDE_ENGINE = ['compiler/fonts', 'compiler/dist/thread.js'];
 
 export function stage(target, engine) {
   const folder = `${ROOT}out/extension/stage/${target}`;

@@ -58,6 +58,22 @@ describe('build', () => {
     expect(code).toBe(1);
   });
 
+  it('gives no guide for what only the whole library can tell, where the house calls that an error', async () => {
+    const grease = (title: string) =>
+      GOOD.replace('inspection\n', `supplies\n  slip-agent: ${title}\n    number "9"\n\ninspection\n`);
+    const library = {
+      ...files,
+      'baywright.json': '{ "severity": { "R203": "error" } }',
+      'a.bay': grease('Grease'),
+      'b.bay': grease('Paste').replace('A-1', 'A-2').replace('  slip-agent:', '  slip-paste:'),
+    };
+    const { out, code } = await baywright('build --format html --side left', { files: library });
+    expect(out).toContain('A-1 Step board, look at: draft');
+    expect(out).toContain('A-2 Step board, look at: refused, 1 error');
+    expect(out).toMatch(/R203.*[\s\S]*1 error\./);
+    expect(code).toBe(1);
+  });
+
   it('writes the sheet, option and language asked for under a name of their own', async () => {
     const { files: after } = await baywright(
       'build a.bay --format html --only record --side left --option axle=heavy --language fr -o made',

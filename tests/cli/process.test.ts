@@ -57,6 +57,35 @@ describe('the program', () => {
     expect(all.findings.slice(0, 3)).toEqual(oneByOne.flatMap((report) => report.findings));
   });
 
+  it('guides are made on several threads with the same bytes', () => {
+    const good = STARTERS.procedure.text({ number: 'C-0', title: 'Job', day: '2026-10-05' });
+    const shop = join(folder, 'shop');
+    mkdirSync(shop);
+    writeFileSync(join(shop, 'baywright.json'), '{}');
+    for (let n = 100; n < 150; n++) {
+      const text = good.replace('C-0', `C-${n}`);
+      writeFileSync(join(shop, `${n}.bay`), n % 7 === 0 ? text.replace('    torque cover-bolt\n', '') : text);
+    }
+    const all = baywright('build', 'shop', '--format', 'html');
+    expect(all).toMatchObject({ status: 1, stderr: '' });
+    expect(all.stdout).toContain('50 procedures: 43 written (43 files), 7 refused.');
+    const numbers = [...all.stdout.matchAll(/^C-(\d+) /gm)].map(([, number]) => number);
+    expect(numbers).toEqual([...numbers].sort());
+    expect(all.stdout.match(/ error S\d+ /g)).toHaveLength(7);
+    for (const n of [101, 102]) {
+      baywright('build', `shop/${n}.bay`, '--format', 'html', '--out', 'alone');
+      expect(readFileSync(join(shop, `out/${n}.html`), 'utf8')).toBe(
+        readFileSync(join(folder, `alone/${n}.html`), 'utf8'),
+      );
+    }
+  });
+
+  it('what stops a guide stops the other threads', () => {
+    const run = baywright('build', 'shop', '--format', 'html', '--option', 'heavy');
+    expect(run.status).toBe(2);
+    expect(run.stderr).toContain('“heavy” is no option of a vehicle');
+  });
+
   it('a full drive is said in one line', () => {
     const run = spawnSync('sh', ['-c', `node '${program}' explain > /dev/full`], { encoding: 'utf8' });
     expect(run).toMatchObject({

@@ -6,12 +6,7 @@ import type { OpenLibrary } from './libraries.js';
 import type { Shell } from './shell.js';
 
 /** Undefined when there is no such file. Nothing is kept of a procedure: memory stays with what others take in. */
-export function checkFile(
-  shell: Shell,
-  library: OpenLibrary,
-  path: string,
-  keep: boolean,
-): CheckedFile | undefined {
+export function checkFile(shell: Shell, library: OpenLibrary, path: string): CheckedFile | undefined {
   const analysis = library.library.analyse(path);
   if (analysis === undefined) return undefined;
   const checked = {
@@ -20,7 +15,7 @@ export function checkFile(
     part: partOf(analysis.model),
     rests: restsOf(shell, library, analysis),
   };
-  if (!keep && analysis.model.kind === 'procedure') library.library.release(path);
+  if (analysis.model.kind === 'procedure') library.library.release(path);
   return checked;
 }
 

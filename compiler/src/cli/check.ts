@@ -1,10 +1,11 @@
 // Checks what a command line names and gathers the findings in the order in which they are shown. A file is looked at
 // again only when something that its findings rest on has changed.
-import { type Finding, findingsOfParts, severityOf } from '@baywright/language';
+import { type Finding, findingsOfParts, type LibraryPart, severityOf } from '@baywright/language';
 import { checkFile } from './check-file.js';
 import type { CheckedFile } from './checked-file.js';
 import { diskCache, type FindingsCache, memoryCache } from './findings-cache.js';
 import { type Collection, collect, type OpenLibrary, type Shelf, type Trouble } from './libraries.js';
+import { nextTurn, shareOut, startThreads } from './sharing.js';
 import type { Shell } from './shell.js';
 
 /** A finding with the library it was found in. */
@@ -27,8 +28,6 @@ export type Progress = (done: number, all: number) => void;
 
 export interface CheckChoice {
   readonly progress?: Progress;
-  /** Keep every analysis in memory, for what is made from it afterwards; nothing is then taken from the cache. */
-  readonly keep?: boolean;
   /** Look at every file again. */
   readonly fresh?: boolean;
   /** How many threads may work; as many as the machine has where not given. */
@@ -51,7 +50,7 @@ export async function checkCollection(
   collection: Collection,
   choice: CheckChoice,
   cacheFor: (shelf: Shelf) => FindingsCache = (shelf) =>
-    choice.fresh || choice.keep ? memoryCache(shell, shelf) : diskCache(shell, shelf),
+    choice.fresh ? memoryCache(shell, shelf) : diskCache(shell, shelf),
 ): Promise<Checked> {
   const files = collection.shelves.reduce((sum, shelf) => sum + shelf.files.length, 0);
   let done = 0;
@@ -77,11 +76,10 @@ export function checkFiles(
   shell: Shell,
   library: OpenLibrary,
   files: readonly string[],
-  keep = false,
   step: (count: number) => void = () => {},
 ): CheckedFile[] {
   return files.flatMap((path) => {
-    const checked = checkFile(shell, library, path, keep);
+    const checked = checkFile(shell, library, path);
     step(1);
     return checked ?? [];
   });
@@ -90,33 +88,28 @@ export function checkFiles(
 async function checkShared(
   shell: Shell,
   shelf: Shelf,
-  { jobs, keep = false }: CheckChoice,
+  { jobs }: CheckChoice,
   cache: FindingsCache,
   step: (count: number) => void,
 ): Promise<Finding[]> {
-  const known = new Map(
-    shelf.files.flatMap((path) => (keep ? [] : (cache.get(path) ?? []))).map((one) => [one.path, one]),
-  );
+  const known = new Map(shelf.files.flatMap((path) => cache.get(path) ?? []).map((one) => [one.path, one]));
   step(known.size);
   const left = shelf.files.filter((path) => !known.has(path));
-  const canShare = !keep && left.length >= WORTH_SHARING && shell.checkElsewhere !== undefined;
+  const canShare = left.length >= WORTH_SHARING && shell.startThread !== undefined;
   const threads = canShare ? Math.max(1, Math.min(jobs ?? shell.threads, MOST_THREADS)) : 1;
   const made =
     threads === 1
-      ? checkFiles(shell, shelf, left, keep, step)
-      : await shareOut(shell, shelf, left, threads, step);
+      ? checkFiles(shell, shelf, left, step)
+      : await checkTogether(shell, shelf, left, threads, step);
   for (const checked of made) cache.put(checked);
   // A check of one file does not throw away what is known of the others.
-  const isWhole = shelf.hasSettings && shelf.library.host.list().length <= shelf.files.length;
-  cache.save(isWhole || !shelf.hasSettings ? shelf.files : shelf.library.host.list());
+  cache.save(isWhole(shelf) || !shelf.hasSettings ? shelf.files : shelf.library.host.list());
   const all = new Map([...known, ...made.map((one): [string, CheckedFile] => [one.path, one])]);
   const inOrder = shelf.files.flatMap((path) => all.get(path) ?? []);
-  const wide = isWhole
-    ? findingsOfParts(
-        inOrder.map(({ part }) => part),
-        shelf.settings,
-      )
-    : [];
+  const wide = wideFindings(
+    shelf,
+    inOrder.map(({ part }) => part),
+  );
   return [
     ...settingsFindings(shelf),
     ...merged(
@@ -128,24 +121,28 @@ async function checkShared(
 
 const MOST_THREADS = 16;
 
-/** Every n-th file goes to the same thread, so that neighbours that cost much are shared out; this thread works too. */
-async function shareOut(
+/** This thread works too. */
+async function checkTogether(
   shell: Shell,
   shelf: Shelf,
   left: readonly string[],
-  threads: number,
+  count: number,
   step: (count: number) => void,
 ): Promise<CheckedFile[]> {
-  const chunks = Array.from({ length: threads }, (_, n) => left.filter((_, at) => at % threads === n));
+  const [own = [], ...chunks] = shareOut(left, count);
   const { root, hasSettings, files: asked } = shelf;
-  const elsewhere = chunks
-    .slice(1)
-    .map((files) => shell.checkElsewhere?.({ root, hasSettings, asked, files }));
-  // The threads are started on the next turn of the event loop.
-  await new Promise((next) => setImmediate(next));
-  const own = checkFiles(shell, shelf, chunks[0] ?? [], false, () => step(threads));
-  const answers = await Promise.all(elsewhere);
-  return [...own, ...answers.flatMap((answer) => answer?.files ?? [])];
+  const threads = startThreads(
+    shell,
+    chunks.map((files) => ({ kind: 'check', root, hasSettings, asked, files })),
+  );
+  try {
+    await nextTurn();
+    const made = checkFiles(shell, shelf, own, () => step(count));
+    for (const thread of threads) made.push(...((await thread.heard()) as CheckedFile[]));
+    return made;
+  } finally {
+    for (const thread of threads) thread.end();
+  }
 }
 
 /** Findings of the whole library take their place among those of their files. */
@@ -157,6 +154,14 @@ function merged(own: readonly Finding[], wide: readonly Finding[]): Finding[] {
   return files.flatMap((file) => (byFile.get(file) ?? []).sort((a, b) => a.span.start - b.span.start));
 }
 
-function settingsFindings(shelf: Shelf): Finding[] {
+/** What only the whole library can tell; nothing where a part of it was asked for. */
+export function wideFindings(shelf: Shelf, parts: readonly LibraryPart[]): Finding[] {
+  return isWhole(shelf) ? findingsOfParts(parts, shelf.settings) : [];
+}
+
+const isWhole = ({ hasSettings, library, files }: Shelf): boolean =>
+  hasSettings && library.host.list().length <= files.length;
+
+export function settingsFindings(shelf: Shelf): Finding[] {
   return shelf.settingsFindings.flatMap((finding) => severityOf(finding, shelf.settings) ?? []);
 }

@@ -18,13 +18,13 @@ import { availableParallelism } from 'node:os';
 import { basename, dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { threadId } from 'node:worker_threads';
+import type { ThreadSaid } from './sharing.js';
 import {
   CannotRun,
-  type CheckChunk,
-  type CheckedChunk,
   decodeText,
   type Entry,
   LARGEST_FILE,
+  type OtherThread,
   type Reading,
   type Shell,
   type Stream,
@@ -53,12 +53,12 @@ export function nodeShell(): Shell {
     git,
     watch,
     // The universal package of the editor carries the command alone.
-    ...(existsSync(CHECK_WORKER) ? { checkElsewhere } : {}),
+    ...(existsSync(THREAD) ? { startThread } : {}),
     threads: availableParallelism(),
   };
 }
 
-const CHECK_WORKER = new URL('./check-worker.js', import.meta.url);
+const THREAD = new URL('./thread.js', import.meta.url);
 
 function stream(to: NodeJS.WriteStream): Stream {
   return { write: (text) => void to.write(text), isTerminal: to.isTTY === true, columns: to.columns ?? 80 };
@@ -119,16 +119,32 @@ function entryKind(folder: string, entry: Dirent): Entry['kind'] {
 }
 
 /** The thread's program lies beside this one, bundled or not. */
-async function checkElsewhere(chunk: CheckChunk): Promise<CheckedChunk> {
-  const { Worker } = await import('node:worker_threads');
-  return new Promise((done, fail) => {
-    const worker = new Worker(CHECK_WORKER, { workerData: chunk });
-    worker.once('message', (answer: CheckedChunk) => {
-      done(answer);
-      void worker.terminate();
-    });
-    worker.once('error', fail);
-  });
+function startThread(work: unknown): OtherThread {
+  const { Worker } = load('node:worker_threads') as typeof import('node:worker_threads');
+  const worker = new Worker(THREAD, { workerData: work });
+  const said: Promise<unknown>[] = [];
+  let wake = (): void => {};
+  const take = (one: Promise<unknown>): void => {
+    // A failure that nobody asks about any more is none.
+    one.catch(() => {});
+    said.push(one);
+    wake();
+  };
+  worker.on('message', (one: ThreadSaid) =>
+    take('said' in one ? Promise.resolve(one.said) : Promise.reject(new CannotRun(one.cannotRun))),
+  );
+  worker.on('error', (error) => take(Promise.reject(error)));
+  return {
+    say: (message) => worker.postMessage(message),
+    heard: async () => {
+      while (said.length === 0)
+        await new Promise<void>((next) => {
+          wake = next;
+        });
+      return said.shift();
+    },
+    end: () => void worker.terminate(),
+  };
 }
 
 /**

@@ -1,6 +1,4 @@
 // What a command may ask of the world: files, streams, the clock. Tests hand in a world of their own.
-import type { CheckedFile } from './checked-file.js';
-
 /** A place that text goes to. */
 export interface Stream {
   write(text: string): void;
@@ -35,8 +33,8 @@ export interface Shell {
   readStdin(): Promise<Reading>;
   /** What a folder holds, by name. Links to folders are `other`, so that a loop of links cannot trap a walk. */
   list(folder: string): readonly Entry[] | { readonly problem: string };
-  /** Checks some files in another thread; absent where there are none to spare. */
-  checkElsewhere?(chunk: CheckChunk): Promise<CheckedChunk>;
+  /** Starts another thread on work that is plain data; absent where there are none to spare. */
+  startThread?(work: unknown): OtherThread;
   /** How many threads may work at once, this one included. */
   readonly threads: number;
   /**
@@ -58,17 +56,12 @@ export interface Shell {
   watch?(folder: string, changed: (paths: readonly string[]) => void): { stop(): void };
 }
 
-/** Some files of one library, to be checked by another thread. */
-export interface CheckChunk {
-  readonly root: string;
-  readonly hasSettings: boolean;
-  /** Every library path asked for; `files` are those of this chunk. */
-  readonly asked: readonly string[];
-  readonly files: readonly string[];
-}
-
-export interface CheckedChunk {
-  readonly files: readonly CheckedFile[];
+/** A thread at work. */
+export interface OtherThread {
+  say(message: unknown): void;
+  /** The next thing it says. Rejects when it cannot go on. */
+  heard(): Promise<unknown>;
+  end(): void;
 }
 
 /** A failure whose message says all that the user needs: printed without a trace, exit code 2. */

@@ -8,12 +8,12 @@ import type { Result } from './jobs.js';
 
 /** Writes one page for each output folder that is not below another; gives the paths. */
 export function indexPages(shell: Shell, guides: readonly Result[]): string[] {
-  const folders = [...new Set(guides.map(({ job }) => job.folder))].sort((a, b) => a.length - b.length);
+  const folders = [...new Set(guides.map(({ folder }) => folder))].sort((a, b) => a.length - b.length);
   const tops = folders.filter(
     (folder, i) => !folders.slice(0, i).some((above) => folder.startsWith(`${above}/`)),
   );
   return tops.map((top) => {
-    const own = guides.filter(({ job: { folder } }) => folder === top || folder.startsWith(`${top}/`));
+    const own = guides.filter(({ folder }) => folder === top || folder.startsWith(`${top}/`));
     const path = join(top, 'index.html');
     shell.write(path, indexHtml(top, own), true);
     return path;
@@ -21,11 +21,11 @@ export function indexPages(shell: Shell, guides: readonly Result[]): string[] {
 }
 
 function indexHtml(top: string, guides: readonly Result[]): string {
-  const settings = guides[0]?.job.shelf.settings;
+  const settings = guides[0]?.shelf.settings;
   const language = settings?.languages[0] ?? 'en';
   return renderLibrary({
     title: phrase('guides-title', language),
-    shop: [...new Set(guides.map(({ job }) => job.shelf.settings.shop.name))]
+    shop: [...new Set(guides.map(({ shelf }) => shelf.settings.shop.name))]
       .filter((name) => name !== '')
       .join('; '),
     standing: phrase('standing-statement', language),

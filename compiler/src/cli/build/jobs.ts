@@ -1,174 +1,173 @@
-// Makes the guides of many procedures, two at a time, each file whole or not at all.
+// Makes the guides of whole libraries: shares the files out among threads and typesetters, and tells of each procedure
+// in the order of the files.
+import type { Finding, LibraryPart } from '@baywright/language';
 import type { Engine } from '../../pdf/engine.js';
-import type { Checked } from '../check.js';
-import type { Shelf } from '../libraries.js';
-import { below, fileName, join } from '../paths.js';
-import { type Format, type MadeGuide, makeGuide, type Wanted } from '../publish.js';
-import { CannotRun, type Shell } from '../shell.js';
-import { type Options, wantedOf } from './choices.js';
-import { entryOf, type GuideEntry } from './entry.js';
+import { type Found, settingsFindings, wideFindings } from '../check.js';
+import type { Collection, Shelf } from '../libraries.js';
+import { below, join } from '../paths.js';
+import type { Format } from '../publish.js';
+import { nextTurn, shareOut, startThreads } from '../sharing.js';
+import type { OtherThread, Shell } from '../shell.js';
+import type { Options } from './choices.js';
+import { type FileResult, type GuideOrder, type GuideResult, guidesOf, partsOf } from './guides.js';
 
-/** A procedure with the folder its guides go to. */
-export interface Job {
+/** The guides of one procedure. */
+export interface Result extends GuideResult {
   readonly shelf: Shelf;
   /** Library path. */
   readonly path: string;
   readonly folder: string;
-  readonly counts: Readonly<Record<'error' | 'warning' | 'question', number>>;
 }
 
-export interface BuiltFile {
-  readonly path: string;
-  readonly label: string;
-  readonly pages?: number;
+export interface Built {
+  readonly results: readonly Result[];
+  /** The errors for which guides were refused, in order. */
+  readonly errors: readonly Found[];
 }
 
-export interface Result {
-  readonly job: Job;
-  readonly state: 'written' | 'refused' | 'failed';
-  readonly files: readonly BuiltFile[];
-  /** What the list of guides says of the procedure. */
-  readonly entry: GuideEntry;
-  readonly notes: readonly string[];
-}
+/** Typesetters at most: each takes a core and some two hundred megabytes. */
+const MOST_TYPESETTERS = 2;
+/** Under this many files a second thread takes longer to start than it saves. */
+const WORTH_SHARING = 40;
+const MOST_THREADS = 16;
 
-export function jobsOf(
-  folderOf: (path: string) => string,
-  here: string,
-  checked: Checked,
-  options: Options,
-): Job[] {
-  const { shelves } = checked.collection;
-  const outer = shelves.map(({ root }) => root).sort((a, b) => a.length - b.length)[0] ?? here;
-  return shelves.flatMap((shelf) => {
-    const counts = countsOf(checked, shelf);
-    // Libraries in a library keep their place below a common output folder, so that no two guides meet there.
-    const folder =
-      options.out === undefined
-        ? join(shelf.root, shelf.settings.output)
-        : join(folderOf(options.out), below(outer, shelf.root) ?? '');
-    return shelf.files
-      .filter((path) => shelf.library.model(path)?.kind === 'procedure')
-      .map(
-        (path): Job => ({
-          shelf,
-          path,
-          folder,
-          counts: counts.get(path) ?? { error: 0, warning: 0, question: 0 },
-        }),
-      );
-  });
-}
-
-/** How many findings of each gravity a library's files have. */
-function countsOf(
-  { found }: Checked,
-  shelf: Shelf,
-): Map<string, Record<'error' | 'warning' | 'question', number>> {
-  const counts = new Map<string, Record<'error' | 'warning' | 'question', number>>();
-  for (const { shelf: of, finding } of found) {
-    if (of !== shelf || finding.severity === 'hint') continue;
-    const own = counts.get(finding.file) ?? { error: 0, warning: 0, question: 0 };
-    own[finding.severity]++;
-    counts.set(finding.file, own);
-  }
-  return counts;
-}
-
-/** Two typesetters at most: each takes a core and some hundred megabytes. */
-const MOST_LANES = 2;
-
-/** Makes the guides of all jobs, some at a time, and tells of each in the order of the files. */
-export async function runJobs(
+/** `tell` is called for each procedure, `step` after each file. */
+export async function buildGuides(
   shell: Shell,
-  jobs: readonly Job[],
+  collection: Collection,
   options: Options,
   formats: readonly Format[],
   tell: (result: Result) => void,
-): Promise<Result[]> {
-  const results: (Result | undefined)[] = jobs.map(() => undefined);
-  let [next, told] = [0, 0];
+  step: (done: number, all: number) => void,
+): Promise<Built> {
+  const all = collection.shelves.reduce((sum, { files }) => sum + files.length, 0);
+  const engine = formats.includes('pdf') && all > 0 ? await startEngine(shell, all) : undefined;
+  const results: Result[] = [];
+  const errors: Found[] = [];
+  let done = 0;
+  try {
+    for (const shelf of collection.shelves) {
+      const folder = folderOf(shell, collection, shelf, options.out);
+      errors.push(
+        ...settingsFindings(shelf)
+          .filter(isError)
+          .map((finding) => ({ shelf, finding })),
+      );
+      await buildShelf(
+        shell,
+        shelf,
+        { folder, options, formats },
+        engine,
+        ({ path, guide, errors: found }) => {
+          errors.push(...found.map((finding) => ({ shelf, finding })));
+          if (guide) {
+            results.push({ ...guide, shelf, path, folder });
+            tell({ ...guide, shelf, path, folder });
+          }
+          step(++done, all);
+        },
+      );
+    }
+  } finally {
+    engine?.close();
+  }
+  return { results, errors };
+}
+
+const isError = ({ severity }: Finding): boolean => severity === 'error';
+
+/** Opened before anything is checked: the typesetters get ready meanwhile. */
+async function startEngine(shell: Shell, files: number): Promise<Engine> {
+  const { openEngine } = await import('../../pdf/engine.js');
+  return openEngine({ processes: Math.max(1, Math.min(MOST_TYPESETTERS, shell.threads, files)) });
+}
+
+/** Libraries in a library keep their place below a common output folder, so that no two guides meet there. */
+function folderOf(shell: Shell, { shelves }: Collection, shelf: Shelf, out: string | undefined): string {
+  if (out === undefined) return join(shelf.root, shelf.settings.output);
+  const outer = shelves.map(({ root }) => root).sort((a, b) => a.length - b.length)[0] ?? shell.folder;
+  return join(shell.resolve(out), below(outer, shelf.root) ?? '');
+}
+
+/**
+ * The typesetters are processes of their own and keep the machine busy, so that pages alone are shared out among
+ * threads. Each thread first reads its files: only then is it known what the library as a whole says of each.
+ */
+async function buildShelf(
+  shell: Shell,
+  shelf: Shelf,
+  order: GuideOrder,
+  engine: Engine | undefined,
+  hear: (result: FileResult) => void,
+): Promise<void> {
+  const { root, hasSettings, files } = shelf;
+  const canShare = engine === undefined && files.length >= WORTH_SHARING && shell.startThread !== undefined;
+  const count = canShare ? Math.max(1, Math.min(shell.threads, MOST_THREADS)) : 1;
+  const [own = [], ...chunks] = shareOut(files, count);
+  const threads = startThreads(
+    shell,
+    chunks.map((chunk) => ({ kind: 'build', root, hasSettings, asked: files, files: chunk, order })),
+  );
+  const said = inOrder(files, hear);
+  try {
+    await nextTurn();
+    const parts = partsOf(shelf, own);
+    for (const thread of threads) parts.push(...((await thread.heard()) as LibraryPart[]));
+    const wide = wideByFile(shelf, parts);
+    for (const thread of threads) thread.say(wide);
+    const listened = threads.map((thread, at) => listen(thread, chunks[at]?.length ?? 0, said));
+    await Promise.all([makeOwn(shell, shelf, order, own, wide, engine, said), ...listened]);
+  } finally {
+    for (const thread of threads) thread.end();
+  }
+}
+
+function wideByFile(shelf: Shelf, parts: readonly LibraryPart[]): ReadonlyMap<string, readonly Finding[]> {
+  const byPath = new Map(parts.map((part) => [part.path, part]));
+  const wide = wideFindings(
+    shelf,
+    shelf.files.flatMap((path) => byPath.get(path) ?? []),
+  );
+  const byFile = new Map<string, Finding[]>();
+  for (const finding of wide) byFile.set(finding.file, [...(byFile.get(finding.file) ?? []), finding]);
+  return byFile;
+}
+
+async function listen(thread: OtherThread, count: number, said: (result: FileResult) => void): Promise<void> {
+  for (let i = 0; i < count; i++) said((await thread.heard()) as FileResult);
+}
+
+/** One guide more than there are typesetters is under way, so that none of them waits for the next. */
+async function makeOwn(
+  shell: Shell,
+  shelf: Shelf,
+  order: GuideOrder,
+  files: readonly string[],
+  wide: ReadonlyMap<string, readonly Finding[]>,
+  engine: Engine | undefined,
+  said: (result: FileResult) => void,
+): Promise<void> {
+  let next = 0;
   const lane = async (): Promise<void> => {
-    const engine = formats.includes('pdf') ? (await import('../../pdf/engine.js')).openEngine() : undefined;
-    try {
-      for (let i = next++; i < jobs.length; i = next++) {
-        const job = jobs[i];
-        if (!job) continue;
-        results[i] = await runJob(shell, job, options, formats, engine);
-        for (let done = results[told]; done; done = results[++told]) tell(done);
-      }
-    } finally {
-      engine?.close();
+    for (let path = files[next++]; path !== undefined; path = files[next++]) {
+      said(await guidesOf(shell, shelf, order, path, wide.get(path) ?? [], engine));
+      await nextTurn();
     }
   };
-  const lanes = Math.max(1, Math.min(MOST_LANES, shell.threads, jobs.length));
+  const lanes = engine ? Math.min(MOST_TYPESETTERS, shell.threads) + 1 : 1;
   await Promise.all(Array.from({ length: lanes }, lane));
-  return results.filter((result) => result !== undefined);
 }
 
-async function runJob(
-  shell: Shell,
-  job: Job,
-  options: Options,
-  formats: readonly Format[],
-  engine: Engine | undefined,
-): Promise<Result> {
-  const { shelf, path, counts } = job;
-  const analysis = shelf.library.analyse(path);
-  if (!analysis) throw new CannotRun(`${path} cannot be read any more`);
-  const entry = entryOf(analysis);
-  const files: BuiltFile[] = [];
-  const notes = new Set<string>();
-  if (counts.error > 0) return { job, state: 'refused', files, entry, notes: [] };
-  let statusText = '';
-  try {
-    const { prints, problem } = wantedOf(shell.env.SOURCE_DATE_EPOCH, shelf, analysis, options);
-    if (problem !== undefined) notes.add(problem);
-    for (const [wanted, label] of prints) {
-      const made = await makeGuide(shell, shelf, analysis, wanted, formats, engine);
-      for (const said of made.notes) notes.add(said);
-      statusText = made.statusText;
-      files.push(...writeGuide((path, data) => shell.write(path, data, true), job, wanted, made, label));
+/** Hands results on in the order of the files, as soon as those before are there. */
+function inOrder(files: readonly string[], hear: (result: FileResult) => void): (result: FileResult) => void {
+  const waiting = new Map<string, FileResult>();
+  let next = 0;
+  return (result) => {
+    waiting.set(result.path, result);
+    for (let one = waiting.get(files[next] ?? ''); one; one = waiting.get(files[next] ?? '')) {
+      waiting.delete(one.path);
+      next += 1;
+      hear(one);
     }
-    return { job, state: 'written', files, entry: { ...entry, statusText }, notes: [...notes] };
-  } catch (error) {
-    if (error instanceof CannotRun) throw error;
-    const problem = `could not be made: ${error instanceof Error ? error.message : String(error)}`;
-    return { job, state: 'failed', files, entry, notes: [...notes, problem] };
-  } finally {
-    // A library of a thousand procedures is built in the memory of a few.
-    shelf.library.release(path);
-  }
+  };
 }
-
-function writeGuide(
-  write: (path: string, data: string | Uint8Array) => void,
-  job: Job,
-  { choice: chosen, print }: Wanted,
-  made: MadeGuide,
-  label: string,
-): BuiltFile[] {
-  const { shelf, folder } = job;
-  const base = [
-    fileName(job.path).replace(/\.bay$/, ''),
-    ...(chosen.sheet === 'guide' ? [] : [chosen.sheet]),
-    ...(chosen.side === undefined ? [] : [chosen.side]),
-    ...Object.entries(chosen.option).map(([name, value]) => `${name}-${value}`),
-    ...(print.print === 'bay' ? [] : [print.print]),
-    ...(chosen.language === shelf.settings.languages[0] ? [] : [chosen.language]),
-  ].join('.');
-  const files: BuiltFile[] = [];
-  if (made.html !== undefined) {
-    const path = join(folder, `${base}.html`);
-    write(path, made.html);
-    files.push({ path, label: label === '' ? 'Page' : `${upper(label)}` });
-  }
-  if (made.pdf !== undefined) {
-    const path = join(folder, `${base}.pdf`);
-    write(path, made.pdf.bytes);
-    files.push({ path, label: label === '' ? 'PDF' : `${upper(label)}, PDF`, pages: made.pdf.pages });
-  }
-  return files;
-}
-
-const upper = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -5,10 +5,12 @@ import { plural } from '../report/text.js';
 import type { Result } from './jobs.js';
 
 /** What is said of a procedure: what was found, what was written. */
-export function lineOf({ shell, paint }: Context, { job, state, files, entry, notes }: Result): string {
+export function lineOf(
+  { shell, paint }: Context,
+  { path: source, state, counts, files, entry, notes }: Result,
+): string {
   const { number, title, status } = entry;
-  const { counts } = job;
-  const name = `${paint.bold(number === '?' ? fileName(job.path) : number)} ${title}`;
+  const name = `${paint.bold(number === '?' ? fileName(source) : number)} ${title}`;
   if (state === 'refused') return `${name}: ${paint.red(`refused, ${plural(counts.error, 'error')}`)}\n`;
   const checked = [
     status === 'released' ? '' : paint.yellow(status),
@@ -39,12 +41,12 @@ export function summary({ shell }: Context, results: readonly Result[], pages: r
 
 export function asData(results: readonly Result[], pages: readonly string[]): unknown {
   return {
-    procedures: results.map(({ job, state, files, entry, notes }) => ({
+    procedures: results.map(({ shelf, path: source, state, counts, files, entry, notes }) => ({
       number: entry.number === '?' ? null : entry.number,
       title: entry.title,
-      source: join(job.shelf.root, job.path),
+      source: join(shelf.root, source),
       state,
-      ...job.counts,
+      ...counts,
       files: files.map(({ path, pages: count }) => ({
         path,
         ...(count === undefined ? {} : { pages: count }),

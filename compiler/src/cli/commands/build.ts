@@ -1,9 +1,10 @@
 // `baywright build`: checked procedures to guides.
 import { OPTIONS, readFormats } from '../build/choices.js';
-import { jobsOf, runJobs } from '../build/jobs.js';
+import { buildGuides } from '../build/jobs.js';
 import { asData, lineOf, summary } from '../build/told.js';
-import { type Checked, checkPaths } from '../check.js';
-import { defineCommand } from '../command.js';
+import type { Found } from '../check.js';
+import { type Context, defineCommand } from '../command.js';
+import { type Collection, collect, troubleLines } from '../libraries.js';
 import { progressLine } from '../progress.js';
 import { textReport } from '../report/text.js';
 
@@ -34,33 +35,39 @@ A file is written whole or not at all, and the same source gives the same bytes;
   async run(context, args, options) {
     const { shell, paintErr } = context;
     const formats = readFormats(options.format);
-    const progress = progressLine(context, 'checked');
-    const checked = await checkPaths(shell, args, { progress: progress.step, keep: true });
+    const collection = collect(shell, args);
+    const progress = progressLine(context, 'made');
+    const { results, errors } = await buildGuides(
+      shell,
+      collection,
+      options,
+      formats,
+      (result) => {
+        if (!options.json) progress.above(() => shell.out.write(lineOf(context, result)));
+      },
+      progress.step,
+    );
     progress.end();
-    const refused = errorsOf(checked);
-    if (refused.found.length > 0 && !options.json) {
-      shell.out.write(
-        textReport(refused, { ...context, columns: shell.out.columns, folder: shell.folder, limit: 100 }),
-      );
-    }
-    const jobs = jobsOf(shell.resolve, shell.folder, checked, options);
-    const results = await runJobs(shell, jobs, options, formats, (result) => {
-      if (!options.json) shell.out.write(lineOf(context, result));
-    });
-    for (const { path, problem } of checked.troubles)
-      shell.err.write(`${paintErr.red('baywright:')} ${path} ${problem}\n`);
+    if (errors.length > 0 && !options.json)
+      shell.out.write(`\n${errorReport(context, collection, errors)}\n`);
+    shell.err.write(troubleLines(collection.troubles, paintErr));
     const written = results.filter(({ state }) => state === 'written');
     const isWhole = args.length === 0 || args.some((arg) => shell.kind(shell.resolve(arg)) === 'folder');
     const listed = isWhole && formats.includes('html') && options.only === 'guide' && written.length > 0;
     const pages = listed ? (await import('../build/index-page.js')).indexPages(shell, written) : [];
     if (options.json) shell.out.write(`${JSON.stringify(asData(results, pages), null, 2)}\n`);
     else shell.out.write(summary(context, results, pages));
-    if (checked.troubles.length > 0 || results.some(({ state }) => state === 'failed')) return 2;
+    if (collection.troubles.length > 0 || results.some(({ state }) => state === 'failed')) return 2;
     return results.some(({ state }) => state === 'refused') ? 1 : 0;
   },
 });
 
-/** The errors of a check alone. */
-function errorsOf(checked: Checked): Checked {
-  return { ...checked, found: checked.found.filter(({ finding }) => finding.severity === 'error') };
+/** Why guides were refused. */
+function errorReport(context: Context, collection: Collection, found: readonly Found[]): string {
+  const { shell } = context;
+  const files = collection.shelves.reduce((sum, shelf) => sum + shelf.files.length, 0);
+  return textReport(
+    { collection, found, files, troubles: [] },
+    { ...context, columns: shell.out.columns, folder: shell.folder, limit: 100 },
+  );
 }

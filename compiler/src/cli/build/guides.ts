@@ -1,0 +1,135 @@
+// Checks some files of a library and makes their guides, file by file, in one thread.
+import { type Finding, type LibraryPart, partOf } from '@baywright/language';
+import type { Engine } from '../../pdf/engine.js';
+import type { Shelf } from '../libraries.js';
+import { fileName, join } from '../paths.js';
+import { type Format, type MadeGuide, makeGuide, type Wanted } from '../publish.js';
+import { CannotRun, type Shell } from '../shell.js';
+import { type Options, wantedOf } from './choices.js';
+import { entryOf, type GuideEntry } from './entry.js';
+
+/** What is made of the procedures of a library, and where it goes. */
+export interface GuideOrder {
+  readonly folder: string;
+  readonly options: Options;
+  readonly formats: readonly Format[];
+}
+
+/** What a thread says of one file: plain data. */
+export interface FileResult {
+  /** Library path. */
+  readonly path: string;
+  readonly errors: readonly Finding[];
+  /** Missing for what is no procedure. */
+  readonly guide?: GuideResult;
+}
+
+export interface GuideResult {
+  readonly state: 'written' | 'refused' | 'failed';
+  readonly counts: Counts;
+  readonly files: readonly BuiltFile[];
+  /** What the list of guides says of the procedure. */
+  readonly entry: GuideEntry;
+  readonly notes: readonly string[];
+}
+
+export type Counts = Readonly<Record<'error' | 'warning' | 'question', number>>;
+
+export interface BuiltFile {
+  readonly path: string;
+  readonly label: string;
+  readonly pages?: number;
+}
+
+/** What the others must know of these files. Reads them, and keeps what was read for their guides. */
+export function partsOf({ library }: Shelf, files: readonly string[]): LibraryPart[] {
+  return files.flatMap((path) => {
+    const model = library.model(path);
+    return model === undefined ? [] : partOf(model);
+  });
+}
+
+/** `wide` holds what only the whole library can tell of the file. */
+export async function guidesOf(
+  shell: Shell,
+  shelf: Shelf,
+  order: GuideOrder,
+  path: string,
+  wide: readonly Finding[],
+  engine: Engine | undefined,
+): Promise<FileResult> {
+  const analysis = shelf.library.analyse(path);
+  if (!analysis) throw new CannotRun(`${path} cannot be read any more`);
+  const found = [...analysis.findings, ...wide].sort((a, b) => a.span.start - b.span.start);
+  const errors = found.filter(({ severity }) => severity === 'error');
+  // What others take in stays in memory; of a procedure nothing does, so that a library of any size can be built.
+  if (analysis.model.kind !== 'procedure') return { path, errors };
+  const counts = countsOf(found);
+  const entry = entryOf(analysis);
+  const files: BuiltFile[] = [];
+  const notes = new Set<string>();
+  const told = (state: GuideResult['state'], statusText = ''): FileResult => ({
+    path,
+    errors,
+    guide: { state, counts, files, entry: { ...entry, statusText }, notes: [...notes] },
+  });
+  if (errors.length > 0) return told('refused');
+  let statusText = '';
+  try {
+    const { prints, problem } = wantedOf(shell.env.SOURCE_DATE_EPOCH, shelf, analysis, order.options);
+    if (problem !== undefined) notes.add(problem);
+    for (const [wanted, label] of prints) {
+      const made = await makeGuide(shell, shelf, analysis, wanted, order.formats, engine);
+      for (const said of made.notes) notes.add(said);
+      statusText = made.statusText;
+      files.push(...writeGuide(shell, shelf, order.folder, path, wanted, made, label));
+    }
+    return told('written', statusText);
+  } catch (error) {
+    if (error instanceof CannotRun) throw error;
+    notes.add(`could not be made: ${error instanceof Error ? error.message : String(error)}`);
+    return told('failed');
+  } finally {
+    shelf.library.release(path);
+  }
+}
+
+function countsOf(found: readonly Finding[]): Counts {
+  const counts = { error: 0, warning: 0, question: 0, hint: 0 };
+  for (const { severity } of found) counts[severity]++;
+  const { error, warning, question } = counts;
+  return { error, warning, question };
+}
+
+function writeGuide(
+  shell: Shell,
+  shelf: Shelf,
+  folder: string,
+  procedure: string,
+  { choice: chosen, print }: Wanted,
+  made: MadeGuide,
+  label: string,
+): BuiltFile[] {
+  const base = [
+    fileName(procedure).replace(/\.bay$/, ''),
+    ...(chosen.sheet === 'guide' ? [] : [chosen.sheet]),
+    ...(chosen.side === undefined ? [] : [chosen.side]),
+    ...Object.entries(chosen.option).map(([name, value]) => `${name}-${value}`),
+    ...(print.print === 'bay' ? [] : [print.print]),
+    ...(chosen.language === shelf.settings.languages[0] ? [] : [chosen.language]),
+  ].join('.');
+  const files: BuiltFile[] = [];
+  if (made.html !== undefined) {
+    const path = join(folder, `${base}.html`);
+    shell.write(path, made.html, true);
+    files.push({ path, label: label === '' ? 'Page' : `${upper(label)}` });
+  }
+  if (made.pdf !== undefined) {
+    const path = join(folder, `${base}.pdf`);
+    shell.write(path, made.pdf.bytes, true);
+    files.push({ path, label: label === '' ? 'PDF' : `${upper(label)}, PDF`, pages: made.pdf.pages });
+  }
+  return files;
+}
+
+const upper = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,16 +1,11 @@
 // What goes into the folder of an issue: sources, guides, the checked model.
-import type { Analysis } from '@baywright/language';
-import { SOURCE } from '@baywright/language';
+import { type Analysis, type Language, SOURCE } from '@baywright/language';
+import { USUAL, wantedOf } from '../cli/build/choices.js';
 import type { Shelf } from '../cli/libraries.js';
-import { type MadeGuide, makeGuide, type Wanted } from '../cli/publish.js';
+import { makeGuide } from '../cli/publish.js';
 import type { Shell } from '../cli/shell.js';
+import type { GuideChoice } from '../document/lower/index.js';
 import { checkedModel } from './model.js';
-
-/** A guide to print: what its files are called, and how it is made. */
-interface Print {
-  readonly name: string;
-  readonly wanted: Wanted;
-}
 
 /** Files by their path in the folder of the issue. A withdrawn procedure has no guide: nobody is to print it. */
 export async function issueFiles(
@@ -28,8 +23,9 @@ export async function issueFiles(
   const { openEngine } = await import('../pdf/engine.js');
   const engine = openEngine();
   try {
-    for (const { name, wanted } of prints(shell, shelf, analysis)) {
-      const made: MadeGuide = await makeGuide(shell, shelf, analysis, wanted, ['html', 'pdf'], engine);
+    for (const [wanted] of wantedOf(shell.env.SOURCE_DATE_EPOCH, shelf, analysis, USUAL).prints) {
+      const name = nameOf(wanted.choice, shelf.settings.languages[0]);
+      const made = await makeGuide(shell, shelf, analysis, wanted, ['html', 'pdf'], engine);
       if (made.html !== undefined) files.set(`${name}.html`, made.html);
       if (made.pdf !== undefined) files.set(`${name}.pdf`, made.pdf.bytes);
     }
@@ -39,27 +35,9 @@ export async function issueFiles(
   return files;
 }
 
-/** A guide for each side and one for both, in each language of the house. */
-function prints(shell: Shell, { settings }: Shelf, { model }: Analysis): Print[] {
-  const sides = model.sides.length > 1 ? [...model.sides, 'both'] : [undefined];
-  const epoch = shell.env.SOURCE_DATE_EPOCH;
-  const timestamp = epoch !== undefined && /^\d{1,11}$/.test(epoch) ? { timestamp: Number(epoch) } : {};
-  return settings.languages.flatMap((language, i) =>
-    sides.map((side): Print => {
-      const name = ['guide', side, i === 0 ? undefined : language].filter((part) => part !== undefined);
-      return {
-        name: name.join('.'),
-        wanted: {
-          choice: {
-            sheet: 'guide',
-            ...(side === undefined ? {} : { side }),
-            option: {},
-            units: settings.units,
-            language,
-          },
-          print: { paper: settings.page === 'A4' ? 'a4' : 'letter', print: 'bay', ...timestamp },
-        },
-      };
-    }),
-  );
+/** The first language of the house is not named. */
+function nameOf({ side, language }: GuideChoice, first: Language | undefined): string {
+  return ['guide', side, language === first ? undefined : language]
+    .filter((part) => part !== undefined)
+    .join('.');
 }

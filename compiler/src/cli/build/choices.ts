@@ -34,6 +34,22 @@ export const OPTIONS = {
 };
 export type Options = OptionValues<typeof OPTIONS>;
 
+/** What is printed where nothing else is asked for. */
+export const USUAL: Options = {
+  out: undefined,
+  format: [],
+  only: OPTIONS.only.usual,
+  at: undefined,
+  side: undefined,
+  option: [],
+  page: OPTIONS.page.usual,
+  units: OPTIONS.units.usual,
+  print: OPTIONS.print.usual,
+  language: [],
+  colour: false,
+  json: false,
+};
+
 /** The guides of a procedure: for each side and both, in each language. */
 export function wantedOf(
   epoch: string | undefined,

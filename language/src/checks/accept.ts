@@ -2,14 +2,14 @@
 import { type Finding, finding } from '../diagnostics/define.js';
 import { acceptUnused } from '../diagnostics/r901-accept-unused.js';
 import { LIBRARY_WIDE_DIAGNOSTICS } from '../diagnostics/register.js';
-import { everyLine } from '../names/job.js';
+import { linesOf } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import type { AcceptLine, Line } from '../syntax/tree.js';
 
 export function acceptFindings(file: FileModel, findings: readonly Finding[]): Finding[] {
-  const accepts = [...everyLine(file.lines)].filter((l): l is AcceptLine => l.kind === 'accept');
+  const accepts = linesOf(file).filter((l): l is AcceptLine => l.kind === 'accept');
   if (accepts.length === 0) return [...findings];
-  const lines = [...everyLine(file.lines)].sort((a, b) => a.start - b.start);
+  const lines = [...linesOf(file)].sort((a, b) => a.start - b.start);
   const used = new Set<string>();
   const left = findings.filter((f) => {
     if (f.file !== file.path) return true;
@@ -44,7 +44,7 @@ export function acceptFindings(file: FileModel, findings: readonly Finding[]): F
 export function acceptedIn(
   file: FileModel,
 ): { readonly code: string; readonly reason: string; readonly line: AcceptLine }[] {
-  return [...everyLine(file.lines)].flatMap((l) =>
+  return linesOf(file).flatMap((l) =>
     l.kind === 'accept' ? l.codes.map((c) => ({ code: c.text, reason: l.prose?.text ?? '', line: l })) : [],
   );
 }

@@ -1,10 +1,11 @@
 // N102, N103, N104: what is declared twice, what hides an import, what nothing uses.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { declaredTwice, hidesImport, neverUsed } from '../diagnostics/names.js';
-import { everyLine, type Job } from '../names/job.js';
-import { mentionsIn } from '../names/mentions.js';
+import { type Job, linesOf, linesOfWork } from '../names/job.js';
+import { type MentionWay, visitMentions } from '../names/mentions.js';
 import { clausesOf, type FileModel, hasClause, nameSpan, type Thing } from '../names/model.js';
 import { type Clash, resolvePath } from '../names/scope.js';
+import type { Name } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
@@ -51,7 +52,10 @@ function unused(job: Job): Finding[] {
   const { file } = job;
   if (file.kind !== 'procedure' || file.work.length === 0) return [];
   const used = wordsOnBrokenLines(file.lines);
-  for (const { way, name } of mentionsIn(file.tree)) if (way !== 'declares') used.add(name.text);
+  const use = (name: Name, way: MentionWay): void => {
+    if (way !== 'declares') used.add(name.text);
+  };
+  for (const line of linesOf(file)) visitMentions(line, use);
   const known = file.things.map((thing) => thing.name);
   for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) used.add(near);
   return file.things.flatMap((thing) => {
@@ -87,7 +91,7 @@ function isTold(thing: Thing, file: FileModel): boolean {
 
 /** All text of the work, in lower case. */
 const textOf = once((file: FileModel): string =>
-  everyLine(file.work)
+  linesOfWork(file)
     .map((line) => line.prose?.text.toLowerCase() ?? '')
     .join('\n'),
 );

@@ -2,7 +2,7 @@
 import { type Finding, finding } from '../diagnostics/define.js';
 import { inspectWithoutCriterion } from '../diagnostics/w105-inspect-without-criterion.js';
 import { rejectWithoutConsequence } from '../diagnostics/w106-reject-without-consequence.js';
-import { everyLine, type Job } from '../names/job.js';
+import { type Job, linesOfWork } from '../names/job.js';
 import type { Line } from '../syntax/tree.js';
 import type { Check } from './check.js';
 import { type WorkStatement, workStatements } from './own-lines.js';
@@ -36,7 +36,7 @@ function isCriterion(line: Line): boolean {
  */
 function consequenceFindings(job: Job): Finding[] {
   const asked = new Set(
-    [...everyLine(job.file.work)].flatMap((l) =>
+    linesOfWork(job.file).flatMap((l) =>
       l.kind === 'if' && l.test === 'rejected' && l.subject ? [l.subject.text] : [],
     ),
   );

@@ -1,7 +1,7 @@
 // N307, N308, N309: sheets that figures are taken from, and references in the text.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { unknownAttribute, unknownReference, unknownSource } from '../diagnostics/names.js';
-import { everyLine, type Job } from '../names/job.js';
+import { type Job, linesOf } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { ProseReference, Raw } from '../syntax/tree.js';
 import { nearest } from '../vocabulary/near.js';
@@ -17,7 +17,7 @@ function sources(job: Job): Finding[] {
   // A shop that keeps no list of sheets writes them as they come.
   if (known.length === 0) return [];
   const asked = new Map<string, Raw[]>();
-  for (const line of everyLine(job.file.lines)) {
+  for (const line of linesOf(job.file)) {
     if (line.broken || (line.kind !== 'clauses' && line.kind !== 'statement')) continue;
     for (const { word, raw } of line.clauses) {
       if (word === 'per' && raw && !raw.hole && !known.includes(raw.text))
@@ -53,7 +53,7 @@ function unknown({ file }: Job, source: string, places: readonly Raw[], known: r
 function references(job: Job): Finding[] {
   const { file, scope } = job;
   const found: Finding[] = [];
-  for (const line of everyLine(file.lines)) {
+  for (const line of linesOf(file)) {
     for (const reference of line.prose?.references ?? []) {
       const thing = scope.resolve(reference.name.text);
       const fault = thing

@@ -9,7 +9,7 @@ import { statusUnknown } from '../diagnostics/r108-status-unknown.js';
 import { releaseNotSigned } from '../diagnostics/r109-release-not-signed.js';
 import { dayImpossible } from '../diagnostics/r110-day-impossible.js';
 import type { LibraryHost } from '../library.js';
-import { everyLine, type Job } from '../names/job.js';
+import { type Job, linesOf, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { resolvePath } from '../names/scope.js';
 import { numberOf } from '../quantity/index.js';
@@ -49,7 +49,7 @@ function numberFindings({ file, imports }: Job): Finding[] {
 
 function pictureFindings(file: FileModel, host: LibraryHost): Finding[] {
   const found: Finding[] = [];
-  for (const line of everyLine(file.lines)) {
+  for (const line of linesOf(file)) {
     if ((line.kind !== 'picture' && line.kind !== 'clip') || !line.path || line.path.hole) continue;
     const path = resolvePath(file.path, line.path.text);
     if (path !== undefined && (host.exists?.(path) ?? true)) continue;
@@ -67,7 +67,7 @@ function pictureFindings(file: FileModel, host: LibraryHost): Finding[] {
 function performFindings({ file, imports }: Job): Finding[] {
   if (file.status?.status?.text !== 'released') return [];
   const found: Finding[] = [];
-  for (const line of everyLine(file.work)) {
+  for (const line of linesOfWork(file)) {
     if (line.kind !== 'perform' || !line.from || line.from.hole) continue;
     const callee = imports.numbered(line.from.text);
     const status = callee?.status?.status?.text ?? 'draft';

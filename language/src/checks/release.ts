@@ -2,7 +2,7 @@
 import { type Finding, finding } from '../diagnostics/define.js';
 import { valueNotKnown } from '../diagnostics/q120-value-not-known.js';
 import { releasedWithOpenPoints } from '../diagnostics/r105-released-with-open-points.js';
-import { everyLine } from '../names/job.js';
+import { linesOf } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 
 /** `findings` are those of the file as they stand in the end: accepted ones left out, severities of the house put in. */
@@ -13,8 +13,7 @@ export function releaseFindings(file: FileModel, findings: readonly Finding[]): 
   // An error speaks for itself, and no release can be issued with one; a question would pass unseen.
   // Values not known yet are counted in the text itself, so that no setting hides one from the release.
   let blanks = 0;
-  for (const line of everyLine(file.lines))
-    for (const token of line.tokens) if (token.kind === 'hole') blanks += 1;
+  for (const line of linesOf(file)) for (const token of line.tokens) if (token.kind === 'hole') blanks += 1;
   const questions =
     own.filter((f) => f.severity === 'question' && f.code !== valueNotKnown.code).length + blanks;
   if (questions === 0 || own.some((f) => f.severity === 'error')) return [];

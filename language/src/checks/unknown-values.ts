@@ -1,7 +1,7 @@
 // Q120: every hole of the file, with what is asked.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { valueNotKnown } from '../diagnostics/quantities.js';
-import { everyLine } from '../names/job.js';
+import { everyLine, linesOf, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { writtenQuantities } from '../names/quantities.js';
 import type { Clause, Line } from '../syntax/tree.js';
@@ -17,7 +17,7 @@ export const unknownValues: Check = ({ job: { file } }) => {
     const owner = thing?.name ?? statement?.items[0]?.name.text ?? statement?.verb.text;
     for (const { number } of node.amounts) if (number.hole) ask(number, subject(word, owner));
   }
-  for (const line of everyLine(file.lines)) {
+  for (const line of linesOf(file)) {
     if (line.broken || !line.tokens.some((token) => token.kind === 'hole')) continue;
     const owner = ownersOf(file).get(line);
     for (const { at, what } of holesOf(line, owner)) ask(at, what);
@@ -29,7 +29,7 @@ const ownersOf = once((file: FileModel): ReadonlyMap<Line, string> => {
   const owners = new Map<Line, string>();
   for (const { line, name } of file.things)
     if (line) for (const below of everyLine(line.children)) owners.set(below, name);
-  for (const line of everyLine(file.work))
+  for (const line of linesOfWork(file))
     if (line.kind === 'statement')
       for (const below of [line, ...line.children])
         owners.set(below, line.items[0]?.name.text ?? line.verb.text);

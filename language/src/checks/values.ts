@@ -1,7 +1,7 @@
 // N206, N207: values of conditions and positions of parts.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { valueMissing, valueNotDeclared } from '../diagnostics/names.js';
-import { everyLine, type Job } from '../names/job.js';
+import { type Job, linesOfWork } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import type { Name } from '../syntax/tree.js';
@@ -88,7 +88,7 @@ function valueFault(job: Job, thing: Thing, value: Name): Finding[] {
 /** Sides that the procedure is not worked on. A procedure without sides is for either. */
 function sides({ file }: Job): Finding[] {
   if (file.sides.length === 0) return [];
-  return [...everyLine(file.work)].flatMap((line) => {
+  return linesOfWork(file).flatMap((line) => {
     if (line.broken) return [];
     const named =
       line.kind === 'perform'

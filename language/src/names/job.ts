@@ -48,7 +48,7 @@ export function jobOf(file: FileModel, imports: Imports): Job {
   const vehicles = vehiclesOf(file, scope);
   const guards = scopes
     .flatMap((s) => [...s.names.values()].flatMap(guardsOf))
-    .concat(scopes.flatMap((s) => guardsIn(s.file.lines)));
+    .concat(scopes.flatMap((s) => guardsIn(s.file)));
   const universe = universeOf(file, vehicles, guards);
   const guardProblems: (GuardProblem & { file: string })[] = [];
   reportGuards(file, universe, guardProblems);
@@ -162,16 +162,25 @@ export function everyLine(lines: readonly Line[]): Line[] {
   return found;
 }
 
+/** Every line of a file, in the order written. */
+export const linesOf = once((file: FileModel): readonly Line[] => everyLine(file.lines));
+
+/** Every line of its work, in the order written. */
+export const linesOfWork = once((file: FileModel): readonly Line[] => everyLine(file.work));
+
 /** The guards written in a line, its clauses included. */
 export function guardOfLine(line: Line): Guard | undefined {
   return 'guard' in line ? line.guard : undefined;
 }
 
-function guardsIn(lines: readonly Line[]): Guard[] {
-  return everyLine(lines)
-    .map(guardOfLine)
-    .filter((g) => g !== undefined);
-}
+const guardsIn = once((file: FileModel): readonly Guard[] => {
+  const guards: Guard[] = [];
+  for (const line of linesOf(file)) {
+    const guard = guardOfLine(line);
+    if (guard) guards.push(guard);
+  }
+  return guards;
+});
 
 const guardsOf = once((thing: Thing): readonly Guard[] => {
   const own: (Guard | undefined)[] = [...thing.exists];
@@ -185,7 +194,7 @@ function reportGuards(
   problems: (GuardProblem & { file: string })[],
 ): void {
   if (file.kind !== 'procedure') return;
-  for (const guard of guardsIn(file.lines))
+  for (const guard of guardsIn(file))
     universe.condition(guard, (p) => problems.push({ ...p, file: file.path }));
 }
 
@@ -193,7 +202,7 @@ function reportGuards(
 function performedFrom(file: FileModel, imports: Imports): FileModel[] {
   const found = new Map<string, FileModel>();
   const visit = (from: FileModel): void => {
-    for (const line of everyLine(from.work)) {
+    for (const line of linesOfWork(from)) {
       if (line.kind !== 'perform' || !line.from || line.from.hole) continue;
       const callee = imports.numbered(line.from.text);
       if (!callee || callee === file || found.has(callee.path)) continue;

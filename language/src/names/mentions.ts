@@ -1,6 +1,6 @@
 // Every place of a file that names a thing, and in which way: declares it, acts on it, names it in a clause, refers to
 // it in text. Navigation, rename and "where used" read it.
-import type { Clause, EventPattern, Item, Line, Name, StatePattern, Tree } from '../syntax/tree.js';
+import type { Clause, EventPattern, Item, Line, Name, Tree } from '../syntax/tree.js';
 import { walkLines } from '../syntax/walk.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 
@@ -18,85 +18,95 @@ export interface Mention {
   readonly attribute?: string;
 }
 
-const NOTHING: Partial<Mention> = {};
-
 /** The mentions of one line, in the order written. */
 export function mentionsOf(line: Line): Mention[] {
   const found: Mention[] = [];
-  const add = (name: Name | undefined, way: MentionWay, more: Partial<Mention> = NOTHING): void => {
-    if (!name || name.text === '' || name.text === '?') return;
-    found.push(more === NOTHING ? { name, way, line } : { name, way, line, ...more });
-  };
-  const item = (i: Item, way: MentionWay, more: Partial<Mention> = NOTHING): void => {
-    add(i.name, way, more);
-    for (const other of i.alternatives) add(other, way, more);
-  };
-  const clauses = (list: readonly Clause[]): void => {
-    for (const clause of list) {
-      for (const i of clause.items) item(i, 'names');
-      if (clause.event) event(clause.event);
-      if (clause.raw && RAW_NAMES.has(clause.word) && !clause.raw.hole) add(rawName(clause.raw), 'names');
-    }
-  };
-  const target = (t: EventPattern['target']): void => {
-    if (t?.form === 'names') for (const name of t.names) add(name, 'names');
-  };
-  const event = (pattern: EventPattern | undefined): void => {
-    if (!pattern) return;
-    target(pattern.target);
-    clauses(pattern.clauses);
-  };
-  const state = (pattern: StatePattern | undefined): void => target(pattern?.target);
+  visitMentions(line, (name, way, more) => {
+    found.push(more ? { name, way, line, ...more } : { name, way, line });
+  });
+  return found.length < 2 ? found : found.sort((a, b) => a.name.start - b.name.start);
+}
 
-  if ('guard' in line)
-    for (const term of line.guard?.terms ?? [])
-      if (term.option.text === 'vehicle') for (const name of term.values) add(name, 'names');
+type Visit = (name: Name, way: MentionWay, more?: Omit<Mention, 'name' | 'way' | 'line'>) => void;
+
+/** Tells every mention of one line, in any order; nothing is made on the way, for it is asked at every edit. */
+export function visitMentions(line: Line, visit: Visit): void {
   switch (line.kind) {
     case 'entry':
-      add(line.name, 'declares');
+      told(line.name, 'declares', visit);
       break;
     case 'operation':
-      add(line.name, 'declares', { operation: { from: undefined } });
+      told(line.name, 'declares', visit, OWN_OPERATION);
       break;
     case 'clauses':
-      clauses(line.clauses);
+      inClauses(line.clauses, visit);
       break;
     case 'prerequisite':
-      add(line.name, 'names');
-      clauses(line.clauses);
+      told(line.name, 'names', visit);
+      inClauses(line.clauses, visit);
       break;
-    case 'statement':
-      for (const i of line.items) item(i, 'acts on', { verb: line.verb.text });
-      clauses(line.clauses);
+    case 'statement': {
+      const verb = { verb: line.verb.text };
+      for (const item of line.items) inItem(item, 'acts on', visit, verb);
+      inClauses(line.clauses, visit);
       break;
+    }
     case 'applies':
-      add(line.vehicle, 'names');
+      told(line.vehicle, 'names', visit);
       break;
     case 'perform':
-      add(line.operation, 'names', {
+      told(line.operation, 'names', visit, {
         operation: { from: line.from && !line.from.hole ? line.from.text : undefined },
       });
       break;
     case 'if':
-      add(line.subject, 'names');
+      told(line.subject, 'names', visit);
       break;
     case 'message':
-      add(line.reference, 'names');
+      told(line.reference, 'names', visit);
       break;
     case 'rule':
       for (const clause of line.clauses) {
-        if ('pattern' in clause) event(clause.pattern);
-        if (clause.word === 'while') state(clause.state);
-        if (clause.word === 'needs' && clause.clause) clauses([clause.clause]);
+        if ('pattern' in clause) inEvent(clause.pattern, visit);
+        if (clause.word === 'while') inTarget(clause.state?.target, visit);
+        if (clause.word === 'needs' && clause.clause) inClauses([clause.clause], visit);
       }
       break;
     default:
       break;
   }
-  for (const reference of line.prose?.references ?? []) {
-    add(reference.name, 'text', reference.attribute ? { attribute: reference.attribute.text } : NOTHING);
+  if (!line.prose) return;
+  for (const { name, attribute } of line.prose.references)
+    told(name, 'text', visit, attribute && { attribute: attribute.text });
+}
+
+const OWN_OPERATION = { operation: { from: undefined } };
+
+function told(name: Name | undefined, way: MentionWay, visit: Visit, more?: Parameters<Visit>[2]): void {
+  if (name && name.text !== '' && name.text !== '?') visit(name, way, more);
+}
+
+function inItem(item: Item, way: MentionWay, visit: Visit, more?: Parameters<Visit>[2]): void {
+  told(item.name, way, visit, more);
+  for (const other of item.alternatives) told(other, way, visit, more);
+}
+
+function inClauses(clauses: readonly Clause[], visit: Visit): void {
+  for (const { word, items, event, raw } of clauses) {
+    for (const item of items) inItem(item, 'names', visit);
+    if (event) inEvent(event, visit);
+    if (raw && !raw.hole && RAW_NAMES.has(word)) told(rawName(raw), 'names', visit);
   }
-  return found.length < 2 ? found : found.sort((a, b) => a.name.start - b.name.start);
+}
+
+function inEvent(pattern: EventPattern | undefined, visit: Visit): void {
+  if (!pattern) return;
+  inTarget(pattern.target, visit);
+  inClauses(pattern.clauses, visit);
+}
+
+function inTarget(target: EventPattern['target'], visit: Visit): void {
+  if (target?.form === 'names') for (const name of target.names) told(name, 'names', visit);
 }
 
 /** All mentions of a file, in the order written. */

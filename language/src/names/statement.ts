@@ -51,35 +51,55 @@ export function bindStatement(line: StatementLine, file: string, scope: Scope): 
   }
   let bound = inScope.get(line);
   if (!bound) {
-    bound = bind(line, verb, file, scope);
+    bound = new Bound(line, verb, file, scope);
     inScope.set(line, bound);
   }
   return bound;
 }
 
-function bind(line: StatementLine, verb: VerbDef, file: string, scope: Scope): BoundStatement {
-  const clauses = [...line.clauses, ...line.children.flatMap((c) => (c.kind === 'clauses' ? c.clauses : []))];
-  const byWord = new Map<string, BoundItem[]>();
-  return {
-    line,
-    file,
-    verb,
-    objects: line.items.map((item) => bindObject(item, scope, verb)),
-    clauses,
-    guard: line.guard,
-    clause: (word) => clauses.find((c) => c.word === word),
-    named(word) {
-      let list = byWord.get(word);
-      if (!list) {
-        list = clauses
-          .filter((c) => c.word === word)
-          .flatMap((c) => c.items.map((item) => bindItem(item, scope)));
-        byWord.set(word, list);
-      }
-      return list;
-    },
-  };
+/** There is one for every statement of a job, at every edit: what few ask for is made when it is asked for. */
+class Bound implements BoundStatement {
+  readonly objects: readonly BoundItem[];
+  readonly clauses: readonly Clause[];
+  readonly guard: Guard | undefined;
+  readonly #scope: Scope;
+  #named: Map<string, readonly BoundItem[]> | undefined;
+
+  constructor(
+    readonly line: StatementLine,
+    readonly verb: VerbDef,
+    readonly file: string,
+    scope: Scope,
+  ) {
+    const below = line.children.some((c) => c.kind === 'clauses');
+    this.objects = line.items.map((item) => bindObject(item, scope, verb));
+    this.clauses = below
+      ? [...line.clauses, ...line.children.flatMap((c) => (c.kind === 'clauses' ? c.clauses : []))]
+      : line.clauses;
+    this.guard = line.guard;
+    this.#scope = scope;
+  }
+
+  clause(word: string): Clause | undefined {
+    for (const clause of this.clauses) if (clause.word === word) return clause;
+    return undefined;
+  }
+
+  named(word: string): readonly BoundItem[] {
+    if (!this.clause(word)) return NONE;
+    this.#named ??= new Map();
+    let list = this.#named.get(word);
+    if (!list) {
+      list = this.clauses
+        .filter((c) => c.word === word)
+        .flatMap((c) => c.items.map((item) => bindItem(item, this.#scope)));
+      this.#named.set(word, list);
+    }
+    return list;
+  }
 }
+
+const NONE: readonly BoundItem[] = [];
 
 /**
  * `run engine` runs the engine, also where a catalogue has a place of that name. One of the machines that the verb does

@@ -1,6 +1,6 @@
 // Runs a procedure on all combinations and paths at once: walks its work in the order written, splits at `if`,
 // joins behind it, follows `perform`, and at the end asks whether the vehicle has come back together.
-import { everyLine, type Job } from '../names/job.js';
+import { everyLine, type Job, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { type Scope, scopeOf } from '../names/scope.js';
 import { type BoundStatement, bindStatement } from '../names/statement.js';
@@ -52,6 +52,8 @@ interface Context {
 export function runProcedure(job: Job, listeners: (m: Machine) => readonly Listener[] = () => []): StateRun {
   return new Runner(job, listeners).run();
 }
+
+const NONE: readonly BoundStatement[] = [];
 
 class Runner {
   readonly #job: Job;
@@ -119,14 +121,19 @@ class Runner {
       else {
         if (outcome && !owner) this.#closeOutcome(outcome);
         if (!owner) outcome = undefined;
-        this.#line(line, context, line.kind === 'statement' ? this.#statementsAfter(lines, i, context) : []);
+        this.#line(
+          line,
+          context,
+          line.kind === 'statement' ? this.#statementsAfter(lines, i, context) : NONE,
+        );
       }
       this.#closeNamed(line.end, context);
     });
     if (outcome) this.#closeOutcome(outcome);
   }
 
-  #statementsAfter(lines: readonly Line[], i: number, context: Context): BoundStatement[] {
+  #statementsAfter(lines: readonly Line[], i: number, context: Context): readonly BoundStatement[] {
+    if (lines[i + 1]?.kind !== 'statement') return NONE;
     const found: BoundStatement[] = [];
     for (let at = i + 1; at < lines.length; at++) {
       const line = lines[at];
@@ -190,13 +197,14 @@ class Runner {
   }
 
   #narrowed(context: Context, guard: Guard | undefined): Context {
+    if (!guard) return context;
     return { ...context, when: this.#m.d.and(context.when, this.#job.where(guard)) };
   }
 
   /** A message, hold or other text line: nothing changes, rules hear of it. */
   #tell(line: Line, context: Context, when: Condition): void {
     if (when === NEVER) return;
-    const act = this.#act(line, context, undefined, when, []);
+    const act = this.#act(line, context, undefined, when, NONE);
     for (const listener of this.#listeners) listener.act(act, false);
   }
 
@@ -288,7 +296,7 @@ class Runner {
   /** The end of the last `if` that asks for the name, before it is measured again. */
   #lastAsked(name: string, from: IfLine): number {
     let last = from.end;
-    for (const line of everyLine(this.#job.file.work)) {
+    for (const line of linesOfWork(this.#job.file)) {
       if (line.start <= from.start) continue;
       if (
         line.kind === 'statement' &&

@@ -143,6 +143,12 @@ describe.for(DOCUMENTS)('%s', ([, document]) => {
       expect(await page.evaluate(() => window.document.documentElement.scrollWidth)).toBeLessThanOrEqual(
         width,
       );
+      const cut = await page.evaluate(() =>
+        [...window.document.querySelectorAll('.wide, .torque, .reading, .clock')]
+          .filter((frame) => frame.scrollWidth > frame.clientWidth)
+          .map((frame) => `${frame.className} ${frame.scrollWidth} in ${frame.clientWidth}`),
+      );
+      expect(cut).toEqual([]);
     });
   });
 

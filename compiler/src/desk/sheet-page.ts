@@ -2,9 +2,9 @@
 import { phrase } from '@baywright/language';
 import { wordsOf } from '../document/words-of.js';
 import { pageAssets } from '../html/assets.js';
-import { table } from '../html/blocks-front.js';
 import { drawHtml } from '../html/frame.js';
 import { type Child, el } from '../html/markup.js';
+import { table, tr } from '../html/table.js';
 
 export interface Sheet {
   readonly title: string;
@@ -28,13 +28,7 @@ export function sheetPage({ title, shop, lead, columns, rows }: Sheet): string {
       title,
       'sheet',
       columns,
-      rows.map((cells) =>
-        el(
-          'tr',
-          {},
-          cells.map((cell) => el('td', {}, cell)),
-        ),
-      ),
+      rows.map((cells) => tr(...cells)),
     ),
   );
   return drawHtml({

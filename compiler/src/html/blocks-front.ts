@@ -12,6 +12,7 @@ import { type Child, el, join, type Markup } from './markup.js';
 import { proseMarkup } from './prose.js';
 import { panelMarkup } from './signal.js';
 import { sourceLine } from './steps.js';
+import { table, tr } from './table.js';
 
 export type FrontKind =
   | 'masthead'
@@ -26,28 +27,6 @@ export type FrontKind =
 
 const titled = (title: string, ...children: readonly Child[]): Markup =>
   el('section', { class: 'part' }, el('h2', {}, title), children);
-
-/** A table that scrolls by itself where the page is too narrow; `label` names it for readers. */
-export function table(label: string, name: string, heads: readonly string[], rows: readonly Child[]): Markup {
-  return el(
-    'div',
-    { class: 'wide', role: 'region', 'aria-label': label, tabindex: 0 },
-    el(
-      'table',
-      { class: name },
-      el(
-        'thead',
-        {},
-        el(
-          'tr',
-          {},
-          heads.map((head) => el('th', { scope: 'col' }, head)),
-        ),
-      ),
-      el('tbody', {}, rows),
-    ),
-  );
-}
 
 export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: PageContext) => Markup } = {
   masthead: (block, { words, title, document }) =>
@@ -115,7 +94,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
       el('p', {}, el('b', {}, words.band), ' ', words.keyBand),
       el('p', {}, el('b', {}, words.brokenLine), ' ', words.keyBroken),
       el('p', {}, el('b', {}, words.smallHeads), ' ', words.keyHeads),
-      el('p', {}, el('b', {}, words.edgeBar), ' ', words.keyBar, ' ', proseMarkup(block.revised)),
+      el('p', {}, el('b', {}, words.edgeBar), ' ', words.keyBar, ' ', proseMarkup(block.since)),
     ),
   statement: (block, { words }) =>
     el('p', { class: 'part statement' }, el('b', {}, words.statement), ' ', proseMarkup(block.body)),
@@ -147,34 +126,22 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
         words.questions,
         'questions',
         [words.at, words.what, words.found],
-        block.rows.map((row, i) =>
-          el(
-            'tr',
-            sourceLine(row),
-            el('td', {}, row.where),
-            el('td', { id: `ask-${i}` }, proseMarkup(row.ask)),
-            el(
-              'td',
-              {},
-              el('input', {
-                type: 'text',
-                id: `answer-${i}`,
-                'aria-labelledby': `ask-${i}`,
-                autocomplete: 'off',
-              }),
-            ),
-          ),
-        ),
+        block.rows.map((row, i) => ({
+          attributes: sourceLine(row),
+          cells: [
+            row.where,
+            el('span', { id: `ask-${i}` }, proseMarkup(row.ask)),
+            el('input', {
+              type: 'text',
+              id: `answer-${i}`,
+              'aria-labelledby': `ask-${i}`,
+              autocomplete: 'off',
+            }),
+          ],
+        })),
       ),
     ),
 };
-
-export const tr = (...cells: readonly Child[]): Markup =>
-  el(
-    'tr',
-    {},
-    cells.map((cell) => el('td', {}, cell)),
-  );
 
 function checkbox(id: string, body: Markup): Markup {
   return el('label', { class: 'check' }, el('input', { type: 'checkbox', id }), el('span', {}, body));
@@ -193,13 +160,14 @@ function needList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
   const body = block.groups.flatMap((group, g) =>
     group.rows.map((row, i) => {
       const id = `need-${g}-${i}`;
-      return el(
-        'tr',
-        sourceLine(row),
-        el('td', {}, i === 0 && group.title),
-        el('td', {}, checkbox(id, proseMarkup(row.what))),
-        el('td', {}, proseMarkup(row.for), blank(row, `${id}-blank`)),
-      );
+      return {
+        attributes: sourceLine(row),
+        cells: [
+          i === 0 && group.title,
+          checkbox(id, proseMarkup(row.what)),
+          [proseMarkup(row.for), blank(row, `${id}-blank`)],
+        ],
+      };
     }),
   );
   return titled(

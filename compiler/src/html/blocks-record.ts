@@ -4,12 +4,12 @@ import type { BlockOf, Field } from '../document/blocks.js';
 import { plainFigure } from '../document/inline.js';
 import { say } from '../document/words.js';
 import { stageMarkup } from './beside.js';
-import { table, tr } from './blocks-front.js';
 import type { PageContext } from './context.js';
 import { drawnHead, drawnOrder } from './drawn.js';
 import { el, join, type Markup } from './markup.js';
 import { proseMarkup, quantityMarkup } from './prose.js';
 import type { StepContext } from './steps.js';
+import { table, tr } from './table.js';
 
 export type RecordKind =
   | 'torque-table'

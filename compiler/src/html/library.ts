@@ -1,9 +1,9 @@
 // The list of a shop's guides as one page, with search that needs no network. Pure, like the guides' pages.
 import type { Language } from '@baywright/language';
 import type { Words } from '../document/words.js';
-import { table } from './blocks-front.js';
 import { drawHtml, type PageAssets } from './frame.js';
-import { el, type Markup } from './markup.js';
+import { el } from './markup.js';
+import { type TableRow, table } from './table.js';
 
 /** One guide of the list. */
 export interface LibraryGuide {
@@ -87,16 +87,17 @@ export function libraryHtml(library: Library, assets: PageAssets): string {
   });
 }
 
-function guideRow(guide: LibraryGuide, id: string): Markup {
+function guideRow(guide: LibraryGuide, id: string): TableRow {
   const links = guide.files.map(({ href, label }) => el('a', { href: relative(href) }, label));
-  return el(
-    'tr',
-    { id },
-    el('td', {}, el('b', {}, guide.number)),
-    el('td', {}, el('b', {}, guide.title), el('span', { class: 'files' }, links)),
-    el('td', {}, guide.vehicles.join(', ')),
-    el('td', {}, guide.revision, el('small', {}, ` ${guide.date} ${guide.statusText}`)),
-  );
+  return {
+    attributes: { id },
+    cells: [
+      el('b', {}, guide.number),
+      [el('b', {}, guide.title), el('span', { class: 'files' }, links)],
+      guide.vehicles.join(', '),
+      [guide.revision, el('small', {}, ` ${guide.date} ${guide.statusText}`)],
+    ],
+  };
 }
 
 /** A path beside the page as an address: each part encoded, nothing that could name another scheme. */

@@ -21,9 +21,10 @@ export function stepMarkup(step: BlockOf<'step'>, context: StepContext): Markup 
     { class: 'step', id: step.id, 'aria-labelledby': `h-${step.id}`, ...sourceLine(step) },
     el(
       'div',
-      { class: `row step-head ${railClass(step.before, context)}` },
+      { class: `row step-head ${barred(step)} ${railClass(step.before, context)}`.replace('  ', ' ') },
       el('h2', { id: `h-${step.id}` }, el('span', {}, step.number), ' ', step.title.trim() || step.number),
       el('small', {}, step.phase),
+      saidRevised(step, context),
     ),
     itemsMarkup(step.items, inside),
   );
@@ -53,7 +54,7 @@ export function rowMarkup(row: BlockOf<'row'>, context: StepContext): Markup {
   const about = `${row.number} ${plain(row.body)}`;
   const hold = row.beside.some(({ kind }) => kind === 'hold');
   return frame(row, context, {
-    name: [hold && 'hold', row.revised && 'revised'].filter(Boolean).join(' '),
+    name: hold ? 'hold' : '',
     loud: hold ? context.words.hold : undefined,
     under: join(
       row.marks.map((marks, i) => marksMarkup(row.id, i, marks, about)),
@@ -82,8 +83,21 @@ export function railed(
   source: Block,
   ...children: readonly Markup[]
 ): Markup {
-  return el('div', { class: `row ${name} ${railClass(rail, context)}`, ...sourceLine(source) }, children);
+  const names = ['row', name, barred(source), railClass(rail, context)].filter(Boolean).join(' ');
+  return el(
+    'div',
+    { class: names, ...sourceLine(source) },
+    children,
+    saidRevised(source, context),
+  );
 }
+
+/** The class that draws a change bar. */
+export const barred = ({ revised }: { readonly revised?: boolean }): string => (revised ? 'revised' : '');
+
+/** The bar in words, for readers that do not see it. */
+const saidRevised = ({ revised }: Block | BlockOf<'row'>, { words }: PageContext): Markup | false =>
+  revised === true && el('span', { class: 'unseen' }, words.keyBar);
 
 export function sourceLine({ source }: Pick<Block, 'source'>): Record<string, number | string> {
   return source ? { 'data-line': source.line, 'data-file': source.file } : {};
@@ -99,7 +113,7 @@ interface FrameParts {
 function frame(row: BlockOf<'row'> | BlockOf<'stop'>, context: StepContext, parts: FrameParts): Markup {
   const fresh = row.rail.off !== context.last.off;
   context.last.off = row.rail.off;
-  const name = ['row act', parts.name, context.depth > 0 && 'nested', railClass(row.rail, context)]
+  const name = ['row act', parts.name, barred(row), context.depth > 0 && 'nested', railClass(row.rail, context)]
     .filter(Boolean)
     .join(' ');
   const tick = `t-${row.id}`;
@@ -124,6 +138,7 @@ function frame(row: BlockOf<'row'> | BlockOf<'stop'>, context: StepContext, part
         proseMarkup(row.body),
       ),
       parts.under,
+      saidRevised(row, context),
       el('p', { class: 'na', hidden: true }),
     ),
     parts.side.markup !== '' && el('div', { class: 'side' }, parts.side),

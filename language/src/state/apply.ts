@@ -11,7 +11,7 @@ import type { Machine } from './machine.js';
 import { MAKE_RULES } from './make-rules.js';
 import { type Asked, NEED_RULES } from './need-rules.js';
 import { whenOf } from './relations.js';
-import { directionOf, directionOfMake, MAKES_WANT, type Want } from './wants.js';
+import { directionOf, directionOfMake, MAKES_WANT, UNDOES, type Want } from './wants.js';
 
 /** What a run gathers besides the state. */
 export interface Gathered {
@@ -188,8 +188,11 @@ function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
 function turnBack(m: Machine, thing: Thing, effect: Effect, when: Condition): void {
   if (m.assumptions(thing).length === 0) return;
   const directions = new Set(effect.makes.map(directionOfMake));
-  m.clearAssumptions(thing, when, (want) =>
-    directions.has(directionOf(want) === 'together' ? 'apart' : 'together'),
+  const undone = new Set(effect.makes.map((make) => UNDOES[make]));
+  m.clearAssumptions(
+    thing,
+    when,
+    (want) => undone.has(want) || directions.has(directionOf(want) === 'together' ? 'apart' : 'together'),
   );
 }
 

@@ -181,6 +181,13 @@ export function directionOfMake(make: Make): Direction {
   return want === undefined ? 'here' : directionOf(want);
 }
 
+/** What was assumed and is undone by a make that is no taking apart: chocks put back after the drive they were away for. */
+export const UNDOES: Readonly<Partial<Record<Make, Want>>> = {
+  chocked: 'unchocked',
+  placed: 'gone',
+  raised: 'back on ground',
+};
+
 /** Which makes bring a thing into a wanted state, so that a later act of that kind came late. */
 export const MAKES_WANT: Readonly<Partial<Record<Make, readonly Want[]>>> = {
   out: ['off', 'slack'],

@@ -188,6 +188,16 @@ describe('chocks', () => {
     unchock rear`,
   );
   example(
+    'driven against, and put there again after it: the last line takes away the second ones',
+    WHEEL,
+    `
+    chock rear
+#   ^^^^^^^^^^ S312
+    road-test vehicle
+    chock rear
+    unchock rear`,
+  );
+  example(
     'taken away twice',
     WHEEL,
     `

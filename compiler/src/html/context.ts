@@ -10,6 +10,8 @@ export interface PageContext {
   readonly training: boolean;
   /** Rail states met so far, for the style sheet. */
   readonly rails: Set<string>;
+  /** The widest rail so far: things off and things loose stand beside each other. */
+  readonly widest: { rail: number };
   /** Heading level of the sections inside the sheet. */
   readonly level: number;
 }
@@ -18,12 +20,12 @@ export interface PageContext {
 export function railClass(rail: Rail, context: PageContext): string {
   const names = [`o${rail.off}`, `l${rail.loose}`];
   for (const name of names) context.rails.add(name);
+  context.widest.rail = Math.max(context.widest.rail, rail.off + rail.loose);
   return names.join(' ');
 }
 
 /** The rules behind the rail's class names. */
-export function railStyles(rails: ReadonlySet<string>): string {
-  const counts = [...rails].map((name) => Number(name.slice(1)));
+export function railStyles({ rails, widest }: PageContext): string {
   const rules = [...rails].sort().map((name) => `.${name}{--${name[0]}:${name.slice(1)}}`);
-  return `:root{--most:${Math.max(1, ...counts)}}${rules.join('')}`;
+  return `:root{--most:${Math.max(1, widest.rail)}}${rules.join('')}`;
 }

@@ -16,13 +16,13 @@ export interface PageOptions {
 
 export function pageHtml(document: GuideDocument, options: PageOptions, assets: PageAssets): string {
   const { identity, words } = document;
-  const rails = new Set<string>();
   const context: PageContext = {
     document,
     words,
     title: identity.title.trim() || identity.number,
     training: options.print !== 'bay',
-    rails,
+    rails: new Set(),
+    widest: { rail: 0 },
     level: document.sheet === 'guide' ? 3 : 2,
   };
   const main = el(
@@ -41,7 +41,7 @@ export function pageHtml(document: GuideDocument, options: PageOptions, assets: 
       el('div', { class: 'wrap' }, contents(context), main, document.sheet === 'guide' && stateList(context)),
     ],
     standing: document.standing,
-    styles: railStyles(rails),
+    styles: railStyles(context),
     script: live ? assets.script : '',
     data: pageData(document),
     assets,

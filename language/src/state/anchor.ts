@@ -3,6 +3,7 @@ import { hasClause, type Thing } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
 import type { Act } from './act.js';
 import type { Deficit, Lack } from './deficit.js';
+import { facesOf, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
 import { holds } from './relations.js';
 import { directionOfMake } from './wants.js';
@@ -27,7 +28,7 @@ export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
     (fromObject || !wholeOrEnd) &&
     !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')
   )
-    return before(m, act, lacks);
+    return before(m, beforeSealing(m, lacks, act), lacks);
   if (lacks.every((l) => l.want === 'gone'))
     return beforeRunning(m, lacks) ?? (act ? before(m, act, lacks) : atEnd(m));
   if (act === undefined && lacks.every((l) => l.want === 'set')) return atEnd(m);
@@ -35,6 +36,29 @@ export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
   if (last) return { line: last, side: 'behind' };
   if (act) return before(m, act, lacks);
   return atEnd(m);
+}
+
+/** A part comes off before its joint is cleaned and sealed: taken off behind that, its faces would be dirty again. */
+function beforeSealing(m: Machine, lacks: readonly Lack[], act: Act): Act {
+  const from = Math.max(-1, ...lacks.map((l) => l.maker));
+  const joint = new Set(
+    lacks
+      .filter((l) => l.want === 'off')
+      .flatMap((l) => [...facesOf(m.job, l.thing), sealantOf(m.job, l.thing)]),
+  );
+  const works = (a: Act): boolean =>
+    a.index > from &&
+    !a.through &&
+    a.file === act.file &&
+    covers(m, a, lacks) &&
+    (a.statement?.objects.some(
+      ({ thing }) =>
+        thing &&
+        joint.has(thing) &&
+        (a.statement?.verb.on[thing.kind]?.makes.some((x) => x === 'cleaned' || x === 'coated') ?? false),
+    ) ??
+      false);
+  return m.acts.slice(0, act.index).find(works) ?? act;
 }
 
 /** What was placed for the job goes away behind its last use, before the machine is run or lowered. */

@@ -19,7 +19,7 @@ import { directionOf } from './wants.js';
 export function reportState(run: StateRun): Finding[] {
   const m = run.machine;
   return [
-    ...run.deficits.filter((d) => !d.silent).flatMap((d) => reportDeficit(m, d)),
+    ...run.deficits.filter((d) => !d.silent && !isDoneAgain(run, d)).flatMap((d) => reportDeficit(m, d)),
     ...absences(run),
     ...differences(run).map((x) =>
       finding(
@@ -39,6 +39,23 @@ export function reportState(run: StateRun): Finding[] {
         finding(neverReached, { file: m.job.file.path, span: line.code }, words(m, [], undefined, undefined)),
       ),
   ];
+}
+
+/**
+ * A line in a branch that takes apart what already is, only because the line that puts it together before is missing:
+ * the missing line is the fault, and its finding stands at the line that took it apart.
+ */
+function isDoneAgain(run: StateRun, deficit: Deficit): boolean {
+  if (!DONE_ALREADY.has(deficit.need)) return false;
+  const missing = run.deficits
+    .filter((d) => !d.silent)
+    .flatMap((d) => d.lacks.filter((l) => directionOf(l.want) === 'together'));
+  return deficit.lacks.every(
+    (l) =>
+      l.maker >= 0 &&
+      directionOf(l.want) === 'here' &&
+      missing.some((other) => other.thing === l.thing && other.maker === l.maker),
+  );
 }
 
 /** The things that a finding says are never put right. */

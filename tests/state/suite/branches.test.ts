@@ -36,6 +36,32 @@ describe('paths that come back together', () => {
     adjust toe`,
   );
   example(
+    'taken off again in a branch, and never put back before: the missing line is the fault',
+    DISC,
+    `
+    remove screw, disc
+#   ^^^^^^^^^^^^^^^^^^ S301
+    measure thickness
+      if below limit
+        remove screw, disc
+        install disc, screw
+        torque screw
+    adjust toe`,
+  );
+  example(
+    'loosened again in a branch, and never torqued before',
+    DISC,
+    `
+    remove screw, disc
+    install disc, screw
+#   ^^^^^^^^^^^^^^^^^^^ S303
+    measure thickness
+      if below limit
+        loosen screw
+        torque screw
+    adjust toe`,
+  );
+  example(
     'work that is whole in itself',
     DISC,
     `

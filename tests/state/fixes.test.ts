@@ -1,0 +1,41 @@
+// The first fix of a finding leaves a procedure that checks.
+import { expect, test } from 'vitest';
+import { applyEdits } from '../faults/library.js';
+import { findingsOf } from '../suite-helper.js';
+import { job } from './suite/job.js';
+
+const SEALED = `
+parts
+  cover: Cover
+    held by bolt
+    sealed with paste on face
+fasteners
+  bolt: Bolts
+    8 of M8x1.25, class 8.8
+    torque 22 N·m, per "S-1"
+supplies
+  paste: Sealant
+    sealant
+    number "P-1"
+    amount 30 mL
+    fit within 10 min, run after 24 h, per "S-1"
+places
+  face: Face
+sources
+  S-1: Sheet
+`;
+
+test('a part comes off before its face is cleaned and sealed, not between', () => {
+  const text = job(
+    SEALED,
+    `clean face
+apply paste to face, bead 4 mm
+install cover, bolt
+torque bolt`,
+  );
+  const files = (content: string) => new Map([['a.bay', content]]);
+  const [found, ...others] = findingsOf(files(text));
+  expect([found?.code, others]).toEqual(['S102', []]);
+  const mended = applyEdits(text, 'a.bay', found?.fixes[0]?.edits ?? []);
+  expect(findingsOf(files(mended)).map((f) => `${f.code} ${f.message}`)).toEqual([]);
+});

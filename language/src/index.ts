@@ -12,6 +12,7 @@ export { type Formatted, format, formatRange, sameMeaning } from './format/index
 export type { Analysis, Library, LibraryHost } from './library.js';
 export {
   countKnown,
+  hoursOf,
   isFormless,
   minutes as writtenMinutes,
   minutesOf,
@@ -44,6 +45,7 @@ export * from './settings/index.js';
 export type { Act } from './state/act.js';
 export { type CanDo, canDo } from './state/can-do.js';
 export { decode as decodeCounts, size as sizeOfCounts } from './state/counts.js';
+export { type ClockWord, detailText, type StateDetail } from './state/detail-words.js';
 export { fittingEdits, fittingText } from './state/fitting-edits.js';
 export { type FittingHalf, type FittingStep, fittingHalf } from './state/fitting-half.js';
 export { type DeclaredLabour, declaredLabour, type JobTime, jobTime } from './state/job-time.js';

@@ -1,6 +1,7 @@
 // Figures of a thing, read from its clauses: count, head, thread, torque, mass. Written values, with their guards.
 import { numberOf } from '../quantity/index.js';
 import type { Guard, MeasureNode, Raw, SpecNode } from '../syntax/tree.js';
+import { timeText } from '../trade/time.js';
 import { FORMLESS } from '../vocabulary/formless.js';
 import { clausesOf, hasClause, type Thing, type ThingClause } from './model.js';
 
@@ -60,6 +61,17 @@ export function minutes(measure: MeasureNode | undefined): number | undefined {
   if (m?.unit.kind !== 'time') return undefined;
   const value = m.form === 'range' ? m.low : m.value;
   return numberOf(value.mul(m.unit.factor)) / 60;
+}
+
+/** A time of an hour or more as hours and minutes: `1 h 30 min` for `90 min`. Undefined where it is written so. */
+export function hoursOf(measure: MeasureNode | undefined): string | undefined {
+  const amount = measure?.measure;
+  const total = minutes(measure);
+  if (amount?.form !== 'amount' || amount.plus || amount.minus || total === undefined || total < 60)
+    return undefined;
+  const { unit } = amount;
+  const isWhole = Number.isInteger(total / 60) && numberOf(unit.factor) === 3600;
+  return isWhole || measure?.amounts.length !== 1 || !Number.isInteger(total) ? undefined : timeText(total);
 }
 
 /** Mass in kilograms, undefined when it is not written. */

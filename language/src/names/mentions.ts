@@ -75,6 +75,10 @@ export function visitMentions(line: Line, visit: Visit): void {
     default:
       break;
   }
+  // Options are no things, but `when vehicle maristow-300` names one.
+  if ('guard' in line && line.guard)
+    for (const { option, values } of line.guard.terms)
+      if (option.text === 'vehicle') for (const name of values) told(name, 'names', visit);
   if (!line.prose) return;
   for (const { name, attribute } of line.prose.references)
     told(name, 'text', visit, attribute && { attribute: attribute.text });

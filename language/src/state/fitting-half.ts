@@ -92,7 +92,7 @@ class Writer {
   /** Writes the line that settles the fact, if it can be done now. Snugs or seals first where that is all that lacks. */
   settle(fact: StateFact): boolean {
     const { group, thing } = fact;
-    if (group === 'owed' && fact.detail !== 'level to be checked') return this.#giveUp(fact);
+    if (group === 'owed' && fact.said.what !== 'level unchecked') return this.#giveUp(fact);
     const verb = verbFor(fact);
     if (!verb) return this.#giveUp(fact);
     if (group === 'off' || group === 'hung') this.#seal(thing);

@@ -1,11 +1,13 @@
 // The vehicle at a line: what is off, hung, loose, drained, raised, placed, changed or owed just before the work of
 // the line. The run keeps every change with the act that made it; replaying them up to the line gives the answer.
+import { hoursOf } from '../names/figures.js';
 import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import { ALWAYS, type Condition, NEVER } from '../variants/diagrams.js';
 import type { Universe } from '../variants/universe.js';
 import type { Act } from './act.js';
 import { type Aspect, initialValue } from './aspects.js';
 import { decode, size } from './counts.js';
+import { type ClockWord, detailText, type StateDetail } from './detail-words.js';
 import { CAME_IN } from './guarded.js';
 import { sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
@@ -49,7 +51,9 @@ export const STATE_GROUPS: Readonly<Record<StateGroup, string>> = {
 export interface StateFact {
   readonly group: StateGroup;
   readonly thing: Thing;
-  /** How much or what: `4 of 5`, `neutral`, `on stands`. Empty when the group says all. */
+  /** How much or what: `4 of 5`, `neutral`, `on stands`; in words by `detailText`. */
+  readonly said: StateDetail;
+  /** The same in English. Empty when the group says all. */
   readonly detail: string;
   /** The act that made it so, undefined when it came in so. */
   readonly act: Act | undefined;
@@ -80,7 +84,9 @@ export function stateAt(run: StateRun, offset: number, chosen: Chosen = {}): Sta
       if (!told) continue;
       const variants = then.d.implies(within, when) ? undefined : then.job.universe.words(when);
       facts.push({
-        ...told,
+        group: told.group,
+        said: told.said,
+        detail: detailText(told.said, 'en'),
         thing,
         when,
         act: choice.by === CAME_IN ? undefined : then.acts[choice.by],
@@ -132,43 +138,47 @@ function reachedAt(run: StateRun, index: number, offset: number): Condition {
   return next.when === NEVER ? ALWAYS : next.when;
 }
 
+interface Told {
+  readonly group: StateGroup;
+  readonly said: StateDetail;
+}
+
+const NOTHING: StateDetail = { what: 'nothing' };
+const BEFORE_FIT: readonly ClockWord[] = ['fit within'];
+const AFTER_FIT: readonly ClockWord[] = ['torque after', 'fill after', 'run after'];
+
 function pinnedOf(m: Machine, thing: Thing): ReadonlyMap<string, string> {
   return thing.kind === 'condition' ? new Map([[thing.name, m.rest(thing)]]) : new Map();
 }
 
-function tell(
-  m: Machine,
-  thing: Thing,
-  aspect: Aspect,
-  value: string,
-): { group: StateGroup; detail: string } | undefined {
+function tell(m: Machine, thing: Thing, aspect: Aspect, value: string): Told | undefined {
   switch (aspect) {
     case 'place':
-      return { group: value === 'hung' ? 'hung' : 'off', detail: '' };
+      return { group: value === 'hung' ? 'hung' : 'off', said: NOTHING };
     case 'tight':
       return tellFastener(thing, value);
     case 'link':
-      return { group: value === 'capped' ? 'capped' : 'disconnected', detail: '' };
+      return { group: value === 'capped' ? 'capped' : 'disconnected', said: NOTHING };
     case 'level':
       return value === 'unchecked'
-        ? { group: 'owed', detail: 'level to be checked' }
-        : { group: 'drained', detail: value };
+        ? { group: 'owed', said: { what: 'level unchecked' } }
+        : { group: 'drained', said: { what: 'word', word: value } };
     case 'air':
-      return { group: 'unbled', detail: '' };
+      return { group: 'unbled', said: NOTHING };
     case 'setting':
-      return { group: 'disturbed', detail: '' };
+      return { group: 'disturbed', said: NOTHING };
     case 'value':
     case 'position':
-      return { group: 'changed', detail: value };
+      return { group: 'changed', said: { what: 'word', word: value } };
     case 'put':
     case 'chock':
-      return { group: 'placed', detail: aspect === 'chock' ? 'chocked' : '' };
+      return { group: 'placed', said: { what: aspect === 'chock' ? 'chocked' : 'nothing' } };
     case 'posture':
-      return { group: 'raised', detail: value === 'supported' ? 'on stands' : 'on the jack or lift' };
+      return { group: 'raised', said: { what: value === 'supported' ? 'on stands' : 'lifted' } };
     case 'suspension':
-      return value === 'jacked' ? { group: 'raised', detail: 'suspension loaded by a jack' } : undefined;
+      return value === 'jacked' ? { group: 'raised', said: { what: 'suspension jacked' } } : undefined;
     case 'spent':
-      return value === 'yes' ? { group: 'owed', detail: 'used once: fit new' } : undefined;
+      return value === 'yes' ? { group: 'owed', said: { what: 'spent' } } : undefined;
     case 'joint':
       return tellJoint(m, thing, value);
     case 'clean':
@@ -177,34 +187,30 @@ function tell(
   }
 }
 
-function tellFastener(thing: Thing, word: string): { group: StateGroup; detail: string } | undefined {
+function tellFastener(thing: Thing, word: string): Told | undefined {
   const c = decode(word);
   const all = size(c);
-  const some = (n: number): string => (n === all ? (all > 1 ? `all ${all}` : '') : `${n} of ${all}`);
-  if (c.out > 0) return { group: 'off', detail: some(c.out) };
-  if (c.loose > 0) return { group: 'loose', detail: some(c.loose) };
+  const some = (count: number): StateDetail =>
+    count === all ? { what: 'all', all } : { what: 'some', count, all };
+  if (c.out > 0) return { group: 'off', said: some(c.out) };
+  if (c.loose > 0) return { group: 'loose', said: some(c.loose) };
   if (c.torqued === all || hasClause(thing, 'no torque')) return undefined;
-  const stage = c.stage > 0 ? `stage ${c.stage} done` : c.snug > 0 ? 'snug' : 'by hand';
-  return { group: 'untorqued', detail: stage };
+  const said: StateDetail =
+    c.stage > 0 ? { what: 'stage', stage: c.stage } : { what: c.snug > 0 ? 'snug' : 'by hand' };
+  return { group: 'untorqued', said };
 }
 
 /** A joint that is open, wet, or made; a made one keeps its waiting times in view. */
-function tellJoint(
-  m: Machine,
-  part: Thing,
-  value: string,
-): { group: StateGroup; detail: string } | undefined {
+function tellJoint(m: Machine, part: Thing, value: string): Told | undefined {
   const sealant = sealantOf(m.job, part);
   if (!sealant) return undefined;
-  const time = (word: string): string | undefined => {
+  if (value === 'old') return { group: 'owed', said: { what: 'fresh', name: sealant.name } };
+  const text = m.job.imports.model(sealant.file)?.tree.text ?? '';
+  const clocks = (value === 'wet' ? BEFORE_FIT : AFTER_FIT).flatMap((word) => {
     const spec = clausesOf(sealant, word)[0]?.clause.spec;
-    return spec
-      ? `${word} ${m.job.imports.model(sealant.file)?.tree.text.slice(spec.start, spec.end) ?? ''}`.trim()
-      : undefined;
-  };
-  if (value === 'old') return { group: 'owed', detail: `new ${sealant.name}` };
-  const words = (value === 'wet' ? ['fit within'] : ['torque after', 'fill after', 'run after'])
-    .map(time)
-    .filter((t) => t !== undefined);
-  return words.length > 0 ? { group: 'clock', detail: words.join(', ') } : undefined;
+    const hours = hoursOf(spec?.stages[0]?.measure);
+    const time = spec && `${text.slice(spec.start, spec.end)}${hours === undefined ? '' : ` (${hours})`}`;
+    return time === undefined ? [] : [{ word, time }];
+  });
+  return clocks.length > 0 ? { group: 'clock', said: { what: 'clocks', clocks } } : undefined;
 }

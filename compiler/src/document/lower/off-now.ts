@@ -1,5 +1,6 @@
 // The hand-over sheet: what the person who takes over at a line of the procedure finds, and where it goes back on.
 import {
+  detailText,
   phrase,
   phraseText,
   STATE_GROUPS,
@@ -66,7 +67,11 @@ function groupsOf(walk: Walk, facts: readonly StateFact[]): OffNow['groups'] {
     const rows = facts
       .filter((fact) => fact.group === group)
       .map((fact) => {
-        const parts = [capitalFirst(titleOf(print, fact.thing)), fact.detail, fact.variants ?? ''];
+        const parts = [
+          capitalFirst(titleOf(print, fact.thing)),
+          detailText(fact.said, print.language),
+          fact.variants ?? '',
+        ];
         const next = nextRow(walk, fact);
         return {
           what: [text(parts.filter((part) => part !== '').join(', '))],

@@ -1,8 +1,10 @@
 // What the checker asks of the protocol: publishing, progress, messages.
 import { type Connection, type InitializeParams, MessageType } from 'vscode-languageserver';
 import type { CheckerHost } from './checker.js';
+import { clientFacts } from './client-facts.js';
 import { METHODS } from './protocol.js';
 import { quiet } from './quiet.js';
+import { TEXTS } from './texts/index.js';
 
 /** Sends what the checker finds, shows a bar for long work, warns of settings that do nothing. */
 export function checkerHost(
@@ -10,6 +12,7 @@ export function checkerHost(
   host: Pick<CheckerHost, 'now' | 'later'>,
   params: InitializeParams,
 ): CheckerHost {
+  const say = TEXTS[clientFacts(params).language];
   const canProgress = params.capabilities.window?.workDoneProgress ?? false;
   let bar: { readonly token: string; last: number; begun: boolean } | undefined;
   let bars = 0;
@@ -36,7 +39,7 @@ export function checkerHost(
             // The client may be slower than the check; nothing is told of a bar before it begins.
             if (bar !== own) return;
             own.begun = true;
-            tell(own.token, { kind: 'begin', title: 'Checking the library', percentage: 0 });
+            tell(own.token, { kind: 'begin', title: say.checkingLibrary, percentage: 0 });
           },
           () => undefined,
         );
@@ -49,7 +52,7 @@ export function checkerHost(
         bar = undefined;
       } else if (begun && percentage >= bar.last + 5) {
         bar.last = percentage;
-        tell(token, { kind: 'report', percentage, message: `${done} of ${all}` });
+        tell(token, { kind: 'report', percentage, message: say.counted(done, all) });
       }
     },
     unused(entries) {
@@ -58,7 +61,7 @@ export function checkerHost(
         quiet(
           connection.sendNotification('window/showMessage', {
             type: MessageType.Warning,
-            message: `These settings of baywright.findings.suppress silence nothing: ${words}`,
+            message: say.suppressedNothing(words),
           }),
         );
       told = words;

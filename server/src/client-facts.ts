@@ -2,8 +2,14 @@
 import { type InitializeParams, PositionEncodingKind } from 'vscode-languageserver';
 import type { StartOptions } from './protocol.js';
 import type { ClientFacts } from './snapshot.js';
+import { languageFor } from './texts/index.js';
 
-export function clientFacts({ capabilities: can, initializationOptions }: InitializeParams): ClientFacts {
+export function clientFacts({
+  capabilities: can,
+  initializationOptions,
+  locale,
+}: InitializeParams): ClientFacts {
+  const start = initializationOptions as Partial<StartOptions> | undefined;
   const encodings = can.general?.positionEncodings ?? [];
   const first = encodings.find((e) => e === PositionEncodingKind.UTF16 || e === PositionEncodingKind.UTF8);
   return {
@@ -12,7 +18,7 @@ export function clientFacts({ capabilities: can, initializationOptions }: Initia
     documentChanges: can.workspace?.workspaceEdit?.documentChanges ?? false,
     resolvesEdits: can.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') ?? false,
     linkTargets: can.textDocument?.definition?.linkSupport ?? false,
-    asksAgain:
-      typeof (initializationOptions as Partial<StartOptions> | undefined)?.filesByClient === 'boolean',
+    asksAgain: typeof start?.filesByClient === 'boolean',
+    language: languageFor(locale ?? start?.locale),
   };
 }

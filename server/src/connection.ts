@@ -24,6 +24,7 @@ import { readOptions } from './options.js';
 import type { StartOptions } from './protocol.js';
 import { quiet } from './quiet.js';
 import { renderers } from './renderers.js';
+import { TEXTS } from './texts/index.js';
 import type { View } from './view.js';
 import { Workspace } from './workspace.js';
 
@@ -139,7 +140,7 @@ export function serve(connection: Connection, host: ServerHost): void {
   for (const feature of FEATURES) {
     connection.onRequest(feature.method, async (asked: unknown, token: CancellationToken) => {
       if (!workspace || !checker)
-        throw new ResponseError(ErrorCodes.ServerNotInitialized, 'Baywright has not been started.');
+        throw new ResponseError(ErrorCodes.ServerNotInitialized, TEXTS.en.notStarted);
       await workspace.ready;
       if (token.isCancellationRequested)
         throw new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
@@ -163,10 +164,7 @@ async function answer(feature: Feature, asked: unknown, view: View): Promise<unk
   const snapshot = uri === undefined ? undefined : view.snapshot(uri);
   if (!snapshot) {
     if (feature.method.startsWith('baywright/'))
-      throw new ResponseError(
-        ErrorCodes.InvalidParams,
-        `${uri ?? 'The document'} is no Baywright file of this folder.`,
-      );
+      throw new ResponseError(ErrorCodes.InvalidParams, view.say.notOurs(uri));
     return null;
   }
   const result = (await feature.run(snapshot, asked as never, view)) ?? null;
@@ -197,9 +195,11 @@ function viewOf(
     partialResultToken?: string | number;
   };
   let begun = false;
+  const say = TEXTS[workspace.client.language];
   const pause = (): Promise<void> => new Promise((resolve) => politely(host.later, resolve));
   return {
     client: workspace.client,
+    say,
     snapshot: (uri) => workspace.snapshot(uri),
     file: (shelf, path) => workspace.snapshot(shelf.uri(path)),
     shelves: () => workspace.shelves(),
@@ -222,7 +222,7 @@ function viewOf(
     progress(done, all, what) {
       if (workDone === undefined) return;
       const percentage = Math.round((100 * done) / Math.max(1, all));
-      const message = `${done} of ${all}`;
+      const message = say.counted(done, all);
       const value = begun
         ? { kind: 'report', percentage, message }
         : { kind: 'begin', title: what, cancellable: true, percentage, message };

@@ -1,10 +1,11 @@
 // What a feature may look at: one document with its library, as they are now. Features are pure functions of it.
-import type { Analysis, Finding, Job, Library, Span, Tree } from '@baywright/language';
+import type { Analysis, Finding, Job, Language, Library, Span, Tree } from '@baywright/language';
 import type { Location, Range } from 'vscode-languageserver';
 import type { Options } from './options.js';
 import { type Encoding, type Positions, positionsOf } from './positions.js';
 import type { Shelf } from './shelf.js';
 import { movedFindings, sameWorkAbove } from './standing.js';
+import { TEXTS, type Texts } from './texts/index.js';
 
 /** What the client can do, as far as answers differ by it. */
 export interface ClientFacts {
@@ -16,6 +17,8 @@ export interface ClientFacts {
   readonly resolvesEdits: boolean;
   /** The client knows the command that opens the list of completions again. */
   readonly asksAgain: boolean;
+  /** The language of what the server itself says. */
+  readonly language: Language;
 }
 
 export interface Snapshot {
@@ -30,6 +33,8 @@ export interface Snapshot {
   readonly positions: Positions;
   readonly client: ClientFacts;
   readonly options: Options;
+  /** The server's own words, in the language of the client. */
+  readonly say: Texts;
   /** What the names in the text mean, at no more cost than reading it. */
   job(): Job;
   /** All that is known of the text, its work run and checked; made now if need be. */
@@ -96,6 +101,7 @@ export function snapshotOf(parts: Parts): Snapshot | undefined {
     positions,
     client,
     options: parts.options,
+    say: TEXTS[client.language],
     analysis,
     isChecked,
     job() {

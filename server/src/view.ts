@@ -4,9 +4,12 @@ import type { Analysis, Finding } from '@baywright/language';
 import type { Renderers } from './renderers.js';
 import type { Shelf } from './shelf.js';
 import type { ClientFacts, Snapshot } from './snapshot.js';
+import type { Texts } from './texts/index.js';
 
 export interface View {
   readonly client: ClientFacts;
+  /** The server's own words, in the language of the client. */
+  readonly say: Texts;
   snapshot(uri: string): Snapshot | undefined;
   /** A file of a library, open or not. */
   file(shelf: Shelf, path: string): Snapshot | undefined;

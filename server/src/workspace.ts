@@ -30,6 +30,7 @@ export class Workspace {
     linkTargets: false,
     resolvesEdits: false,
     asksAgain: false,
+    language: 'en',
   };
   options: Options = DEFAULT_OPTIONS;
   readonly #files: Files;

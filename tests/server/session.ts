@@ -47,6 +47,7 @@ export interface SessionOptions {
   /** What the client answers to `workspace/configuration`. */
   readonly settings?: object;
   readonly encodings?: readonly string[];
+  readonly locale?: string;
   /** Names of the folders to open; the whole by default. */
   readonly folders?: readonly string[];
 }
@@ -126,6 +127,7 @@ export async function startSession(options: SessionOptions): Promise<Session> {
   const result = await connection.sendRequest<InitializeResult>('initialize', {
     processId: process.pid,
     rootUri: null,
+    ...(options.locale === undefined ? {} : { locale: options.locale }),
     workspaceFolders: folders,
     capabilities: {
       ...USUAL,

@@ -44,7 +44,7 @@ export function offersAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
     return before === ''
       ? [
           ...undeclaredOffers(snapshot, cursor.declares ?? 'part'),
-          ...firstWordOffers('declarations', snapshot.client.snippets),
+          ...firstWordOffers(snapshot, 'declarations'),
         ]
       : [];
   const head = behindHead(snapshot, cursor);
@@ -54,7 +54,7 @@ export function offersAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
       ? belowStatement(snapshot, cursor)
       : context === 'prerequisites'
         ? prerequisites(snapshot)
-        : firstWordOffers(context, snapshot.client.snippets);
+        : firstWordOffers(snapshot, context);
   if (context === 'statement' && cursor.parent?.kind === 'statement') {
     const verb = VERB_BY_WORD.get(cursor.parent.verb.text);
     return verb ? statementOffers(snapshot, cursor, verb, ` ${before}`) : [];
@@ -77,11 +77,14 @@ function belowStatement(snapshot: Snapshot, cursor: Cursor): Offer[] {
   const clauses = Object.entries(verb?.clauses ?? {})
     .filter(([w]) => !there.has(w))
     .map(([w, slot]) => word(w, slot.docs, { insert: `${w} ` }));
-  return [...clauses, ...firstWordOffers('statement', snapshot.client.snippets)];
+  return [...clauses, ...firstWordOffers(snapshot, 'statement')];
 }
 
 function prerequisites(snapshot: Snapshot): Offer[] {
-  return [...kindOffers(snapshot.job(), ['tool', 'condition']), ...firstWordOffers('prerequisites', false)];
+  return [
+    ...kindOffers(snapshot.job(), ['tool', 'condition']),
+    ...firstWordOffers(snapshot, 'prerequisites'),
+  ];
 }
 
 /** Docs come when an item is looked at: of verbs from their table, of things from their declaration. */

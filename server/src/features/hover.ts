@@ -2,6 +2,7 @@
 // clauses and heads, and the explanation of a finding there.
 import {
   DIAGNOSTICS,
+  detailText,
   ENTRY_CLAUSE_BY_WORD,
   formatMeasure,
   HEADS,
@@ -10,9 +11,9 @@ import {
   type MeasureNode,
   NEEDS,
   pathAt,
+  phrase,
   SECTION_BY_WORD,
   type Span,
-  STATE_GROUPS,
   STEP_CLAUSE_BY_WORD,
   type StateFact,
   stateAt,
@@ -30,7 +31,7 @@ import { orderLine } from './hover/order.js';
 import { thingCard } from './hover/thing.js';
 import { timeLine } from './hover/time.js';
 import { wearLine } from './hover/wear.js';
-import { inOtherSystem, measuresOf } from './quantities.js';
+import { measuresOf, otherForm } from './quantities.js';
 
 export const hover = documentFeature<HoverParams>(
   'textDocument/hover',
@@ -41,7 +42,7 @@ export const hover = documentFeature<HoverParams>(
     const found = line
       ? (aboutQuantity(snapshot, line, offset) ??
         (await aboutThing(snapshot, line, offset, view)) ??
-        aboutWord(line, offset))
+        aboutWord(snapshot, line, offset))
       : undefined;
     const reasons = await aboutFindings(snapshot, offset, view);
     const time = line && touches(line.code, offset) ? await timeLine(snapshot, line, view) : undefined;
@@ -71,16 +72,11 @@ async function aboutThing(
     line.kind === 'statement'
       ? (await stateBefore(snapshot, line, view)).filter((f) => f.thing.id === meant.thing.id)
       : [];
-  const state = facts
-    .map(
-      (f) =>
-        `Before this line: ${STATE_GROUPS[f.group].toLowerCase()}${f.detail === '' ? '' : `, ${f.detail}`}${f.variants === undefined ? '' : ` (when ${f.variants})`}`,
-    )
-    .join('  \n');
+  const state = facts.map((f) => stateInWords(snapshot, f)).join('  \n');
   return {
     text: [
       thingCard(snapshot, meant.thing),
-      wearLine(meant.thing),
+      wearLine(meant.thing, snapshot.say),
       orderLine(snapshot, meant.thing),
       dialLines(snapshot, line),
       state,
@@ -89,6 +85,12 @@ async function aboutThing(
       .join('\n\n'),
     span: meant.span,
   };
+}
+
+function stateInWords({ say, client }: Snapshot, { group, said, variants }: StateFact): string {
+  const detail = detailText(said, client.language);
+  const state = say.beforeLine(phrase(`group-${group}`, client.language));
+  return `${state}${detail === '' ? '' : `, ${detail}`}${variants === undefined ? '' : ` (${say.when(variants)})`}`;
 }
 
 /** The state just before a line, asked of the last analysis where the work above is the same, else of a fresh one. */
@@ -108,17 +110,20 @@ function aboutQuantity(snapshot: Snapshot, line: Line, offset: number): Found | 
     const unit = node.amounts.find((a) => a.unit && a.unit.readings.length > 1)?.unit;
     return (
       unit && {
-        text: `“${unit.spelling}” may mean ${unit.readings.map((r) => `**${r.unit.symbol}**`).join(' or ')}.`,
+        text: snapshot.say.mayMean(
+          unit.spelling,
+          unit.readings.map((r) => `**${r.unit.symbol}**`),
+        ),
         span: node,
       }
     );
   }
-  const other = inOtherSystem(node);
+  const other = otherForm(node);
   const unit = node.amounts.find((a) => a.unit && touches(a.unit, offset))?.unit?.unit;
   const lines = [
-    `**${formatMeasure(node.measure)}**${other === undefined ? '' : ` ≈ ${other}`}`,
+    `**${formatMeasure(node.measure)}**${other === undefined ? '' : ` ${other}`}`,
     asRange(node),
-    unit ? `${unit.names.en.other} (${unit.kind})` : undefined,
+    unit ? `${unit.names[snapshot.client.language].other} (${unit.kind})` : undefined,
     aboutJoint(snapshot, line, node),
   ];
   return {
@@ -132,7 +137,7 @@ function aboutJoint(snapshot: Snapshot, line: Line, node: MeasureNode): string |
   const torque = torqueOf(line);
   if (!torque || node.start < torque.start || node.end > torque.end) return undefined;
   const figures = figuresAt(snapshot, snapshot.job().scope, torque);
-  return figures && preloadLine(figures);
+  return figures && preloadLine(figures, snapshot.say);
 }
 
 /** A tolerance as the range it allows. */
@@ -145,7 +150,7 @@ function asRange({ measure }: MeasureNode): string | undefined {
   return formatMeasure(range);
 }
 
-function aboutWord(line: Line, offset: number): Found | undefined {
+function aboutWord(snapshot: Snapshot, line: Line, offset: number): Found | undefined {
   if ('clauses' in line && line.kind !== 'rule') {
     const clause = line.clauses.find((c) => touches(c.wordSpan, offset) && c.wordSpan.end > c.wordSpan.start);
     const docs =
@@ -162,7 +167,7 @@ function aboutWord(line: Line, offset: number): Found | undefined {
     const needs = [...new Set(Object.values(verb.on).flatMap((effect) => effect.needs))].map(
       (need) => `- ${NEEDS[need]}`,
     );
-    const asks = needs.length === 0 ? '' : `\n\nAsks that\n${needs.join('\n')}`;
+    const asks = needs.length === 0 ? '' : `\n\n${snapshot.say.asksThat}\n${needs.join('\n')}`;
     return {
       text: `**${verb.word}**: ${verb.docs}${asks}\n\n\`\`\`baywright\n${verb.example}\n\`\`\``,
       span: line.head,

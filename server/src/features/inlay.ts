@@ -16,7 +16,7 @@ import { type InlayHint, InlayHintKind, type InlayHintParams } from 'vscode-lang
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
 import { figuresAt, inWords, torqueOf } from './hover/joint.js';
-import { inOtherSystem, measuresOf } from './quantities.js';
+import { measuresOf, otherForm } from './quantities.js';
 
 export const inlay = documentFeature<InlayHintParams>(
   'textDocument/inlayHint',
@@ -53,15 +53,15 @@ const HEADS: ReadonlySet<string> = new Set(['hex', 'square', 'twelve-point']);
 
 type Add = (at: number, label: string) => void;
 
-function addUnit(node: Parameters<typeof inOtherSystem>[0], add: Add): void {
-  const other = inOtherSystem(node);
-  if (other !== undefined) add(node.end, `≈ ${other}`);
+function addUnit(node: Parameters<typeof otherForm>[0], add: Add): void {
+  const other = otherForm(node);
+  if (other !== undefined) add(node.end, other);
 }
 
 function addJoint(snapshot: Snapshot, scope: Scope, line: Line, add: Add): void {
   const torque = torqueOf(line);
   const figures = torque && figuresAt(snapshot, scope, torque);
-  const words = figures && inWords(figures);
+  const words = figures && inWords(figures, snapshot.say);
   if (torque && words !== undefined) add(torque.end, words);
 }
 
@@ -78,7 +78,7 @@ function addThings(snapshot: Snapshot, scope: Scope, line: Line, add: Add): void
             `${tighteningCount(thing)}×${head ? ` ${textOf(snapshot, thing.file, head)}` : ` ${threadText(thing)?.text ?? ''}`}`.trim(),
           ]
         : [];
-    const fresh = renewed && m.verb === 'install' && hasClause(thing, 'renew') ? ['new'] : [];
+    const fresh = renewed && m.verb === 'install' && hasClause(thing, 'renew') ? [snapshot.say.fresh] : [];
     const label = [...set, ...fresh].join(', ');
     if (label !== '') add(m.name.end, label);
   }

@@ -17,6 +17,7 @@ export const lens = documentFeature<CodeLensParams>(
 
 function phases(snapshot: Snapshot): CodeLens[] {
   const { run, model } = snapshot.analysis();
+  const { say } = snapshot;
   if (!run) return [];
   const offAt = (offset: number): Set<string> =>
     new Set(
@@ -31,11 +32,9 @@ function phases(snapshot: Snapshot): CodeLens[] {
     const taken = [...after].filter((id) => !before.has(id)).length;
     const back = [...before].filter((id) => !after.has(id)).length;
     const owed = new Set(facts.map((f) => f.thing.id)).size;
-    const words = [
-      taken > 0 ? `${taken} off` : '',
-      back > 0 ? `${back} back on` : '',
-      owed > 0 ? `${owed} owed` : 'nothing owed',
-    ].filter((w) => w !== '');
+    const words = [taken > 0 ? say.off(taken) : '', back > 0 ? say.backOn(back) : '', say.owed(owed)].filter(
+      (w) => w !== '',
+    );
     return { range: snapshot.range(section.code), command: { title: words.join(' · '), command: '' } };
   });
 }
@@ -51,7 +50,7 @@ function uses(snapshot: Snapshot): CodeLens[] {
     if (operation.line)
       lenses.push({
         range: snapshot.range(operation.line.code),
-        command: { title: counted(users.length), command: '' },
+        command: { title: snapshot.say.usedBy(users.length), command: '' },
       });
   }
   if (model.kind !== 'catalogue') return lenses;
@@ -64,10 +63,9 @@ function uses(snapshot: Snapshot): CodeLens[] {
   });
   return [
     ...lenses,
-    { range: snapshot.range(model.head.code), command: { title: counted(users.length), command: '' } },
+    {
+      range: snapshot.range(model.head.code),
+      command: { title: snapshot.say.usedBy(users.length), command: '' },
+    },
   ];
-}
-
-function counted(n: number): string {
-  return n === 0 ? 'used by no other procedure' : n === 1 ? 'used by 1 procedure' : `used by ${n} procedures`;
 }

@@ -2,6 +2,7 @@
 import {
   convertRounded,
   formatMeasure,
+  hoursOf,
   type Line,
   type MeasureNode,
   otherSystem,
@@ -22,6 +23,17 @@ export function measuresOf(line: Line, without: ReadonlySet<string> = NONE): Mea
 }
 
 const NONE: ReadonlySet<string> = new Set();
+
+/**
+ * The same quantity as a reader of another habit would write it: `≈ 85 ft·lbf` for `115 N·m`, `= 1 h 30 min` for `90 min`.
+ * Undefined where it has no other form.
+ */
+export function otherForm(node: MeasureNode): string | undefined {
+  const other = inOtherSystem(node);
+  if (other !== undefined) return `≈ ${other}`;
+  const hours = hoursOf(node);
+  return hours === undefined ? undefined : `= ${hours}`;
+}
 
 /** `85 ft·lbf` for `115 N·m`, rounded by NIST SP 811; undefined where the unit has no partner. */
 export function inOtherSystem(node: MeasureNode): string | undefined {

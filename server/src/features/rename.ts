@@ -37,14 +37,11 @@ export const rename = documentFeature<RenameParams>(
     const meant = meantAt(snapshot, offset);
     const place = meant ? undefined : declaredWordAt(snapshot, offset);
     if (place) return renameWord(snapshot, place, newName);
-    if (!meant || meant.thing.line === undefined) return refuse('There is no declared name here to rename.');
+    if (!meant || meant.thing.line === undefined) return refuse(snapshot.say.noNameHere);
     const { thing } = meant;
-    if (thing.kind !== 'source' && !NAME.test(newName))
-      return refuse(
-        `“${newName}” cannot be a name: use letters, digits and single hyphens, beginning with a letter.`,
-      );
+    if (thing.kind !== 'source' && !NAME.test(newName)) return refuse(snapshot.say.notAName(newName));
     if (thing.kind !== 'source' && newName !== newName.toLowerCase())
-      return refuse(`“${newName}” cannot be a name: names are written in small letters.`);
+      return refuse(snapshot.say.notSmall(newName));
     const edits = new Map<string, TextEdit[]>();
     for (const { path, mentions } of mentionsOfThing(snapshot.shelf, thing, (p) => snapshot.file(p)?.text)) {
       const taken =
@@ -53,7 +50,7 @@ export const rename = documentFeature<RenameParams>(
           : snapshot.library
               .model(path)
               ?.things.find((t) => t.name === newName && thing.kind !== 'operation');
-      if (taken) return refuse(`“${newName}” is already the name of ${taken.title}.`);
+      if (taken) return refuse(snapshot.say.nameTaken(newName, taken.title));
       edits.set(
         path,
         mentions.map((m) => ({ range: snapshot.location(path, m.name).range, newText: newName })),
@@ -63,19 +60,18 @@ export const rename = documentFeature<RenameParams>(
       newName === thing.name || thing.kind === 'operation'
         ? undefined
         : snapshot.job().scope.resolve(newName);
-    if (clash) return refuse(`“${newName}” is already the name of ${clash.title}.`);
+    if (clash) return refuse(snapshot.say.nameTaken(newName, clash.title));
     return workspaceEdit(snapshot, edits);
   },
 );
 
 function renameWord(snapshot: Snapshot, place: WordPlace, newName: string): WorkspaceEdit {
-  if (!canBeWord(place.word, newName))
-    return refuse(`“${newName}” cannot stand here: use small letters, digits and single hyphens.`);
+  if (!canBeWord(place.word, newName)) return refuse(snapshot.say.notAWord(newName));
   const edits = new Map<string, TextEdit[]>();
   for (const [path, places] of placesOf(snapshot, place)) {
     for (const { word, declares, vehicle } of places) {
       const taken = declares && newName !== word.text ? besides(word, vehicle) : [];
-      if (taken.includes(newName)) return refuse(`“${newName}” is already there beside “${word.text}”.`);
+      if (taken.includes(newName)) return refuse(snapshot.say.wordTaken(newName, word.text));
     }
     edits.set(
       path,

@@ -24,7 +24,7 @@ export const signature = documentFeature<SignatureHelpParams>(
         : [
             {
               label: Object.keys(verb.on).join(' | '),
-              documentation: verb.object === 'optional' ? 'May be left out.' : 'One or more, with commas.',
+              documentation: verb.object === 'optional' ? snapshot.say.mayBeLeftOut : snapshot.say.oneOrMore,
             },
           ];
     const bare = verb.bare

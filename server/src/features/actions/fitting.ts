@@ -10,7 +10,7 @@ export function writeFittingHalf(snapshot: Snapshot): ActionOffer | undefined {
   const edits = run ? fittingEdits(model, fittingHalf(run)) : [];
   if (edits.length === 0) return undefined;
   return {
-    title: 'Write the fitting half from the taking-off half',
+    title: snapshot.say.fittingHalf,
     kind: CodeActionKind.RefactorRewrite,
     edit: () => fromLanguage(snapshot, edits),
   };

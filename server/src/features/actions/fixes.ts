@@ -23,7 +23,7 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Ac
     const same = all.filter((f) => f.code === finding.code && f.fixes.length > 0);
     if (finding.fixes.length > 0 && same.length > 1) {
       actions.push({
-        title: `Mend all ${same.length} of “${finding.name}” in this file`,
+        title: snapshot.say.mendAll(same.length, finding.name),
         kind: CodeActionKind.QuickFix,
         diagnostics,
         edit: () => fromLanguage(snapshot, together(same)),
@@ -31,7 +31,7 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Ac
     }
     if (finding.severity !== 'error' && finding.span.end > 0)
       actions.push({
-        title: `Accept ${finding.code} here, with a reason`,
+        title: snapshot.say.acceptHere(finding.code),
         kind: CodeActionKind.QuickFix,
         diagnostics,
         edit: () => fromLanguage(snapshot, [accept(snapshot, finding)]),
@@ -45,7 +45,7 @@ export function fixAll(snapshot: Snapshot): ActionOffer | undefined {
   const safe = snapshot.analysis().findings.filter((f) => f.fixes.some((x) => x.preferred));
   if (safe.length === 0) return undefined;
   return {
-    title: 'Apply all safe fixes',
+    title: snapshot.say.applySafe,
     kind: CodeActionKind.SourceFixAll,
     edit: () => fromLanguage(snapshot, together(safe)),
   };

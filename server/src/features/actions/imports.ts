@@ -20,7 +20,7 @@ export function organiseImports(snapshot: Snapshot): ActionOffer | undefined {
   const written = paths.map((p) => `use "${p}"\n`).join('');
   if (written === between) return undefined;
   return {
-    title: 'Organise imports',
+    title: snapshot.say.organiseImports,
     kind: CodeActionKind.SourceOrganizeImports,
     edit: () => fromLanguage(snapshot, [{ file: snapshot.path, span: block, text: written }]),
   };

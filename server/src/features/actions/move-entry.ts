@@ -40,7 +40,7 @@ export function moveToCatalogue(snapshot: Snapshot, span: Span): ActionOffer[] {
     return [{ file: snapshot.path, span: own, text: '' }, insertion, ...use];
   };
   return nearest.map((target) => ({
-    title: `Move ${entry.head.text} to ${target}`,
+    title: snapshot.say.moveTo(entry.head.text, target),
     kind: `${CodeActionKind.Refactor}.move`,
     edit: () => fromLanguage(snapshot, edits(target)),
   }));

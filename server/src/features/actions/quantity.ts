@@ -12,7 +12,7 @@ export function convertQuantity(snapshot: Snapshot, span: Span): ActionOffer | u
   const other = node && inOtherSystem(node);
   if (!node || other === undefined) return undefined;
   return {
-    title: `Write as ${other}`,
+    title: snapshot.say.writeAs(other),
     kind: CodeActionKind.RefactorRewrite,
     edit: () =>
       fromLanguage(snapshot, [
@@ -45,7 +45,7 @@ export function numberToReference(snapshot: Snapshot, span: Span): ActionOffer[]
       }
     }
     return [...new Set(found)].slice(0, 4).map((reference) => ({
-      title: `Refer to ${reference} instead of a number`,
+      title: snapshot.say.referTo(reference),
       kind: CodeActionKind.RefactorRewrite,
       edit: () => fromLanguage(snapshot, [{ file: snapshot.path, span: at, text: reference }]),
     }));

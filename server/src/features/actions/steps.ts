@@ -20,7 +20,7 @@ export function splitStep(snapshot: Snapshot, span: Span): ActionOffer | undefin
     text: `${' '.repeat(step.indent)}step: ${title}, go on\n`,
   };
   return {
-    title: 'Split the step here',
+    title: snapshot.say.splitStep,
     kind: CodeActionKind.RefactorRewrite,
     edit: () => fromLanguage(snapshot, [edit]),
   };
@@ -52,10 +52,8 @@ export function toOperation(snapshot: Snapshot, span: Span): ActionOffer | undef
       })),
     ];
   };
-  const times =
-    again.length > 0 ? `, performed ${again.length === 1 ? 'once more' : `${again.length} times more`}` : '';
   return {
-    title: `Turn ${chosen.length === 1 ? 'this step' : 'these steps'} into an operation${times}`,
+    title: snapshot.say.toOperation(chosen.length, again.length),
     kind: CodeActionKind.RefactorExtract,
     edit: () => fromLanguage(snapshot, edits()),
   };

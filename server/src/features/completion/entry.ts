@@ -1,6 +1,7 @@
 // Completion below an entry: the clauses its kind may have and does not have yet, and what stands in them.
 import { ENTRY_CLAUSE_BY_WORD, ENTRY_CLAUSES, type ThingKind } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
+import type { Texts } from '../../texts/index.js';
 import { type Offer, value, word } from './answer.js';
 import { type Cursor, entryOf } from './cursor.js';
 import { guardOffers } from './guards.js';
@@ -13,25 +14,28 @@ export function entryOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
   const { before } = cursor;
   const guard = /(?:^|[\s,])(?:only )?when\s(.*)$/.exec(before);
   if (guard) return guardOffers(snapshot, guard[1] ?? '');
-  if (before === '') return clauseWords(cursor, kind, '');
+  if (before === '') return clauseWords(snapshot.say, cursor, kind, '');
   const known = ENTRY_CLAUSES.filter((c) => c.on.includes(kind)).map((c) => c.word);
   const at = lastClause(before, known);
   const text = at ? before.slice(at.end) : before;
   if (/(?:^|[\s,])\d+\s+of\s+$/.test(text))
-    return at?.word === 'held by' ? named(snapshot, 'held by', before) : threadOffers();
+    return at?.word === 'held by' ? named(snapshot, 'held by', before) : threadOffers(snapshot.say);
   if (endsInNumber(text) && at) return unitOffers(CLAUSE_QUANTITY[at.word] ?? []);
   if (at && (text.trim() === '' || /,\s*$/.test(text) || /\bof\s*$/.test(text))) {
     const def = ENTRY_CLAUSE_BY_WORD.get(at.word);
     const own = text.trim() === '';
     if (def?.shape === 'names')
-      return [...named(snapshot, at.word, before), ...(own ? [] : clauseWords(cursor, kind, before))];
+      return [
+        ...named(snapshot, at.word, before),
+        ...(own ? [] : clauseWords(snapshot.say, cursor, kind, before)),
+      ];
     if (own && at.word === 'per')
       return kindOffers(snapshot.job(), ['source']).map((o) => ({ ...o, insert: `"${o.label}"` }));
     if (own && at.word === 'marked') return marks(snapshot);
     if (own && (at.word === 'hex' || at.word === 'twelve-point')) return headOffers(threadOf(cursor));
     if (own) return rawOffers(at.word);
   }
-  return clauseWords(cursor, kind, before);
+  return clauseWords(snapshot.say, cursor, kind, before);
 }
 
 function named(snapshot: Snapshot, clause: string, before: string): Offer[] {
@@ -42,7 +46,7 @@ function named(snapshot: Snapshot, clause: string, before: string): Offer[] {
   );
 }
 
-function clauseWords(cursor: Cursor, kind: ThingKind, before: string): Offer[] {
+function clauseWords(say: Texts, cursor: Cursor, kind: ThingKind, before: string): Offer[] {
   const entry = entryOf(cursor);
   const there = new Set(
     entry?.children.flatMap((l) => (l.kind === 'clauses' ? l.clauses.map((c) => c.word) : [])) ?? [],
@@ -57,8 +61,8 @@ function clauseWords(cursor: Cursor, kind: ThingKind, before: string): Offer[] {
   );
   return [
     ...offers,
-    word('when', 'The line holds for these variants only.', { insert: 'when ', goesOn: true }),
-    word('only when', 'The thing exists on these variants only.', { insert: 'only when ', goesOn: true }),
+    word('when', say.lineOnlyFor, { insert: 'when ', goesOn: true }),
+    word('only when', say.existsOnlyOn, { insert: 'only when ', goesOn: true }),
   ];
 }
 
@@ -75,5 +79,5 @@ function threadOf(cursor: Cursor): string | undefined {
 /** Marks that the library uses already. */
 function marks(snapshot: Snapshot): Offer[] {
   const found = new Set([...snapshot.job().scope.names.values()].flatMap((t) => t.marks));
-  return [...found].sort().map((m) => value(m, 'mark'));
+  return [...found].sort().map((m) => value(m, snapshot.say.mark));
 }

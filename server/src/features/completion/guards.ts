@@ -15,8 +15,8 @@ export function guardOffers(snapshot: Snapshot, text: string): Offer[] {
   if (rest.length === 0 || rest.at(-1) === 'or')
     return values.filter((v) => !rest.includes(v)).map((v) => value(v, option));
   return [
-    word('or', 'Another value.', { insert: 'or ', goesOn: true }),
-    word('and', 'Another option.', { insert: 'and ', goesOn: true }),
+    word('or', snapshot.say.anotherValue, { insert: 'or ', goesOn: true }),
+    word('and', snapshot.say.anotherOption, { insert: 'and ', goesOn: true }),
   ];
 }
 

@@ -4,12 +4,12 @@ import type { Snapshot } from '../../snapshot.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { guardOffers } from './guards.js';
-import { SNIPPETS } from './snippets.js';
+import { snippetOffers } from './snippets.js';
 import { kindOffers } from './things.js';
 import { endsInNumber, unitOffers } from './values.js';
 
 /** What may open a line here. */
-export function firstWordOffers(context: LineContext, snippets: boolean): Offer[] {
+export function firstWordOffers(snapshot: Snapshot, context: LineContext): Offer[] {
   const heads = [...(HEADS_IN.get(context)?.values() ?? [])].map((h) =>
     word(h.word, h.docs, { insert: h.bare ? `${h.word}: ` : `${h.word} ` }),
   );
@@ -24,7 +24,7 @@ export function firstWordOffers(context: LineContext, snippets: boolean): Offer[
         )
       : [];
   return [
-    ...(snippets ? SNIPPETS.filter((s) => s.contexts.includes(context)).map((s) => s.offer) : []),
+    ...(snapshot.client.snippets ? snippetOffers(snapshot.say, context) : []),
     ...verbs,
     ...heads,
     ...sections,
@@ -45,13 +45,13 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
     return numbered(snapshot).map(({ number, title }) => value(number, title));
   if (/^perform\s+\S+\s+$/.test(before))
     return [
-      word('from', 'The procedure that has the operation.', { insert: 'from ', goesOn: true }),
-      word('when', 'Only for these variants.', { insert: 'when ' }),
+      word('from', snapshot.say.fromProcedure, { insert: 'from ', goesOn: true }),
+      word('when', snapshot.say.onlyForThese, { insert: 'when ' }),
     ];
   if (/^perform\s+$/.test(before)) return performOffers(snapshot);
   if (/^(?:only )?when\s/.test(before)) return guardOffers(snapshot, before.replace(/^(?:only )?when\s/, ''));
   if (/^if\s+(?:\S+\s+)?$/.test(before))
-    return IF_TESTS.map(([test, docs]) => word(test, docs)).concat(
+    return IF_TESTS.map(([test, docs]) => word(test, snapshot.say[docs])).concat(
       /^if\s+$/.test(before) ? kindOffers(job(), ['limit']) : [],
     );
   if (/^accept\s+/.test(before)) return DIAGNOSTICS.map((d) => ({ ...value(d.code, d.name), docs: d.why }));
@@ -60,11 +60,11 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
 }
 
 const IF_TESTS = [
-  ['below limit', 'The reading is under its limit.'],
-  ['above limit', 'The reading is over its limit.'],
-  ['outside limit', 'The reading is under or over its limit.'],
-  ['rejected', 'What was looked at is unfit.'],
-  ['needed', 'It does not come off or go on by itself.'],
+  ['below limit', 'belowLimit'],
+  ['above limit', 'aboveLimit'],
+  ['outside limit', 'outsideLimit'],
+  ['rejected', 'isRejected'],
+  ['needed', 'isNeeded'],
 ] as const;
 
 /** Files of the library that are not used yet, by the path from here. */

@@ -14,7 +14,7 @@ export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
   const { scope } = snapshot.job();
   const things = [...scope.names.values()];
   if (/\bmarked\s+$/.test(before))
-    return [...new Set(things.flatMap((t) => t.marks))].sort().map((m) => value(m, 'mark'));
+    return [...new Set(things.flatMap((t) => t.marks))].sort().map((m) => value(m, snapshot.say.mark));
   if (/\bany\s+$/.test(before)) return THING_KINDS.map((k) => word(k, '', { insert: `${k} `, goesOn: true }));
   if (/\bany\s+\S+\s+$/.test(before)) return patterns('marked', 'over');
   const verb = VERBS.find((v) => new RegExp(`(?:^|\\s)${v.word}\\s+$`).test(before));

@@ -1,35 +1,53 @@
 // Snippets for what is written most: a step, a part, a fastener, a procedure.
 import type { LineContext } from '@baywright/language';
 import { CompletionItemKind } from 'vscode-languageserver';
+import type { Texts } from '../../texts/index.js';
 import type { Offer } from './answer.js';
 
 /** A stop of a snippet with the text it starts with, as the protocol writes it. */
 const stop = (n: number, text: string): string => `\${${n}:${text}}`;
 
-export const SNIPPETS: readonly { readonly contexts: readonly LineContext[]; readonly offer: Offer }[] = [
-  snippet(['work', 'operation'], 'step …', 'A step with its first line.', `step: ${stop(1, 'Title')}\n  $0`),
+interface Snippet {
+  readonly contexts: readonly LineContext[];
+  readonly label: string;
+  readonly docs: 'stepSnippet' | 'partSnippet' | 'fastenerSnippet' | 'procedureSnippet';
+  readonly insert: string;
+}
+
+export function snippetOffers(say: Texts, context: LineContext): Offer[] {
+  return SNIPPETS.filter((s) => s.contexts.includes(context)).map(({ label, docs, insert }) => ({
+    label,
+    kind: CompletionItemKind.Snippet,
+    insert,
+    snippet: true,
+    docs: say[docs],
+  }));
+}
+
+const SNIPPETS: readonly Snippet[] = [
+  snippet(['work', 'operation'], 'step …', 'stepSnippet', `step: ${stop(1, 'Title')}\n  $0`),
   snippet(
     ['declarations'],
     'part …',
-    'A part with what holds it.',
+    'partSnippet',
     `${stop(1, 'name')}: ${stop(2, 'Title')}\n  held by ${stop(3, 'fastener')}$0`,
   ),
   snippet(
     ['declarations'],
     'fastener …',
-    'A set of fasteners with thread, head and torque.',
+    'fastenerSnippet',
     `${stop(1, 'name')}: ${stop(2, 'Title')}\n  ${stop(3, '4')} of ${stop(4, 'M8x1.25')}, hex ${stop(5, '13 mm')}\n  torque ${stop(6, '?')}$0`,
   ),
-  snippet(['file'], 'procedure …', 'A procedure from its opening line to its first step.', procedureText()),
+  snippet(['file'], 'procedure …', 'procedureSnippet', procedureText()),
 ];
 
 function snippet(
   contexts: readonly LineContext[],
   label: string,
-  docs: string,
+  docs: Snippet['docs'],
   insert: string,
-): { contexts: readonly LineContext[]; offer: Offer } {
-  return { contexts, offer: { label, kind: CompletionItemKind.Snippet, insert, snippet: true, docs } };
+): Snippet {
+  return { contexts, label, docs, insert };
 }
 
 function procedureText(): string {

@@ -1,6 +1,7 @@
 // Completion behind a verb: its objects, the clauses it still lacks, what stands in them.
 import { STEP_CLAUSE_BY_WORD, type VerbDef } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
+import type { Texts } from '../../texts/index.js';
 import { type Offer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { guardOffers } from './guards.js';
@@ -19,14 +20,16 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
   if (endsInNumber(text)) {
     const kinds = (at ? verb.clauses[at.word]?.quantity : verb.bare?.quantity) ?? [];
     if (kinds.length > 0) return unitOffers(kinds);
-    if (verb.takesCount && !at) return [value('of', 'of a set')];
+    if (verb.takesCount && !at) return [value('of', snapshot.say.ofASet)];
   }
   if (at) {
     const slot = verb.clauses[at.word];
     const fresh = text.trim() === '' || /(?:,|\bor)\s*$/.test(text);
     const answers = slot?.names ? kindOffers(job, slot.names, named) : rawOffers(at.word);
     const moves = at.word === 'to' && !fresh ? [] : positions(snapshot, rest, at.word);
-    return fresh ? [...moves, ...answers] : furtherClauses(verb, rest, slot?.names !== undefined);
+    return fresh
+      ? [...moves, ...answers]
+      : furtherClauses(verb, rest, slot?.names !== undefined, snapshot.say);
   }
   if (verb.takesValue) {
     const condition = job.scope.resolve(/^\s*(\S+)\s+$/.exec(rest)?.[1] ?? '');
@@ -34,11 +37,11 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
   }
   const wantsObject = verb.object !== 'none' && (rest.trim() === '' || /(?:,|\bof)\s*$/.test(rest));
   const objects = wantsObject ? objectOffers(snapshot, cursor, verb, named) : [];
-  return rest.trim() === '' ? objects : [...objects, ...furtherClauses(verb, rest, false)];
+  return rest.trim() === '' ? objects : [...objects, ...furtherClauses(verb, rest, false, snapshot.say)];
 }
 
 /** Clauses that the verb knows and the line does not have yet; those it may not do without come first. */
-function furtherClauses(verb: VerbDef, rest: string, afterNames: boolean): Offer[] {
+function furtherClauses(verb: VerbDef, rest: string, afterNames: boolean, say: Texts): Offer[] {
   const open = Object.entries(verb.clauses).filter(([w]) => !hasWord(rest, w));
   const needed = (slot: VerbDef['clauses'][string]): number => (slot.required ? 0 : 1);
   const clauses = open
@@ -46,8 +49,8 @@ function furtherClauses(verb: VerbDef, rest: string, afterNames: boolean): Offer
     .map(([w, slot]) =>
       word(w, slot.docs, { insert: `${w} `, goesOn: STEP_CLAUSE_BY_WORD.get(w)?.shape !== 'flag' }),
     );
-  const or = afterNames ? [word('or', 'Names an alternative.', { insert: 'or ', goesOn: true })] : [];
-  return [...clauses, ...or, word('when', 'Only for these variants.', { insert: 'when ', goesOn: true })];
+  const or = afterNames ? [word('or', say.alternative, { insert: 'or ', goesOn: true })] : [];
+  return [...clauses, ...or, word('when', say.onlyForThese, { insert: 'when ', goesOn: true })];
 }
 
 /** Positions of the part that `move` acts on. */

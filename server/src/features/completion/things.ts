@@ -11,6 +11,7 @@ import {
   walkLines,
 } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
+import type { Texts } from '../../texts/index.js';
 import { type Offer, thingOffer, value } from './answer.js';
 import type { Cursor } from './cursor.js';
 
@@ -37,14 +38,14 @@ export function objectOffers(
       : found.map((c) =>
           thingOffer(c.thing, {
             later: true,
-            docs: `Not yet: ${reason(job, c, found)} first.`,
+            docs: snapshot.say.notYet(reason(job, c, found, snapshot.say)),
           }),
         );
   return [...offers, ...later];
 }
 
 /** What is still in the way, in the order it comes off; then what is asked for beside that. */
-function reason(job: Job, { thing, lacks }: CanDo, found: readonly CanDo[]): string {
+function reason(job: Job, { thing, lacks }: CanDo, found: readonly CanDo[], say: Texts): string {
   const lacking = lacks.map((lack) => lack.thing);
   const open = new Set([...lacking, ...found.map((other) => other.thing)]);
   const way = removalOrder(job, thing)
@@ -52,7 +53,7 @@ function reason(job: Job, { thing, lacks }: CanDo, found: readonly CanDo[]): str
     .filter((before) => open.has(before));
   const names = [...new Set([...way.reverse(), ...lacking])].map(({ name }) => name);
   return names.length > MOST_NAMED
-    ? `${names.slice(0, MOST_NAMED).join(', ')} and ${names.length - MOST_NAMED} more`
+    ? say.andMore(names.slice(0, MOST_NAMED).join(', '), names.length - MOST_NAMED)
     : names.join(', ');
 }
 
@@ -87,5 +88,5 @@ export function undeclaredOffers(snapshot: Snapshot, kind: ThingKind): Offer[] {
       for (const item of clause.items) see(item.name.text, verb.clauses[clause.word]?.names ?? []);
   });
   const fitting = [...uses].filter(([name, kinds]) => kindFromUses(name, kinds) === kind);
-  return fitting.map(([name]) => value(name, 'used and not declared'));
+  return fitting.map(([name]) => value(name, snapshot.say.undeclared));
 }

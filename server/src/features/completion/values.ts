@@ -1,6 +1,7 @@
 // Values from the tables: units of the right dimension, threads, classes, grades, head sizes, orders.
 import { type QuantityKind, rational, trade, units, unitText } from '@baywright/language';
 import { CompletionItemKind } from 'vscode-languageserver';
+import type { Texts } from '../../texts/index.js';
 import { type Offer, value } from './answer.js';
 
 /** The kinds of quantity that fit a clause of an entry. */
@@ -41,8 +42,8 @@ export function unitOffers(kinds: readonly QuantityKind[]): Offer[] {
 }
 
 /** Threads a shop meets: coarse and common fine series of ISO 261, UNC, UNF and pipe threads. */
-export function threadOffers(): Offer[] {
-  return THREADS.filter((t) => trade.isThread(trade.readThread(t))).map((t) => value(t, 'thread'));
+export function threadOffers(say: Texts): Offer[] {
+  return THREADS.filter((t) => trade.isThread(trade.readThread(t))).map((t) => value(t, say.thread));
 }
 
 const THREADS = [

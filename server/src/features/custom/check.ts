@@ -37,7 +37,7 @@ async function checkAll(view: View): Promise<CheckAnswer> {
       findings.push(...view.findings(shelf, path));
       files += 1;
       if (files % 10 === 0) {
-        view.progress(files, paths.length, 'Checking the library');
+        view.progress(files, paths.length, view.say.checkingLibrary);
         await view.pause();
       }
     }

@@ -50,7 +50,10 @@ export const preview = documentFeature<PreviewQuestion>(
   async (snapshot, { kind, options }, view): Promise<PreviewAnswer> => {
     const findings = countsOf((await view.analysed(snapshot)).findings);
     const make = view.renderers.preview;
-    return { html: make ? await make(sourceOf(snapshot, view), kind, options) : NO_PREVIEW, findings };
+    return {
+      html: make ? await make(sourceOf(snapshot, view), kind, options) : noPreview(snapshot),
+      findings,
+    };
   },
 );
 
@@ -60,7 +63,7 @@ export const print = documentFeature<PrintQuestion>(
   (snapshot, question, view): Promise<PrintAnswer> | PrintAnswer =>
     view.renderers.print?.(sourceOf(snapshot, view), question) ?? {
       made: false,
-      reason: 'Guides are made by the Baywright command, which is not here.',
+      reason: snapshot.say.noGuides,
     },
 );
 
@@ -69,7 +72,7 @@ export const sign = documentFeature<SignQuestion>(
   {},
   async (snapshot, question, view): Promise<SignAnswer> => {
     const answer = await view.renderers.sign?.(sourceOf(snapshot, view), question);
-    if (!answer) return { signed: false, reasons: [NO_COMMAND] };
+    if (!answer) return { signed: false, reasons: [snapshot.say.noSigning] };
     if (!answer.signed) return answer;
     const { span, text } = difference(snapshot.text, answer.text);
     return { signed: true, edit: { range: snapshot.range(span), newText: text } };
@@ -80,10 +83,11 @@ export const issue = documentFeature<IssueQuestion>(
   METHODS.issue,
   {},
   (snapshot, question, view): Promise<IssueAnswer> | IssueAnswer =>
-    view.renderers.issue?.(sourceOf(snapshot, view), question) ?? { state: 'refused', reasons: [NO_COMMAND] },
+    view.renderers.issue?.(sourceOf(snapshot, view), question) ?? {
+      state: 'refused',
+      reasons: [snapshot.say.noSigning],
+    },
 );
-
-const NO_COMMAND = 'Procedures are signed and issued by the Baywright command, which is not here.';
 
 /** The one place where a text was changed into another. */
 function difference(before: string, after: string): { span: Span; text: string } {
@@ -95,8 +99,8 @@ function difference(before: string, after: string): { span: Span; text: string }
   return { span: { start: head, end: before.length - tail }, text: after.slice(head, after.length - tail) };
 }
 
-const NO_PREVIEW =
-  '<!doctype html><html lang="en"><meta charset="utf-8"><title>Baywright</title><body><p>The preview is made by the Baywright command, which is not here.</p></body></html>';
+const noPreview = ({ client, say }: Snapshot): string =>
+  `<!doctype html><html lang="${client.language}"><meta charset="utf-8"><title>Baywright</title><body><p>${say.noPreview}</p></body></html>`;
 
 function sourceOf(snapshot: Snapshot, view: View): GuideSource {
   return {

@@ -29,7 +29,7 @@ export const library = libraryFeature<unknown>(METHODS.library, {}, async (view)
     for (const [i, path] of paths.entries()) {
       if (view.isCancelled()) return { procedures: [], specs: [] };
       if (i % 20 === 19) {
-        view.progress(i, paths.length, 'Reading the library');
+        view.progress(i, paths.length, view.say.readingLibrary);
         await view.pause();
       }
       const model = shelf.library.model(path);

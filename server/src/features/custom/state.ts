@@ -1,5 +1,13 @@
 // `baywright/state`: the vehicle just before the work of a line, in sections, the gravest first.
-import { pathAt, STATE_GROUPS, type StateFact, type StateGroup, stateAt } from '@baywright/language';
+import {
+  detailText,
+  pathAt,
+  phrase,
+  STATE_GROUPS,
+  type StateFact,
+  type StateGroup,
+  stateAt,
+} from '@baywright/language';
 import {
   METHODS,
   type StateEntry,
@@ -25,7 +33,7 @@ export const state = documentFeature<StateQuestion>(
       groups.set(fact.group, [...(groups.get(fact.group) ?? []), entryOf(snapshot, fact)]);
     const sections = (Object.keys(STATE_GROUPS) as StateGroup[]).flatMap((group) => {
       const entries = groups.get(group);
-      return entries ? [{ title: STATE_GROUPS[group], entries }] : [];
+      return entries ? [{ title: phrase(`group-${group}`, snapshot.client.language), entries }] : [];
     });
     const words = Object.entries(chosen)
       .filter(([name, value]) => job.universe.axis(name)?.values.includes(value))
@@ -34,10 +42,12 @@ export const state = documentFeature<StateQuestion>(
   },
 );
 
-function entryOf(snapshot: Snapshot, { thing, detail, act, group, variants }: StateFact): StateEntry {
+function entryOf(snapshot: Snapshot, { thing, said, act, group, variants }: StateFact): StateEntry {
+  const { say, client } = snapshot;
+  const detail = detailText(said, client.language);
   const step = act?.step?.prose?.text.trim();
-  const since = act && step !== undefined && act.file === snapshot.path ? `since “${step}”` : '';
-  const when = variants === undefined ? '' : `when ${variants}`;
+  const since = act && step !== undefined && act.file === snapshot.path ? say.since(step) : '';
+  const when = variants === undefined ? '' : say.when(variants);
   const kind: StateKind = group;
   return {
     label: thing.title,

@@ -12,17 +12,22 @@ export function dialLines(snapshot: Snapshot, line: Line): string {
     .join('  \n');
 }
 
-function told({ text, path }: Snapshot, setting: DialSetting): string {
+function told({ text, path, say }: Snapshot, setting: DialSetting): string {
   const { thing, torque, prevailingNm, adapter, lowNm, highNm } = setting;
   const shown = (newtonMetres: number): string =>
     String(Number((newtonMetres / numberOf(torque.unit.factor)).toPrecision(3)));
-  const range = lowNm === highNm ? shown(highNm) : `${shown(lowNm)} to ${shown(highNm)}`;
+  const range = lowNm === highNm ? shown(highNm) : say.fromTo(shown(lowNm), shown(highNm));
   const written = thing.file === path ? text.slice(torque.at.start, torque.at.end) : shown(torque.highNm);
   const why = [
     thing.file === path ? written : `${written} ${torque.unit.symbol}`,
-    prevailingNm > 0 ? `${shown(prevailingNm)} ${torque.unit.symbol} of drag` : undefined,
+    prevailingNm > 0 ? say.ofDrag(`${shown(prevailingNm)} ${torque.unit.symbol}`) : undefined,
     adapter &&
-      `${adapter.tool.name} of ${Math.round(adapter.offsetMm)} mm on ${adapter.wrench.name} of ${Math.round(adapter.leverMm)} mm`,
+      say.adapterOn(
+        adapter.tool.name,
+        Math.round(adapter.offsetMm),
+        adapter.wrench.name,
+        Math.round(adapter.leverMm),
+      ),
   ];
-  return `Set **${range} ${torque.unit.symbol}** on the wrench for ${thing.name}: ${why.filter((w) => w !== undefined).join(', ')}`;
+  return `${say.setOnWrench(`${range} ${torque.unit.symbol}`, thing.name)}: ${why.filter((w) => w !== undefined).join(', ')}`;
 }

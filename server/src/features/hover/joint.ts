@@ -16,6 +16,7 @@ import {
   trade,
 } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
+import type { Texts } from '../../texts/index.js';
 
 export interface JointFigures {
   readonly torqueNm: number;
@@ -53,19 +54,17 @@ export function figuresAt(snapshot: Snapshot, scope: Scope, torque: Clause): Joi
 }
 
 /** The preload with the range that friction leaves it, for a card. */
-export function preloadLine(figures: JointFigures): string | undefined {
+export function preloadLine(figures: JointFigures, say: Texts): string | undefined {
   const { check } = figures;
-  const words = inWords(figures);
+  const words = inWords(figures, say);
   if (!check || words === undefined) return undefined;
   const [low, high] = check.preloadRangeN;
-  return `${words} (${kilonewtons(low)} to ${kilonewtons(high)} with the friction)`;
+  return `${words} ${say.withFriction(kilonewtons(low), kilonewtons(high))}`;
 }
 
 /** `preload 63 kN, 74 % of proof`. */
-export function inWords({ check }: JointFigures): string | undefined {
-  return (
-    check && `preload ${kilonewtons(check.preloadN)}, ${Math.round(check.shareOfProof * 100)} % of proof`
-  );
+export function inWords({ check }: JointFigures, say: Texts): string | undefined {
+  return check && say.preload(kilonewtons(check.preloadN), Math.round(check.shareOfProof * 100));
 }
 
 function kilonewtons(newtons: number): string {

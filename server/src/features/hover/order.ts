@@ -13,8 +13,7 @@ export function orderLine(snapshot: Snapshot, thing: Thing): string {
   if (before.length === 0) return '';
   const names = before.slice(-MOST).map(({ thing: first, when }) => {
     const variants = when === NEVER ? undefined : universe.words(when);
-    return variants === undefined ? first.name : `${first.name} (when ${variants})`;
+    return variants === undefined ? first.name : `${first.name} (${snapshot.say.when(variants)})`;
   });
-  const more = before.length > MOST ? `${before.length - MOST} more, ` : '';
-  return `Comes off after ${more}${names.join(', ')}`;
+  return snapshot.say.comesOffAfter(names.join(', '), before.length - names.length);
 }

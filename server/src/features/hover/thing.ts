@@ -1,7 +1,7 @@
 // A thing as a card: what it is, its declaration, where its figures come from, what its torque does to the joint.
 import { clausesOf, type Thing } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
-import { inOtherSystem } from '../quantities.js';
+import { otherForm } from '../quantities.js';
 import { jointFigures, preloadLine } from './joint.js';
 
 export function thingCard(snapshot: Snapshot, thing: Thing): string {
@@ -22,8 +22,8 @@ function figures(thing: Thing): string {
   for (const [word, list] of thing.clauses) {
     for (const { clause } of list) {
       for (const { measure } of clause.spec?.stages ?? []) {
-        const other = inOtherSystem(measure);
-        if (other !== undefined) lines.push(`${word} ≈ ${other}`);
+        const other = otherForm(measure);
+        if (other !== undefined) lines.push(`${word} ${other}`);
       }
     }
   }
@@ -35,7 +35,7 @@ function joint(snapshot: Snapshot, thing: Thing): string {
   return jointFigures(thing, snapshot.job().scope)
     .map((figures) => {
       const { tool } = figures.wrench;
-      return [preloadLine(figures) ?? '', tool ? `wrench: ${tool.name}` : '']
+      return [preloadLine(figures, snapshot.say) ?? '', tool ? snapshot.say.wrench(tool.name) : '']
         .filter((x) => x !== '')
         .join('  \n');
     })

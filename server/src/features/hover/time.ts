@@ -12,6 +12,7 @@ export async function timeLine(snapshot: Snapshot, line: Line, view: View): Prom
   if (!found) return undefined;
   const { timeText } = trade;
   const { handsOnMin, waitingMin, elapsedMin, variants } = found.time;
-  const only = variants === undefined ? '' : ` (when ${variants})`;
-  return `The steps come to **${timeText(handsOnMin)}** with hands on (usual minutes of the bare work), ${waitingMin > 0 ? timeText(waitingMin) : 'nothing'} waiting, ${timeText(elapsedMin)} in all${only}`;
+  const only = variants === undefined ? '' : ` (${snapshot.say.when(variants)})`;
+  const waiting = waitingMin > 0 ? timeText(waitingMin) : undefined;
+  return `${snapshot.say.stepsComeTo(timeText(handsOnMin), waiting, timeText(elapsedMin))}${only}`;
 }

@@ -356,3 +356,35 @@ test('the samples are silent', () => {
     expect(found.filter((f) => f.code === 'S404').map((f) => `${f.file}: ${f.message}`)).toEqual([]);
   }
 });
+
+test('what is so only because a finding assumed it breaks no rule', () => {
+  // The battery is never put back: the lead that goes on it is then taken to be on, and the practice says no more.
+  const text = `procedure T-1: Battery
+
+parts
+  battery: Battery
+connections
+  minus: Negative lead
+    on battery
+    marked battery-negative
+  plus: Positive lead
+    on battery
+    marked battery-positive
+  vent: Vent hose
+    on battery
+
+removal
+  step: Off
+    disconnect minus
+    disconnect plus
+    disconnect vent
+    remove battery
+installation
+  step: On
+    connect vent
+    connect plus
+    connect minus
+`;
+  const codes = findingsOf(new Map([['t.bay', text]])).map(({ code }) => code);
+  expect(codes.filter((code) => /^S/.test(code))).toEqual(['S301']);
+});

@@ -32,9 +32,13 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
   const lacksAt = (when: Condition): Lack[] =>
     watched.flatMap(({ thing, test }) => {
       const at = m.d.and(when, m.job.exists(thing));
-      const bad = m.d.and(
-        at,
-        m.fails(thing, test.aspect, (v) => test.test(String(v)) === state.not),
+      // What is so only because a finding assumed it breaks no rule.
+      const bad = m.d.minus(
+        m.d.and(
+          at,
+          m.fails(thing, test.aspect, (v) => test.test(String(v)) === state.not),
+        ),
+        m.assumedWhere(thing),
       );
       if (bad === NEVER) return [];
       const maker = m.read(thing, test.aspect).find((c) => m.d.and(c.when, bad) !== NEVER)?.by ?? -1;

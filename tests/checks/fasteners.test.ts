@@ -48,6 +48,10 @@ describe('ordinary book values are silent', () => {
       'torque 30 N·m then 60°, grip 200 mm',
     ],
     ['a small angle for a plug', '1 of M14x1.25, hex 16 mm', 'torque 10 N·m then 30°'],
+    // Valve covers and oil pans of books: 50 to 106 in·lbf on bolts of this size (common practice).
+    ['a soft cover in inch-pounds', '8 of 5/16-18 UNC, grade 5, hex 1/2 in', 'torque 50 in·lbf'],
+    ['a pan in inch-pounds', '14 of 1/4-20 UNC, grade 5, hex 7/16 in', 'torque 84 in·lbf'],
+    ['a small clamp in inch-pounds', '4 of 1/4-20 UNC, grade 2, hex 7/16 in', 'torque 20 in·lbf'],
     ['six-lobe', '3 of M8x1.25, class 8.8, hexalobular T40', 'torque 25 N·m'],
   ])('%s', (_name, identity, torque) => {
     checkOnly(set(`    ${identity}\n    ${torque}, per "S-1"`), 'F');
@@ -77,7 +81,7 @@ describe('slips of the pen are found', () => {
     [
       'inch for foot',
       set(
-        '    2 of 1/2-13 UNC, grade 8, hex 3/4 in\n    torque 75 in·lbf, per "S-1"\n#          ^^^^^^^^^ F203',
+        '    2 of 1/2-13 UNC, grade 8, hex 3/4 in\n    torque 75 in·lbf, per "S-1"\n#          ^^^^^^^^^ F202 `75 ft·lbf` is ordinary',
       ),
     ],
     [

@@ -175,7 +175,7 @@ describe('each slip has its own message and its own fixes', () => {
   test.each([
     [
       'fill 1.9 N·m',
-      'Q102 1.9 N·m is a torque; here goes a volume or a mass / Write `1.9 L` / Write `1.9 mL` / Write `1.9 US qt` / Write `1.9 kg`',
+      'Q102 1.9 N·m is a torque; here goes a volume or a mass / Write `1.9 L` / Write `1.9 mL` / Write `1.9 US gal` / Write `1.9 US qt` / Write `1.9 kg`',
     ],
     ['fill 2 gal', 'Q103 `gal` can be US gallons or imperial gallons / Write `2 US gal` / Write `2 imp gal`'],
     ['fill 0,5 L', 'Q106 the comma in 0,5 can be misread; write 0.5 / Write `0.5`'],

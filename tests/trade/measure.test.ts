@@ -1,15 +1,7 @@
-// Readings: limits in either system, spreads, sides, wear, shims, end play.
+// Readings: limits in either system, wear, shims, end play.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import {
-  endPlay,
-  lengthCheck,
-  limitCheck,
-  pairSpread,
-  shimFor,
-  sideDifference,
-  wearToService,
-} from '../../language/src/trade/index.js';
+import { endPlay, lengthCheck, limitCheck, shimFor, wearToService } from '../../language/src/trade/index.js';
 
 it.each([
   [22, 'within'],
@@ -29,18 +21,6 @@ it('takes reading and limit in different systems; a limit reached exactly is kep
   expect(lengthCheck({ value: 25.4, unit: 'mm' }, { value: 1, unit: 'in' }, undefined)).toMatchObject({
     verdict: 'within',
   });
-});
-
-it('spread of a disc at four places: 0.02 mm against 0.015', () => {
-  const found = pairSpread([22.01, 22.02, 22.0, 22.01], 0.015);
-  expect(found?.spread).toBeCloseTo(0.02, 9);
-  expect(found?.within).toBe(false);
-  expect(pairSpread([22], 0.1)).toBeUndefined();
-});
-
-it('left against right', () => {
-  expect(sideDifference(3.1, 2.7, 0.5)).toMatchObject({ higher: 'left', within: true });
-  expect(sideDifference(2.0, 2.7, 0.5)).toMatchObject({ higher: 'right', within: false });
 });
 
 describe('wear to the next service', () => {

@@ -1,6 +1,7 @@
 // Every check beside syntax, state and rules, one row each.
 
 import { adapters } from './adapters.js';
+import { blocks } from './blocks.js';
 import { changedSince } from './changed-since-issue.js';
 import type { Check } from './check.js';
 import { declaredNames } from './declared-names.js';
@@ -39,6 +40,7 @@ import { wording } from './wording.js';
 
 export const CHECKS: readonly Check[] = [
   nested,
+  blocks,
   quantities,
   twoPlacesAgree,
   numbersInText,

@@ -96,7 +96,13 @@ function judged(job: Job, thing: Thing, thread: Thread, torque: StageTorque): Fi
   if (worst && high.every((c) => c?.verdict === 'yields' || c?.verdict === 'inch-foot-exchanged'))
     return words.yields(worst, classes[0]?.printed ?? '');
   const low = !torque.last ? [] : torque.lowNm === torque.highNm ? high : check(torque.lowNm);
-  if (low[0] && low.every((c) => c?.verdict === 'low')) return words.low(low[0], classes[0]?.printed ?? '');
+  if (low[0] && low.every((c) => c?.verdict === 'low')) {
+    const { meantUnit } = low[0];
+    const cls = classes[0]?.printed ?? '';
+    return meantUnit && low.every((c) => c?.meantUnit === meantUnit)
+      ? words.exchanged(low[0], cls, meantUnit)
+      : words.low(low[0], cls);
+  }
   return undefined;
 }
 
@@ -144,11 +150,18 @@ class JointTexts {
           },
         ]
       : [];
-    return finding(
+    const low = check.verdict === 'low';
+    const found = finding(
       inchFootExchanged,
       { ...this.#at(), fixes },
-      { ...this.#words(check, cls, check.shareOfYield), meant: `${written} ${meant}` },
+      {
+        ...this.#words(check, cls, low ? check.shareOfProof : check.shareOfYield),
+        meant: `${written} ${meant}`,
+        low,
+      },
     );
+    // Too much breaks the bolt; as little as that is rare, and right for some.
+    return low ? { ...found, severity: torqueLow.severity } : found;
   }
 
   low(check: JointCheck, cls: string): Finding {

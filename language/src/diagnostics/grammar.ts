@@ -14,6 +14,8 @@ import { stepMissing } from './g112-step-missing.js';
 import { openingMissing } from './g113-opening-missing.js';
 import { secondOpening } from './g114-second-opening.js';
 import { nestedTooDeep } from './g115-nested-too-deep.js';
+import { workInCatalogue } from './g116-work-in-catalogue.js';
+import { blockEmpty } from './g117-block-empty.js';
 import { unknownWord } from './g201-unknown-word.js';
 import { wordOutOfPlace } from './g202-word-out-of-place.js';
 import { unexpected } from './g203-unexpected.js';
@@ -40,6 +42,8 @@ export const GRAMMAR_DIAGNOSTICS: readonly DiagnosticDef<never>[] = [
   openingMissing,
   secondOpening,
   nestedTooDeep,
+  workInCatalogue,
+  blockEmpty,
   unknownWord,
   wordOutOfPlace,
   unexpected,

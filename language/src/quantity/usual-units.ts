@@ -6,10 +6,10 @@ import { unitById } from './unit-table.js';
 const USUAL: Readonly<Partial<Record<QuantityKind, readonly string[]>>> = {
   length: ['mm', 'in'],
   area: ['mm2', 'in2'],
-  volume: ['L', 'mL', 'qt-us'],
+  volume: ['L', 'mL', 'gal-us', 'qt-us'],
   mass: ['kg', 'g', 'lb'],
   time: ['min', 'h', 's'],
-  speed: ['km/h'],
+  speed: ['km/h', 'mph'],
   angle: ['degree', 'turn'],
   'rotation speed': ['rpm'],
   temperature: ['degC', 'degF'],
@@ -24,10 +24,10 @@ const USUAL: Readonly<Partial<Record<QuantityKind, readonly string[]>>> = {
   count: ['times'],
 };
 
-/** Likely units for the kinds wanted at a place; at most four. */
+/** Likely units for the kinds wanted at a place: the four commonest, and one of every kind. */
 export function usualUnits(kinds: readonly QuantityKind[]): readonly Unit[] {
-  return kinds
-    .flatMap((kind) => USUAL[kind] ?? [])
-    .slice(0, 4)
-    .map(unitById);
+  const usual = kinds.map((kind) => USUAL[kind] ?? []);
+  const common = usual.flat().slice(0, 4);
+  const others = usual.flatMap(([first]) => (first === undefined || common.includes(first) ? [] : [first]));
+  return [...common, ...others].map(unitById);
 }

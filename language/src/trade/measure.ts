@@ -1,4 +1,4 @@
-/** Readings against limits: bounds, pairs, sides, wear to the next service, shims and end play. One unit throughout. */
+/** Readings against limits: bounds, wear to the next service, shims and end play. One unit throughout. */
 
 /** Bounds of a reading; either may be absent. Same unit as the reading. */
 export interface Bounds {
@@ -37,30 +37,6 @@ export interface Length {
 
 function toMm(length: Length): number {
   return length.unit === 'in' ? length.value * 25.4 : length.value;
-}
-
-/** Largest minus smallest of several readings of one thing (runout, thickness variation), against its limit. */
-export function pairSpread(
-  readings: readonly number[],
-  maxSpread: number,
-): { spread: number; within: boolean } | undefined {
-  if (readings.length < 2) return undefined;
-  const spread = Math.max(...readings) - Math.min(...readings);
-  return { spread, within: spread <= maxSpread + SAME };
-}
-
-/** Left against right (brake force, camber, pad thickness): the difference, which side is higher, and its limit. */
-export function sideDifference(
-  left: number,
-  right: number,
-  maxDifference: number,
-): { difference: number; higher: 'left' | 'right' | 'equal'; within: boolean } {
-  const difference = Math.abs(left - right);
-  return {
-    difference,
-    higher: left === right ? 'equal' : left > right ? 'left' : 'right',
-    within: difference <= maxDifference + SAME,
-  };
 }
 
 /**

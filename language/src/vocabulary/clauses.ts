@@ -295,7 +295,7 @@ export const STEP_CLAUSES: readonly StepClauseDef[] = [
   stepClause('per', 'raw', 'The sheet the figure comes from.'),
   stepClause('on ground', 'flag', 'With the vehicle on its wheels.'),
   stepClause('at ride height', 'flag', 'With the suspension loaded as on the road.'),
-  stepClause('side', 'words', 'The side meant.'),
+  stepClause('side', 'words', 'Of `perform` alone: the side that the operation is done on.'),
 ];
 
 export const ENTRY_CLAUSE_BY_WORD: ReadonlyMap<string, ClauseDef> = new Map(

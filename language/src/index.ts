@@ -27,6 +27,7 @@ export {
   clausesOf,
   type FileModel,
   hasClause,
+  isEachSide,
   nameSpan,
   type Thing,
   type ThingClause,

@@ -3,7 +3,7 @@ import { createLibrary, DEFAULT_SETTINGS, type Settings } from '@baywright/langu
 import { type Block, walkBlocks } from '../../compiler/src/document/blocks.js';
 import type { GuideDocument } from '../../compiler/src/document/document.js';
 import { plain, plainFigure } from '../../compiler/src/document/inline.js';
-import { type GuideChoice, lowerGuide } from '../../compiler/src/document/lower/index.js';
+import { type GuideChoice, type GuideShelf, lowerGuide } from '../../compiler/src/document/lower/index.js';
 
 export const CATALOGUE = `catalogue: Test van
 
@@ -52,11 +52,12 @@ export interface LowerOptions extends Partial<GuideChoice> {
   readonly files?: Readonly<Record<string, string>>;
   readonly settings?: Partial<Settings>;
   readonly translations?: ReadonlyMap<string, string>;
+  readonly issued?: NonNullable<GuideShelf['issued']>;
 }
 
 /** The procedure stands in `main.bay` and may `use "catalogue.bay"`. */
 export function lower(text: string, options: LowerOptions = {}): Lowered {
-  const { files = {}, settings: own, translations, ...choice } = options;
+  const { files = {}, settings: own, translations, issued, ...choice } = options;
   const all: Readonly<Record<string, string>> = { 'catalogue.bay': CATALOGUE, ...files, 'main.bay': text };
   const settings = { ...DEFAULT_SETTINGS, ...own };
   const library = createLibrary({ read: (path) => all[path], list: () => Object.keys(all) }, settings);
@@ -65,7 +66,12 @@ export function lower(text: string, options: LowerOptions = {}): Lowered {
   const { document } = lowerGuide(
     analysis,
     { sheet: 'guide', option: {}, units: settings.units, language: 'en', ...choice },
-    { settings, bytes: () => undefined, ...(translations ? { translations: () => translations } : {}) },
+    {
+      settings,
+      bytes: () => undefined,
+      ...(translations ? { translations: () => translations } : {}),
+      ...(issued ? { issued } : {}),
+    },
   );
   return { document, lines: linesOf(document).map(spaced), block: (kind) => blockOf(document, kind) };
 }

@@ -1,6 +1,7 @@
 // Makes the guides of one procedure: lowers it and renders what was asked for. The renderers are loaded when the first
 // guide is made: checking alone must not pay for them.
-import type { Analysis, Language } from '@baywright/language';
+import type { Analysis, IssuedEdition, Language } from '@baywright/language';
+import { edition, issuedRevisions, type StoreLibrary } from '../desk/issue-store.js';
 import type { OutputFinding } from '../document/document.js';
 import { type GuideChoice, type GuideShelf, lowerGuide } from '../document/lower/index.js';
 import type { Engine } from '../pdf/engine.js';
@@ -60,7 +61,31 @@ export function guideShelf(shell: Shell, { root, settings }: Pick<Shelf, 'root' 
     }
     return known.get(file);
   };
-  return { settings, bytes: (path) => shell.bytes(join(root, path)), translations };
+  return {
+    settings,
+    bytes: (path) => shell.bytes(join(root, path)),
+    translations,
+    issued: (number, below) => editionAt(shell, { root, settings }, number, below),
+  };
+}
+
+/** The edition read last, for the other prints of the same procedure. An issue never changes. */
+const readLast = new WeakMap<Shell, { readonly key: string; readonly edition: IssuedEdition | undefined }>();
+
+function editionAt(
+  shell: Shell,
+  library: StoreLibrary,
+  number: string,
+  below = Number.POSITIVE_INFINITY,
+): IssuedEdition | undefined {
+  const revision = issuedRevisions(shell, library, number).findLast((one) => one < below);
+  if (revision === undefined) return undefined;
+  const key = [library.root, library.settings.issues, number, revision].join('#');
+  const last = readLast.get(shell);
+  if (last?.key === key) return last.edition;
+  const read = edition(shell, library, number, revision);
+  readLast.set(shell, { key, edition: read });
+  return read;
 }
 
 function readable(file: string, text: string): ReadonlyMap<string, string> {

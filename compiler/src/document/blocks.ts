@@ -36,6 +36,7 @@ export interface NeedRow {
   /** A figure or number nobody has filled in yet. */
   readonly blank?: string;
   readonly source?: SourceRef;
+  readonly revised?: boolean;
 }
 
 /** A blank to write in. `key` names the value in the saved record. */
@@ -57,10 +58,13 @@ export interface TorqueRow {
   readonly how: Prose;
   readonly order?: OrderDiagram;
   readonly source?: SourceRef;
+  readonly revised?: boolean;
 }
 
 interface Located {
   readonly source?: SourceRef;
+  /** Says something else than the edition before: a bar at the edge. */
+  readonly revised?: boolean;
 }
 
 export interface BlockKinds {
@@ -99,11 +103,12 @@ export interface BlockKinds {
     readonly layout: 'list' | 'pull';
     readonly groups: readonly { readonly title: string; readonly rows: readonly NeedRow[] }[];
   };
-  key: Located & { readonly kind: 'key'; readonly revised: Prose };
+  /** How to read the pages; `since` says which edition the bars compare with. */
+  key: Located & { readonly kind: 'key'; readonly since: Prose };
   statement: Located & { readonly kind: 'statement'; readonly body: Prose };
   sources: Located & {
     readonly kind: 'sources';
-    readonly rows: readonly { readonly name: string; readonly title: Prose }[];
+    readonly rows: readonly { readonly name: string; readonly title: Prose; readonly revised?: boolean }[];
   };
   revisions: Located & {
     readonly kind: 'revisions';
@@ -145,8 +150,6 @@ export interface BlockKinds {
     readonly order?: OrderDiagram;
     readonly rail: Rail;
     readonly changes: readonly Change[];
-    /** Changed in this revision: a bar at the edge. */
-    readonly revised: boolean;
     /** Done on a later visit: the record of this one is signed without it. */
     readonly isLater?: true;
   };

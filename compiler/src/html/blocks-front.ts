@@ -11,7 +11,7 @@ import { drawn, PAGE_INKS } from './drawn.js';
 import { type Child, el, join, type Markup } from './markup.js';
 import { proseMarkup } from './prose.js';
 import { panelMarkup } from './signal.js';
-import { sourceLine } from './steps.js';
+import { rowAttributes, sourceLine } from './steps.js';
 import { table, tr } from './table.js';
 
 export type FrontKind =
@@ -104,7 +104,9 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
       el(
         'ul',
         {},
-        block.rows.map(({ name, title }) => el('li', {}, el('b', {}, name), ': ', proseMarkup(title))),
+        block.rows.map((row) =>
+          el('li', rowAttributes(row), el('b', {}, row.name), ': ', proseMarkup(row.title)),
+        ),
       ),
     ),
   revisions: (block, { words }) =>
@@ -161,7 +163,7 @@ function needList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
     group.rows.map((row, i) => {
       const id = `need-${g}-${i}`;
       return {
-        attributes: sourceLine(row),
+        attributes: rowAttributes(row),
         cells: [
           i === 0 && group.title,
           checkbox(id, proseMarkup(row.what)),
@@ -185,16 +187,17 @@ function pullList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
           group.title,
           'pull',
           [words.needWhat, words.needNumber, words.needAmount, words.needBin],
-          group.rows.map((row, i) =>
-            tr(
+          group.rows.map((row, i) => ({
+            attributes: rowAttributes(row),
+            cells: [
               [checkbox(`pull-${g}-${i}`, proseMarkup(row.what)), el('small', {}, proseMarkup(row.for))],
               row.number ??
                 (row.blank !== undefined &&
                   el('input', { type: 'text', id: `pull-${g}-${i}-number`, 'aria-label': words.needNumber })),
               el('b', {}, proseMarkup(row.amount ?? [])),
               el('input', { type: 'text', id: `pull-${g}-${i}-bin`, 'aria-label': words.needBin, size: 6 }),
-            ),
-          ),
+            ],
+          })),
         ),
       ),
     ),

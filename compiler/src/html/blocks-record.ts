@@ -8,7 +8,7 @@ import type { PageContext } from './context.js';
 import { drawnHead, drawnOrder } from './drawn.js';
 import { el, join, type Markup } from './markup.js';
 import { proseMarkup, quantityMarkup } from './prose.js';
-import type { StepContext } from './steps.js';
+import { rowAttributes, type StepContext } from './steps.js';
 import { table, tr } from './table.js';
 
 export type RecordKind =
@@ -32,15 +32,16 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
       words.torque,
       'card',
       [words.at, words.joint, words.socket, words.torque, words.how],
-      block.rows.map((row, i) =>
-        tr(
+      block.rows.map((row, i) => ({
+        attributes: rowAttributes(row),
+        cells: [
           el('b', {}, row.number),
           [el('b', {}, row.joint), el('small', {}, proseMarkup(row.detail))],
           [row.head && drawnHead(row.head), el('small', {}, `${row.count} ×`)],
           el('div', { class: 'val' }, stageMarkup(row.stage, `card-${i}`, `${words.torque} ${row.joint}`)),
           [proseMarkup(row.how), row.order && drawnOrder(row.order)],
-        ),
-      ),
+        ],
+      })),
     ),
   record: (block, context) =>
     el(

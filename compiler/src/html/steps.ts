@@ -1,10 +1,10 @@
 // Steps and their rows on the page.
 import type { Block, BlockOf, Rail } from '../document/blocks.js';
-import { plain } from '../document/inline.js';
+import { plain, type SourceRef } from '../document/inline.js';
 import { besideMarkup } from './beside.js';
 import { type PageContext, railClass } from './context.js';
 import { drawnMark, drawnOrder } from './drawn.js';
-import { el, join, type Markup } from './markup.js';
+import { type Attributes, el, join, type Markup } from './markup.js';
 import { proseMarkup } from './prose.js';
 
 export interface StepContext extends PageContext {
@@ -98,8 +98,13 @@ export const barred = ({ revised }: { readonly revised?: boolean }): string => (
 /** The bar in words, for readers that do not see it. */
 const saidRevised = ({ revised }: Block | BlockOf<'row'>, { words }: PageContext): Markup | false =>
   revised === true && el('span', { class: 'unseen' }, words.keyBar);
+/** Attributes of a row of a table: its line of the source, and its change bar. */
+export function rowAttributes(row: { readonly source?: SourceRef; readonly revised?: boolean }): Attributes {
+  return { ...sourceLine(row), ...(row.revised ? { class: 'revised' } : {}) };
+}
 
-export function sourceLine({ source }: Pick<Block, 'source'>): Record<string, number | string> {
+
+export function sourceLine({ source }: { readonly source?: SourceRef }): Record<string, number | string> {
   return source ? { 'data-line': source.line, 'data-file': source.file } : {};
 }
 

@@ -61,11 +61,13 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pr
       call('rail-sample', [5, 0]),
       call('rail-sample', [3, 2]),
       call('picture', [asSvg(markDrawing('hex', PRINT_INKS)), undefined], { width: { raw: '5.2mm' } }),
-      proseCode(block.revised),
+      proseCode(block.since),
     ]),
   statement: (block) => call('statement', [proseCode(block.body)]),
   sources: (block) =>
-    call('sources', [block.rows.map(({ name, title }) => ({ name, title: proseCode(title) }))]),
+    call('sources', [
+      block.rows.map(({ name, title, revised = false }) => ({ name, title: proseCode(title), revised })),
+    ]),
   revisions: (block, { words }) =>
     call('plain-table', [
       words.revisions,
@@ -89,6 +91,7 @@ const needRow = (row: NeedRow, kind: string): Argument => ({
   number: row.number ?? '',
   amount: proseCode(row.amount ?? []),
   blank: row.blank,
+  revised: row.revised ?? false,
 });
 
 /** The kind is printed once, at its first row. */

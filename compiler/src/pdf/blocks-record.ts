@@ -30,6 +30,7 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
         how: proseCode(row.how),
         mark: asSvg(markDrawing(row.head?.shape ?? 'round', PRINT_INKS)),
         order: orderArgument(row.order, 30),
+        revised: row.revised ?? false,
       })),
     ]),
   fields: (block) =>

@@ -30,10 +30,18 @@ export function blockCode(block: Block, context: PrintContext): readonly Raw[] {
 const piecesOf = (items: readonly Block[], context: PieceContext): readonly Piece[] =>
   items.flatMap((item) => {
     const rendered = renderBlock(BLOCKS, item, context);
-    return 'raw' in rendered ? [{ piece: 'alone', code: rendered }] : rendered;
+    const pieces: readonly Piece[] = 'raw' in rendered ? [{ piece: 'alone', code: rendered }] : rendered;
+    return item.revised ? withBar(pieces) : pieces;
   });
 
 const one = (piece: Exclude<Piece['piece'], 'row'>, code: Raw): readonly Piece[] => [{ piece, code }];
+/** Rows and steps draw their own bar; of everything else, and of a branch its heading, the first piece gets it. */
+function withBar([first, ...rest]: readonly Piece[]): readonly Piece[] {
+  if (!first) return [];
+  const isOwn = first.piece === 'row' || first.piece === 'alone';
+  return isOwn ? [first, ...rest] : [{ ...first, code: call('barred', [first.code]) }, ...rest];
+}
+
 
 const remark = (rail: Rail, label: string | undefined, body: Prose) =>
   call('remark', [railArgument(rail), label, proseCode(body)]);

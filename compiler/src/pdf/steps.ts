@@ -45,6 +45,7 @@ export function stepCode(step: BlockOf<'step'>, context: PieceContext): Raw {
     units.map(({ before, row, after }) =>
       call('unit', [together(before), row?.row, together(after), row?.long ?? false]),
     ),
+    step.revised ?? false,
   ]);
 }
 
@@ -69,7 +70,7 @@ export function rowPiece(row: BlockOf<'row'>, context: PieceContext): Piece {
       order: orderArgument(row.order, 36),
       beside: row.beside.map((beside) => besideCode(beside, context)),
       leader: row.beside.some((beside) => beside.kind !== 'socket'),
-      revised: row.revised,
+      revised: row.revised ?? false,
     }),
   };
 }
@@ -84,6 +85,7 @@ export function stopPiece(stop: BlockOf<'stop'>, context: PieceContext): Piece {
       weight: 'stop',
       condition: stop.condition ? proseCode(stop.condition) : undefined,
       body: proseCode(stop.body),
+      revised: stop.revised ?? false,
     }),
   };
 }

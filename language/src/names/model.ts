@@ -20,7 +20,7 @@ import type {
   Tree,
   UseLine,
 } from '../syntax/tree.js';
-import type { ThingKind } from '../vocabulary/kinds.js';
+import { perSideByDefault, type ThingKind } from '../vocabulary/kinds.js';
 
 /** One clause of a thing with the guard of its line. */
 export interface ThingClause {
@@ -78,6 +78,12 @@ export function clausesOf(thing: Thing, word: string): readonly ThingClause[] {
 /** Whether the thing has a clause with this word. */
 export function hasClause(thing: Thing, word: string): boolean {
   return thing.clauses.has(word);
+}
+
+/** Whether a vehicle with two worked sides has it twice. */
+export function isEachSide(thing: Thing): boolean {
+  if (hasClause(thing, 'once')) return false;
+  return hasClause(thing, 'each side') || perSideByDefault(thing.kind) === 'each side';
 }
 
 /** Where the thing's name stands in its declaration. */

@@ -100,6 +100,33 @@ function workChanges(old: readonly WorkLine[], now: readonly WorkLine[]): Change
   return changes;
 }
 
+/**
+ * Where a list of texts differs from an earlier one: places of what is new or changed, and places before which
+ * something is gone without anything in its stead.
+ */
+export function changedPlaces(
+  old: readonly string[],
+  now: readonly string[],
+): { readonly changed: readonly number[]; readonly gone: readonly number[] } {
+  const changed: number[] = [];
+  const gone: number[] = [];
+  let at = 0;
+  // What went is told before what came in its stead.
+  let isOpen = false;
+  for (const { count = 0, added, removed } of diffArrays([...old], [...now])) {
+    if (removed) {
+      isOpen = true;
+      continue;
+    }
+    if (added) for (let i = 0; i < count; i++) changed.push(at + i);
+    else if (isOpen) gone.push(at);
+    isOpen = false;
+    at += count;
+  }
+  if (isOpen) gone.push(at);
+  return { changed, gone };
+}
+
 const headOf = (line: WorkLine): string => /^[^\s,:]*/.exec(line.text)?.[0] ?? '';
 
 const work = (line: WorkLine, old: string | undefined, now: string | undefined): Change => ({

@@ -1,6 +1,7 @@
 // How long the work takes: the written lines on one combination of vehicle and side, by the usual minutes of their
 // verbs, with the waits among them.
 import { minutes } from '../names/figures.js';
+import { isEachSide } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import type { EventPattern, LabourLine } from '../syntax/tree.js';
 import { type LabourCheck, labourCheck, type TimedStep, type Timeline, timeline } from '../trade/time.js';
@@ -22,16 +23,21 @@ export interface JobTime extends Timeline {
 /**
  * The time of the work as planned (every test passes, nothing is needed that may not be) where `when` holds: by
  * default wherever the procedure applies. Where lines stand on some of these combinations alone, all are counted:
- * ask about one combination to know it exactly. One side of a job that has sides.
+ * ask about one combination to know it exactly. Lines on what each side has count, with their waits, once for each of
+ * `sides`: one side of a job that has sides, or as many as are worked one after the other.
  */
-export function jobTime(run: StateRun, when: Condition = run.machine.job.universe.domain): JobTime {
+export function jobTime(
+  run: StateRun,
+  when: Condition = run.machine.job.universe.domain,
+  sides = 1,
+): JobTime {
   const { universe } = run.machine.job;
   const d = universe.diagrams;
   let planned = when;
   for (const axis of universe.axes)
     if (axis.kind === 'outcome') planned = d.and(planned, d.where(axis.variable, [0]));
   const done = run.machine.acts.filter((act) => act.statement && d.and(act.when, planned) !== NEVER);
-  const steps = done.flatMap((act, i) => (act.statement ? [timed(act, act.statement, done, i)] : []));
+  const steps = done.flatMap((act, i) => (act.statement ? [timed(act, act.statement, done, i, sides)] : []));
   const time = timeline(steps);
   const acts = new Map(done.map((act) => [idOf(act), act]));
   const waits = time.steps.flatMap(({ id, idleMin }, i) => {
@@ -45,7 +51,7 @@ export function jobTime(run: StateRun, when: Condition = run.machine.job.univers
     ...time,
     when,
     waits,
-    leastHandsOnMin: always.reduce((sum, act) => sum + handsOn(act.statement), 0),
+    leastHandsOnMin: always.reduce((sum, act) => sum + handsOn(act.statement, sides), 0),
     ...(variants === undefined ? {} : { variants }),
   };
 }
@@ -72,8 +78,14 @@ export function declaredLabour(run: StateRun): DeclaredLabour[] {
 }
 
 /** The step that an act makes; `at` is its place among all that are done. */
-function timed(act: Act, statement: BoundStatement, done: readonly Act[], at: number): TimedStep {
-  const step = { id: idOf(act), handsOnMin: handsOn(statement) };
+function timed(
+  act: Act,
+  statement: BoundStatement,
+  done: readonly Act[],
+  at: number,
+  sides: number,
+): TimedStep {
+  const step = { id: idOf(act), handsOnMin: handsOn(statement, sides) };
   const written = [statement.clause('bare'), statement.clause('for')].find(
     (clause) => minutes(clause?.spec?.stages[0]?.measure) !== undefined,
   );
@@ -83,12 +95,18 @@ function timed(act: Act, statement: BoundStatement, done: readonly Act[], at: nu
   const since = event && done.slice(0, at).findLast((earlier) => isMeant(event, earlier));
   return since
     ? { ...step, after: [{ since: idOf(since), minutes: wait, name: `wait ${act.index}` }] }
-    : { ...step, waitMin: wait };
+    : { ...step, waitMin: wait * timesDone(statement, sides) };
 }
 
 /** Usual minutes of a line: those of its verb for each thing it names. */
-function handsOn(statement: BoundStatement | undefined): number {
-  return statement ? statement.verb.minutes * Math.max(1, statement.objects.length) : 0;
+function handsOn(statement: BoundStatement | undefined, sides: number): number {
+  if (!statement) return 0;
+  return statement.verb.minutes * Math.max(1, statement.objects.length) * timesDone(statement, sides);
+}
+
+/** What each side has is worked on once a side. */
+function timesDone({ objects }: BoundStatement, sides: number): number {
+  return objects.some(({ thing }) => thing && isEachSide(thing)) ? sides : 1;
 }
 
 const idOf = (act: Act): string => String(act.index);

@@ -5,7 +5,6 @@ import {
   phrase,
   phraseText,
   type Thing,
-  type trade,
   writtenMinutes,
 } from '@baywright/language';
 import type { Beside, Marks, OrderDiagram } from '../beside.js';
@@ -29,7 +28,6 @@ export interface Boxes {
   readonly limits: readonly LimitHere[];
   /** Clauses that a box says and the sentence need not. */
   readonly without?: ReadonlySet<string>;
-  readonly timing: Omit<trade.TimedStep, 'id' | 'handsOnMin'>;
 }
 
 export function besidesOf(
@@ -69,7 +67,7 @@ function isJudged({ verb, line }: BoundStatement): boolean {
   );
 }
 
-const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [], timing: {} };
+const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [] };
 
 function socketBoxes(print: Print, statement: BoundStatement, thing: Thing): Boxes {
   const turns = new Set(['remove', 'loosen', 'snug', 'tighten', 'back-off']);
@@ -217,6 +215,5 @@ function waitBoxes(walk: Walk, statement: BoundStatement, at: RowAt): Boxes {
         ...(from ? { from } : {}),
       },
     ],
-    timing: from ? { after: [{ since: from.row, minutes, name }] } : { waitMin: minutes },
   };
 }

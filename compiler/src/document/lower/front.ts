@@ -1,5 +1,5 @@
 // The first page and the tables behind the steps: what it fits, times, dangers, needs, sources, revisions, questions.
-import { phrase, phraseText, SIGNAL_WORDS, SIGNALS, trade, writtenMinutes } from '@baywright/language';
+import { jobTime, phrase, phraseText, SIGNAL_WORDS, SIGNALS, writtenMinutes } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
 import { identityOf, openQuestions, sideText, signedText } from './identity.js';
@@ -31,7 +31,7 @@ export function frontBlocks(print: Print): Block[] {
 /** How to read the pages, and what comes before them. The standing statement is at the foot of every page as well. */
 function legend(print: Print): Block[] {
   return [
-    { kind: 'key', revised: [] },
+    { kind: 'key', since: [] },
     { kind: 'statement', body: [text(phrase('statement-long', print.language))] },
   ];
 }
@@ -139,24 +139,30 @@ export function appliesText(print: Print): string {
 }
 
 function times(print: Print): BlockOf<'masthead'>['times'] {
-  const { language, uses } = print;
-  const line = trade.timeline(uses.timed);
+  const { language } = print;
+  const time = print.run ? jobTime(print.run, print.when, print.sides.length) : undefined;
   const labour = labourTimes(print);
   const crew = print.job.file.lines.find((one) => one.kind === 'crew');
   const count = crew?.kind === 'crew' ? crew.count?.value : undefined;
   return [
     ...(labour.length > 0
       ? labour
-      : [
+      : time
+        ? [
+            {
+              label: phrase('hands-on', language),
+              value: phraseText('about', language, { value: minutesText(time.handsOnMin) }),
+            },
+          ]
+        : []),
+    ...(time
+      ? [
           {
-            label: phrase('hands-on', language),
-            value: phraseText('about', language, { value: minutesText(line.handsOnMin) }),
+            label: phrase('waiting', language),
+            value: time.waitingMin > 0 ? minutesText(time.waitingMin) : phrase('none', language),
           },
-        ]),
-    {
-      label: phrase('waiting', language),
-      value: line.waitingMin > 0 ? minutesText(line.waitingMin) : phrase('none', language),
-    },
+        ]
+      : []),
     ...(count === undefined ? [] : [{ label: phrase('crew', language), value: String(count.n / count.d) }]),
   ];
 }
@@ -190,19 +196,20 @@ function otherPrints(print: Print): string {
   return all.length === 0 ? '' : phraseText('other-prints', print.language, { others: all.join(', ') });
 }
 
-/** The corner that is worked on, where the job takes a wheel off and its title says which end it is. */
+/** The corners that are worked on, by the marks of the things that the lines act on. */
 function planOf(print: Print): BlockOf<'masthead'>['plan'] {
-  const title = print.analysis.model.title;
-  const end = /\bfront\b/i.test(title) ? 'f' : /\brear\b/i.test(title) ? 'r' : undefined;
   const words = print.sides.flatMap(({ word }) => (word === 'left' || word === 'right' ? [word] : []));
-  if (end === undefined || words.length === 0) return undefined;
-  const corners = words.map((word): 'fl' | 'fr' | 'rl' | 'rr' =>
-    end === 'f' ? (word === 'left' ? 'fl' : 'fr') : word === 'left' ? 'rl' : 'rr',
+  const corners = [...print.uses.ends].flatMap((end) =>
+    words.map((word) => ({
+      corner: `${end === 'front' ? 'f' : 'r'}${word === 'left' ? 'l' : 'r'}` as const,
+      named: `${phrase(end, print.language)} ${sideWord(print, word)}`,
+    })),
   );
-  const named = words
-    .map((word) => `${phrase(end === 'f' ? 'front' : 'rear', print.language)} ${sideWord(print, word)}`)
-    .join(', ');
-  return { corners, alt: phraseText('plan-alt', print.language, { corners: named }) };
+  if (corners.length === 0) return undefined;
+  const alt = phraseText('plan-alt', print.language, {
+    corners: corners.map(({ named }) => named).join(', '),
+  });
+  return { corners: corners.map(({ corner }) => corner), alt };
 }
 
 /** The gravest messages, each once: what can hurt somebody before what can spoil the job. */

@@ -5,6 +5,7 @@ import type { Block, BlockOf } from '../blocks.js';
 import type { GuideDocument, OutputFinding } from '../document.js';
 import { wordsOf } from '../words-of.js';
 import { withBans } from './bans.js';
+import { changedBlocks, earlierEdition, withBars } from './change-bars.js';
 import { backBlocks, frontBlocks } from './front.js';
 import { identityOf } from './identity.js';
 import { offNowBlocks } from './off-now.js';
@@ -24,6 +25,17 @@ export interface LoweredGuide {
 }
 
 export function lowerGuide(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): LoweredGuide {
+  const made = lowered(analysis, choice, shelf);
+  const earlier = earlierEdition(analysis, shelf);
+  if (!earlier) return made;
+  // Compared in the writer's language: translations of the time are not kept.
+  const source = { ...choice, language: shelf.settings.languages[0] ?? choice.language };
+  const now = source.language === choice.language ? made : lowered(analysis, source, shelf);
+  const was = lowered(earlier.analysis, source, shelf);
+  return { ...made, document: withBars(made.document, changedBlocks(was.document, now.document), earlier) };
+}
+
+function lowered(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): LoweredGuide {
   const print = printOf(analysis, choice, shelf);
   const walk = newWalk(print);
   const { steps, bans } = withBans(walk, withWays(walk, lowerSteps(walk)));

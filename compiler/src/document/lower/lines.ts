@@ -105,7 +105,6 @@ function lowerText(
         : [],
     );
     if (isHold) print.uses.holds.push({ ...at, what: body });
-    print.uses.timed.push({ id: at.row, handsOnMin: isHold ? 2 : 1 });
     out.push({
       kind: 'row',
       id: at.row,
@@ -122,7 +121,6 @@ function lowerText(
       marks: [],
       rail: railNow(walk),
       changes: [],
-      revised: false,
       ...located(print, place, line),
     });
   } else lowerNote(walk, line, place, out);

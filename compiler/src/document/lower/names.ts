@@ -2,11 +2,10 @@
 import {
   type BoundItem,
   clausesOf,
-  hasClause,
+  isEachSide,
   listPieces,
   numberOf,
   type Piece,
-  perSideByDefault,
   phrase,
   phrasePieces,
   type Thing,
@@ -128,10 +127,4 @@ export function smallFirst(words: string): string {
 
 export function capitalFirst(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
-}
-
-/** Whether a vehicle with two worked sides has it twice. */
-export function isEachSide(thing: Thing): boolean {
-  if (hasClause(thing, 'once')) return false;
-  return hasClause(thing, 'each side') || perSideByDefault(thing.kind) === 'each side';
 }

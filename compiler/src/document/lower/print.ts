@@ -4,6 +4,8 @@ import {
   type Analysis,
   type Condition,
   chosenCondition,
+  type Guard,
+  type IssuedEdition,
   type Job,
   type Language,
   type Scope,
@@ -33,6 +35,11 @@ export interface GuideShelf {
   readonly settings: Settings;
   /** The bytes of a file by library path, undefined when there is none. */
   bytes(path: string): Uint8Array | undefined;
+  /**
+   * What was issued under a number: the newest edition, or the newest below a revision; the same object each time.
+   * Without it there are no change bars.
+   */
+  issued?(number: string, below?: number): IssuedEdition | undefined;
   /** Translations of the prose of a file into the language of the print, by the text as written. */
   translations?(path: string, language: Language): ReadonlyMap<string, string> | undefined;
 }
@@ -97,6 +104,10 @@ export interface Place {
   /** Inside a branch that may not be taken. */
   readonly maybe: boolean;
 }
+
+/** Whether something guarded is met on any of the combinations of a place. */
+export const holdsHere = ({ job }: Print, guard: Guard | undefined, when: Condition): boolean =>
+  job.universe.diagrams.and(job.where(guard), when) !== 0;
 
 /** The line of the source that something comes from, counted from 1. */
 export function sourceOf(print: Print, file: string, offset: number): SourceRef | undefined {

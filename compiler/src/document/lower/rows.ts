@@ -5,6 +5,7 @@ import {
   type BoundStatement,
   bindStatement,
   hasClause,
+  isEachSide,
   isFormless,
   type Line,
   phrase,
@@ -16,7 +17,7 @@ import { noteAids } from './aids.js';
 import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
-import { countOf, isEachSide } from './names.js';
+import { countOf } from './names.js';
 import type { Place, SidePrint } from './print.js';
 import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
@@ -90,6 +91,9 @@ export function lowerStatement(
   }
   return last;
 }
+
+/** `marked front-axle`, `marked rear-axle`. */
+const ENDS = ['front', 'rear'] as const;
 
 /** Verbs that look at things and leave them as they are. */
 const LOOKS: ReadonlySet<string> = new Set(['inspect', 'test', 'measure', 'clean', 'mark', 'scrap']);
@@ -172,11 +176,8 @@ function oneRow(
         ...under.expects.map((words) => demand(print.language, 'expect', words)),
       ]
     : [];
-  print.uses.timed.push({
-    id: at.row,
-    handsOnMin: verb.minutes * Math.max(1, objects.length),
-    ...boxes.timing,
-  });
+  for (const object of objects)
+    for (const end of ENDS) if (object.thing?.marks.includes(`${end}-axle`)) print.uses.ends.add(end);
   for (const object of objects) if (object.thing) walk.done.set(`${verb.word} ${object.thing.name}`, at);
   if (verb.on.limit || boxes.beside.some(({ kind }) => kind === 'inspection')) {
     for (const object of objects)
@@ -201,7 +202,6 @@ function oneRow(
     ...(boxes.order ? { order: boxes.order } : {}),
     rail: railNow(walk),
     changes: changesSince(walk, before),
-    revised: false,
     ...(verb.word === 'recheck' ? { isLater: true } : {}),
     ...located(print, place, line),
   });
@@ -244,7 +244,6 @@ export function unreadRow(walk: Walk, line: Line, place: Place, out: Out): RowAt
     marks: [],
     rail: railNow(walk),
     changes: [],
-    revised: false,
     ...located(walk.print, place, line),
   });
   return at;

@@ -1,8 +1,8 @@
 // Both sides in one print. What each side has is worked on once a side, what the vehicle has once is done once, and
 // nothing that is done once stands between the two rows of a pair: so whatever one side alone may do in this order,
 // both may do in lockstep.
-import { type Line, type Scope, type Thing, VERB_BY_WORD } from '@baywright/language';
-import { isEachSide } from './names.js';
+import { isEachSide, type Line, type Scope, type Thing, VERB_BY_WORD } from '@baywright/language';
+
 import type { Place, Print } from './print.js';
 
 /** - `side`: touches only what each side has. `once`: touches only what there is once. `both`: some of each. */

@@ -1,10 +1,18 @@
 // The box of a torque: head, count, figures in stages, what must hold; with a small head to mark for each fastener.
-import { type BoundStatement, phrase, phraseText, type Thing, tighteningCount } from '@baywright/language';
+import {
+  type BoundStatement,
+  isEachSide,
+  phrase,
+  phraseText,
+  type Thing,
+  tighteningCount,
+} from '@baywright/language';
 import type { Marks, TorqueStage } from '../beside.js';
 import { type Prose, text } from '../inline.js';
 import type { Boxes } from './boxes.js';
+import { dialProse, dialsAt } from './dial.js';
 import { headOf, orderOf } from './heads.js';
-import { capitalFirst, isEachSide, sideSuffix } from './names.js';
+import { capitalFirst, sideSuffix } from './names.js';
 import { type Place, type Print, sourceOf } from './print.js';
 import { titleOf } from './texts.js';
 import { type TorqueHere, torqueConditions, torquesAt } from './torques.js';
@@ -25,7 +33,11 @@ export function torqueBoxes(
   const head = headOf(print, thing);
   const order = orderOf(print, thing, statement);
   const count = tighteningCount(thing);
-  const conditions = torqueConditions(print, thing, statement, order?.written);
+  const dials = dialsAt(print, thing, statement, place);
+  const conditions = [
+    ...torqueConditions(print, thing, statement, order?.written),
+    ...dials.map((dial) => dialProse(print, dial)),
+  ];
   const here = together(torquesAt(print, thing, statement, place, stagesDone));
   const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
   const source = sourceOf(print, place.scope.file.path, statement.line.start);
@@ -56,7 +68,6 @@ export function torqueBoxes(
   const stages = most?.isByVariant ? [] : (most?.stages ?? []);
   return {
     limits: [],
-    timing: {},
     beside: here.map(({ stages: own, variant }) => ({
       kind: 'torque',
       ...(head ? { head } : {}),

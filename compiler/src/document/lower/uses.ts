@@ -1,6 +1,6 @@
 // What the rows of a print gather on the way, in the order met: tools, figures, supplies, readings. The first page,
 // the card, the pull sheet and the record are made from it.
-import type { Measure, Signal, Thing, trade } from '@baywright/language';
+import type { Measure, Signal, Thing } from '@baywright/language';
 import type { Head, OrderDiagram, TorqueStage } from '../beside.js';
 import type { Field, Protection } from '../blocks.js';
 import type { Prose, SourceRef } from '../inline.js';
@@ -84,7 +84,8 @@ export interface Uses {
   readonly messages: UsedMessage[];
   /** Names of the sheets that figures come from. */
   readonly sources: Set<string>;
-  readonly timed: trade.TimedStep[];
+  /** Ends of the vehicle that the lines work at. */
+  readonly ends: Set<'front' | 'rear'>;
 }
 
 export const newUses = (): Uses => ({
@@ -101,7 +102,7 @@ export const newUses = (): Uses => ({
   fields: [],
   messages: [],
   sources: new Set(),
-  timed: [],
+  ends: new Set(),
 });
 
 /** Notes that a thing is used at a row. */

@@ -1,9 +1,9 @@
 // Where the lowering stands on its way through the work: the step and row it numbers, what the rows so far did, and
 // the rows that later lines speak of.
-import { NEVER, type Thing, textOf } from '@baywright/language';
+import { isEachSide, NEVER, type Thing, textOf } from '@baywright/language';
 import type { Block, Change, Depends, Rail } from '../blocks.js';
 import type { Running } from './clocks.js';
-import { isEachSide, thingPieces } from './names.js';
+import { thingPieces } from './names.js';
 import type { Place, Print, SidePrint } from './print.js';
 import type { LimitHere } from './readings.js';
 import type { Open } from './trace.js';

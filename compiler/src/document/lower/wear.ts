@@ -49,7 +49,6 @@ export function lowerWear(walk: Walk, statement: BoundStatement, place: Place, o
     marks: [],
     rail: railNow(walk),
     changes: [],
-    revised: false,
     ...located(print, place, statement.line),
   });
   return at;

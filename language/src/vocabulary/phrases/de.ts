@@ -148,6 +148,9 @@ export const DE: PhraseTable = {
   'fitted-new': 'Neu eingebaut',
   'done-another-way': 'Anders ausgeführt, mit Grund',
   'road-test': 'Probefahrt',
+  'since-revision': 'Verglichen mit Revision {number}.',
+  'dial-set':
+    '{amount} am Schlüssel einstellen[, {drag} Klemmmoment sind darin][, mit {adapter} in Verlängerung]',
   'recheck-of': '{object}, Nachprüfung',
   'recheck-after': '{object}: nach {amount} nachprüfen',
   'sign-off': 'Unterschriften',

@@ -147,6 +147,8 @@ export const EN = {
   'fitted-new': 'Fitted new',
   'done-another-way': 'Done another way, and why',
   'road-test': 'Road test',
+  'since-revision': 'Compared with revision {number}.',
+  'dial-set': 'Set {amount} on the wrench[, {drag} of drag added][, for {adapter} in line]',
   'recheck-of': '{object}, recheck',
   'recheck-after': '{object}: recheck after {amount}',
   'sign-off': 'Sign-off',

@@ -149,6 +149,8 @@ export const ES: PhraseTable = {
   'fitted-new': 'Montado nuevo',
   'done-another-way': 'Hecho de otro modo y por qué',
   'road-test': 'Prueba en carretera',
+  'since-revision': 'Comparado con la revisión {number}.',
+  'dial-set': 'Ajustar la llave a {amount}[, con {drag} de arrastre incluidos][, con {adapter} en línea]',
   'recheck-of': '{object}, comprobación posterior',
   'recheck-after': '{object}: comprobar de nuevo tras {amount}',
   'sign-off': 'Firmas',

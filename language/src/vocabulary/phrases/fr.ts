@@ -148,6 +148,8 @@ export const FR: PhraseTable = {
   'fitted-new': 'Posé neuf',
   'done-another-way': 'Fait autrement, et pourquoi',
   'road-test': 'Essai sur route',
+  'since-revision': 'Comparé à la révision {number}.',
+  'dial-set': 'Régler la clé à {amount}[, dont {drag} de freinage][, avec {adapter} en ligne]',
   'recheck-of': '{object}, contrôle ultérieur',
   'recheck-after': '{object} : recontrôler après {amount}',
   'sign-off': 'Signatures',

@@ -13,6 +13,7 @@ import { registerPreview } from './preview/panel.js';
 import { clientOptions } from './server/client-options.js';
 import { connect, type MakeClient } from './server/connection.js';
 import { serveFiles } from './server/serve-files.js';
+import { followSettingsFiles } from './server/settings-files.js';
 import { registerStatus } from './status.js';
 import { type CommandProgram, registerTasks } from './tasks.js';
 import { registerLibrary } from './views/library.js';
@@ -51,4 +52,5 @@ export async function start(context: ExtensionContext, platform: Platform): Prom
   );
   // Commands and views are there at once; a server that cannot start must not take them away.
   await client.start().catch((error: unknown) => log.error(String(error)));
+  context.subscriptions.push(followSettingsFiles(client));
 }

@@ -1,7 +1,7 @@
 // Decides what is checked when, and what is sent: the edited document first, then open documents that depend on it,
 // then the rest of the library while nothing else happens. Checks go on in slices, so that no question waits for a
 // whole one; one of a text that was edited meanwhile is left undone. Only what changed is sent.
-import { type Analysis, type Finding, SETTINGS_FILE, type Span } from '@baywright/language';
+import { type Analysis, type Finding, SETTINGS_FILE, type Settings, type Span } from '@baywright/language';
 import type { Diagnostic } from 'vscode-languageserver';
 import { diagnosticsOf } from './features/diagnostics.js';
 import { politely, SLICE } from './manners.js';
@@ -39,6 +39,13 @@ const MANNERS = 4;
 /** The longest wait after an edit. */
 const LONGEST_WAIT = 400;
 
+/** What a JSON Schema finds in a settings file. */
+const BY_SCHEMA: ReadonlySet<string> = new Set([
+  'settings-not-json',
+  'setting-not-usable',
+  'setting-unknown',
+]);
+
 export class Checker {
   readonly #workspace: Workspace;
   readonly #host: CheckerHost;
@@ -53,6 +60,9 @@ export class Checker {
   readonly #waiting = new Set<string>();
   #cancelEdit: (() => void) | undefined;
   #cancelBackground: (() => void) | undefined;
+  #cancelSettings: (() => void) | undefined;
+  /** The settings that each library was last checked by. */
+  readonly #checkedBy = new Map<string, Settings>();
   #all = 0;
 
   constructor(workspace: Workspace, host: CheckerHost) {
@@ -63,6 +73,10 @@ export class Checker {
   /** A document was opened or edited. Cheap ones are checked at once, others after a pause that grows with their cost. */
   edited(uri: string): void {
     const at = normalUri(uri);
+    if (at.endsWith(`/${SETTINGS_FILE}`)) {
+      this.#settingsEdited(at);
+      return;
+    }
     const cost = this.#known.get(at)?.cost ?? 0;
     this.#cancelEdit?.();
     this.#spent.delete(at);
@@ -86,17 +100,28 @@ export class Checker {
     });
   }
 
+  /** A settings file was opened, edited or closed: its own findings at once, those of its library when it says something else. */
+  #settingsEdited(uri: string): void {
+    const shelf = this.#workspace.place(uri)?.shelf;
+    if (!shelf) return;
+    this.#settings(shelf);
+    if (shelf.settings === this.#checkedBy.get(shelf.root)) return;
+    this.#cancelSettings?.();
+    this.#cancelSettings = this.#host.later(LONGEST_WAIT, () => this.everything());
+  }
+
   /** Everything may be different: folders, settings or files came or went. */
   everything(): void {
     this.#cancelBackground?.();
     this.#waiting.clear();
     const live = new Set<string>();
     for (const document of this.#workspace.documents()) this.#enqueue(normalUri(document.uri), live);
+    for (const shelf of this.#workspace.shelves()) this.#checkedBy.set(shelf.root, shelf.settings);
     if (this.#workspace.options.scope === 'whole library') {
       for (const shelf of this.#workspace.shelves()) {
         for (const path of shelf.paths()) this.#enqueue(shelf.uri(path), live);
         this.#settings(shelf);
-        live.add(`${shelf.root}baywright.json`);
+        live.add(`${shelf.root}${SETTINGS_FILE}`);
       }
     }
     for (const uri of [...this.#sent.keys()]) if (!live.has(uri)) this.#send(uri, null, []);
@@ -108,6 +133,10 @@ export class Checker {
   /** A document was closed: its findings stay in a library, and go with a lone document. */
   closed(uri: string): void {
     const at = normalUri(uri);
+    if (at.endsWith(`/${SETTINGS_FILE}`)) {
+      this.#settingsEdited(at);
+      return;
+    }
     const place = this.#workspace.place(at);
     if (this.#workspace.options.scope === 'open files' || !place?.shelf.paths().includes(place.path)) {
       this.#send(at, null, []);
@@ -260,19 +289,17 @@ export class Checker {
   }
 
   #settings(shelf: Shelf): void {
-    const uri = `${shelf.root}baywright.json`;
+    const uri = `${shelf.root}${SETTINGS_FILE}`;
     if (shelf.settingsText === undefined) return;
+    const document = this.#workspace.document(uri);
+    // An editor that reads an open one by its schema shows what a schema can say; it is not said twice.
+    const own = document !== undefined && this.#workspace.client.readsSettings;
+    const findings = shelf.settingsFindings.filter((f) => !own || !BY_SCHEMA.has(f.name));
     const positions = positionsFor(shelf.settingsText, this.#workspace.client.encoding);
     const { options } = this.#workspace;
     const location = (_path: string, span: Span) => ({ uri, range: positions.range(span) });
-    this.#send(
-      uri,
-      null,
-      diagnosticsOf(
-        { path: SETTINGS_FILE, shelf, options, range: positions.range, location },
-        shelf.settingsFindings,
-      ),
-    );
+    const site = { path: SETTINGS_FILE, shelf, options, range: positions.range, location };
+    this.#send(uri, document?.version ?? null, diagnosticsOf(site, findings));
   }
 
   /** An edited document is told its version even when nothing changed, so that a client knows the answer is of now. */

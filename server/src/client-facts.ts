@@ -19,6 +19,7 @@ export function clientFacts({
     resolvesEdits: can.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') ?? false,
     linkTargets: can.textDocument?.definition?.linkSupport ?? false,
     asksAgain: typeof start?.filesByClient === 'boolean',
+    readsSettings: start?.settingsBySchema ?? false,
     language: languageFor(locale ?? start?.locale),
   };
 }

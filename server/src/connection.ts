@@ -24,6 +24,7 @@ import { readOptions } from './options.js';
 import type { StartOptions } from './protocol.js';
 import { quiet } from './quiet.js';
 import { renderers } from './renderers.js';
+import { positionsFor } from './snapshot.js';
 import { TEXTS } from './texts/index.js';
 import type { View } from './view.js';
 import { Workspace } from './workspace.js';
@@ -161,6 +162,8 @@ export function serve(connection: Connection, host: ServerHost): void {
 async function answer(feature: Feature, asked: unknown, view: View): Promise<unknown> {
   if (feature.about === 'library') return (await feature.run(view, asked as never)) ?? null;
   const uri = uriIn(asked);
+  const settings = uri === undefined ? undefined : view.settingsFile(uri);
+  if (settings && feature.inSettings) return feature.inSettings(settings, asked as never) ?? null;
   const snapshot = uri === undefined ? undefined : view.snapshot(uri);
   if (!snapshot) {
     if (feature.method.startsWith('baywright/'))
@@ -201,6 +204,12 @@ function viewOf(
     client: workspace.client,
     say,
     snapshot: (uri) => workspace.snapshot(uri),
+    settingsFile(uri) {
+      const text = workspace.settingsText(uri);
+      if (text === undefined || workspace.client.readsSettings) return undefined;
+      const { encoding, snippets } = workspace.client;
+      return { text, positions: positionsFor(text, encoding), snippets, say };
+    },
     file: (shelf, path) => workspace.snapshot(shelf.uri(path)),
     shelves: () => workspace.shelves(),
     async analysed(snapshot) {

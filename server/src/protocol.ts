@@ -53,8 +53,10 @@ export const METHODS = {
 export interface StartOptions {
   /** True when the server must read files by `baywright/readFile` and `baywright/listFiles` instead of from disk. */
   readonly filesByClient: boolean;
-  /** Display language of the editor, for messages: `en`, `de`, … */
+  /** Display language of the editor, for messages, where `initialize` does not say it: `en`, `de`, … */
   readonly locale: string;
+  /** True when the editor reads `baywright.json` by its schema: the server then says of an open one only what no schema can. */
+  readonly settingsBySchema?: boolean;
 }
 
 // ---- what a guide is made for

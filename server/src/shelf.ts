@@ -9,6 +9,7 @@ import {
   readSettings,
   SETTINGS_FILE,
   type Settings,
+  type SettingsReading,
 } from '@baywright/language';
 import { pathIn, uriOf } from './uris.js';
 
@@ -18,6 +19,8 @@ export interface Shelf {
   readonly settings: Settings;
   readonly settingsText: string | undefined;
   readonly settingsFindings: readonly Finding[];
+  /** Reads the settings file again: true when it says something else now. One that is being written may be unreadable for a while. */
+  settingsChanged(isOpen: boolean): boolean;
   readonly library: Library;
   /** Library paths of all files, sorted; ignored ones are left out. */
   paths(): readonly string[];
@@ -34,11 +37,9 @@ export interface Texts {
 }
 
 export function openShelf(root: string, texts: Texts, isInner: (uri: string) => boolean): Shelf {
-  const settingsText = texts.get(root + SETTINGS_FILE);
-  const { settings, findings } =
-    settingsText === undefined
-      ? { settings: DEFAULT_SETTINGS, findings: [] }
-      : readSettings(SETTINGS_FILE, settingsText, DIAGNOSTICS);
+  let text = texts.get(root + SETTINGS_FILE);
+  let reading = readingOf(text);
+  const { settings } = reading;
   const isIgnored = globMatcher([...settings.ignore, settings.output, settings.issues]);
   let known: readonly string[] | undefined;
   const paths = (): readonly string[] => {
@@ -54,8 +55,18 @@ export function openShelf(root: string, texts: Texts, isInner: (uri: string) => 
   return {
     root,
     settings,
-    settingsText,
-    settingsFindings: findings,
+    get settingsText() {
+      return text;
+    },
+    get settingsFindings() {
+      return reading.findings;
+    },
+    settingsChanged(isOpen) {
+      text = texts.get(root + SETTINGS_FILE);
+      reading = readingOf(text);
+      const isUnreadable = reading.findings.some((f) => f.code === 'R801');
+      return !(isOpen && isUnreadable) && JSON.stringify(reading.settings) !== JSON.stringify(settings);
+    },
     library,
     paths,
     uri: (path) => uriOf(root, path),
@@ -65,4 +76,10 @@ export function openShelf(root: string, texts: Texts, isInner: (uri: string) => 
       library.changed();
     },
   };
+}
+
+function readingOf(text: string | undefined): SettingsReading {
+  return text === undefined
+    ? { settings: DEFAULT_SETTINGS, findings: [] }
+    : readSettings(SETTINGS_FILE, text, DIAGNOSTICS);
 }

@@ -1,6 +1,7 @@
 // What features see beyond one document: other documents, all libraries, findings, the renderers that the command
 // line lends, and whether the answer is still wanted.
 import type { Analysis, Finding } from '@baywright/language';
+import type { SettingsFile } from './features/settings-file/place.js';
 import type { Renderers } from './renderers.js';
 import type { Shelf } from './shelf.js';
 import type { ClientFacts, Snapshot } from './snapshot.js';
@@ -11,6 +12,8 @@ export interface View {
   /** The server's own words, in the language of the client. */
   readonly say: Texts;
   snapshot(uri: string): Snapshot | undefined;
+  /** A settings file, unless the client reads it by its schema and would have every answer twice. */
+  settingsFile(uri: string): SettingsFile | undefined;
   /** A file of a library, open or not. */
   file(shelf: Shelf, path: string): Snapshot | undefined;
   shelves(): Iterable<Shelf>;

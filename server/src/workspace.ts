@@ -1,6 +1,6 @@
 // The texts the server knows and the libraries they belong to: open documents before files, one shelf for each
 // settings file or folder. All waiting for files happens here, before a feature is asked.
-import type { Analysis } from '@baywright/language';
+import { type Analysis, SETTINGS_FILE } from '@baywright/language';
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
 import { type Files, isOurs } from './files.js';
 import { DEFAULT_OPTIONS, type Options } from './options.js';
@@ -30,6 +30,7 @@ export class Workspace {
     linkTargets: false,
     resolvesEdits: false,
     asksAgain: false,
+    readsSettings: false,
     language: 'en',
   };
   options: Options = DEFAULT_OPTIONS;
@@ -132,7 +133,8 @@ export class Workspace {
       if (text === before) return;
       if (text === undefined) this.#disk.delete(at);
       else this.#disk.set(at, text);
-      if (at.endsWith('/baywright.json')) {
+      if (at.endsWith(`/${SETTINGS_FILE}`)) {
+        if (this.#open.has(at)) return;
         this.#shelves.delete(folderOf(at));
         if (text !== undefined || this.#folders.has(folderOf(at))) this.#addShelf(folderOf(at));
         this.#relist();
@@ -173,6 +175,12 @@ export class Workspace {
       last: () => document?.last,
       made: (analysis) => this.remember(at, analysis),
     });
+  }
+
+  /** Text of a settings file; undefined for every other document. */
+  settingsText(uri: string): string | undefined {
+    const at = normalUri(uri);
+    return at.endsWith(`/${SETTINGS_FILE}`) ? this.#textAt(at) : undefined;
   }
 
   /** Remembers the analysis just made of an open document. */
@@ -270,9 +278,13 @@ export class Workspace {
   }
 
   #changed(uri: string, cameOrWent: boolean): void {
-    if (uri.endsWith('/baywright.json')) {
+    if (uri.endsWith(`/${SETTINGS_FILE}`)) {
       const root = folderOf(uri);
-      if (this.#shelves.has(root)) this.#addShelf(root);
+      const shelf = this.#shelves.get(root);
+      // While it is written most of its texts mean what the one before did: the library is kept as it is then.
+      if (shelf && !shelf.settingsChanged(this.#open.has(uri))) return;
+      if (shelf || this.#textAt(uri) !== undefined) this.#addShelf(root);
+      this.#relist();
       return;
     }
     const place = this.place(uri);

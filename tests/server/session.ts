@@ -48,6 +48,7 @@ export interface SessionOptions {
   readonly settings?: object;
   readonly encodings?: readonly string[];
   readonly locale?: string;
+  readonly initializationOptions?: object;
   /** Names of the folders to open; the whole by default. */
   readonly folders?: readonly string[];
 }
@@ -127,6 +128,7 @@ export async function startSession(options: SessionOptions): Promise<Session> {
   const result = await connection.sendRequest<InitializeResult>('initialize', {
     processId: process.pid,
     rootUri: null,
+    ...(options.initializationOptions ? { initializationOptions: options.initializationOptions } : {}),
     ...(options.locale === undefined ? {} : { locale: options.locale }),
     workspaceFolders: folders,
     capabilities: {

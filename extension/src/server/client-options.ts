@@ -13,6 +13,7 @@ export function clientOptions(log: LogOutputChannel, onDisk: boolean): LanguageC
   const start: StartOptions = {
     filesByClient: !onDisk || folders.some((folder) => folder.uri.scheme !== 'file'),
     locale: env.language,
+    settingsBySchema: true,
   };
   return {
     documentSelector: [{ language: LANGUAGE }],

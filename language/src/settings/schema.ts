@@ -63,11 +63,27 @@ const release = z.strictObject({
     .describe('Months after which a released procedure is due for review.'),
 });
 
+const print = z.strictObject({
+  twoSided: z
+    .boolean()
+    .default(false)
+    .describe(
+      'Guides are printed on both sides of the paper: the binding edge alternates and the record starts on a sheet of its own.',
+    ),
+  safetyColours: z
+    .boolean()
+    .default(false)
+    .describe(
+      'Signal words and signs of protection are in the colours of the safety standards (ANSI Z535, ISO 3864) instead of black.',
+    ),
+});
+
 /** The settings of a library. Every key has a default, so that `{}` and no file at all mean the same. */
 export const settingsSchema = z.strictObject({
   $schema: z.string().optional().describe('The JSON Schema of this file, for editors.'),
   shop: shop.prefault({}).describe('Whose procedures these are.'),
   page: z.enum(['A4', 'Letter']).default('A4').describe('The paper that guides are printed on.'),
+  print: print.prefault({}).describe('How guides are printed.'),
   units: z
     .enum(['as written', 'metric first', 'US first'])
     .default('as written')
@@ -80,7 +96,7 @@ export const settingsSchema = z.strictObject({
   severity: severities
     .default({})
     .describe(
-      'How grave a finding is here, by code ("W201"), name ("long-sentence") or letter ("W"). Errors stay errors.',
+      'How grave a finding is here, by code ("W102"), name ("long-sentence") or letter ("W"). Errors stay errors.',
     ),
   severityFor: z.array(severityFor).default([]).describe('How grave a finding is in some files.'),
   wording: z

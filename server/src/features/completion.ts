@@ -19,6 +19,7 @@ import { statementOffers } from './completion/statement.js';
 import { kindOffers, undeclaredOffers } from './completion/things.js';
 import { documentFeature, libraryFeature } from './feature.js';
 import { thingCard } from './hover/thing.js';
+import { settingsCompletion } from './settings-file/completion.js';
 
 export const completion = documentFeature<CompletionParams>(
   'textDocument/completion',
@@ -30,6 +31,7 @@ export const completion = documentFeature<CompletionParams>(
     const range = snapshot.range(cursor.replaces);
     return { isIncomplete: false, items: offers.map((offer, i) => itemOf(snapshot, offer, range, i)) };
   },
+  settingsCompletion,
 );
 
 const MOST = 400;

@@ -3,6 +3,7 @@
 import type { ServerCapabilities } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
 import type { View } from '../view.js';
+import type { SettingsFile } from './settings-file/place.js';
 
 /** Answers a request about one document, from its snapshot alone. */
 export interface DocumentFeature<Params = never> {
@@ -10,6 +11,8 @@ export interface DocumentFeature<Params = never> {
   readonly method: string;
   readonly capability: Partial<ServerCapabilities>;
   run(snapshot: Snapshot, params: Params, view: View): unknown;
+  /** The same question about a settings file, where it has an answer. */
+  readonly inSettings?: ((file: SettingsFile, params: Params) => unknown) | undefined;
 }
 
 /** Answers a request about all libraries, or about a thing handed out before. */
@@ -26,8 +29,9 @@ export function documentFeature<Params>(
   method: string,
   capability: Partial<ServerCapabilities>,
   run: DocumentFeature<Params>['run'],
+  inSettings?: DocumentFeature<Params>['inSettings'],
 ): DocumentFeature<Params> {
-  return Object.freeze({ about: 'document', method, capability, run });
+  return Object.freeze({ about: 'document', method, capability, run, inSettings });
 }
 
 export function libraryFeature<Params>(

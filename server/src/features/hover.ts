@@ -32,6 +32,7 @@ import { thingCard } from './hover/thing.js';
 import { timeLine } from './hover/time.js';
 import { wearLine } from './hover/wear.js';
 import { measuresOf, otherForm } from './quantities.js';
+import { settingsHover } from './settings-file/hover.js';
 
 export const hover = documentFeature<HoverParams>(
   'textDocument/hover',
@@ -53,6 +54,7 @@ export const hover = documentFeature<HoverParams>(
       ...(found ? { range: snapshot.range(found.span) } : {}),
     };
   },
+  settingsHover,
 );
 
 interface Found {

@@ -67,6 +67,7 @@ export const DE: Texts = {
   lineOnlyFor: 'Die Zeile gilt nur für diese Varianten.',
   existsOnlyOn: 'Das gibt es nur bei diesen Varianten.',
   fromProcedure: 'Die Anweisung, in der der Arbeitsgang steht.',
+  usual: 'üblich',
   belowLimit: 'Der Messwert liegt unter der Grenze.',
   aboveLimit: 'Der Messwert liegt über der Grenze.',
   outsideLimit: 'Der Messwert liegt unter oder über der Grenze.',

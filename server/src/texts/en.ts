@@ -74,6 +74,7 @@ export const EN = {
   lineOnlyFor: 'The line holds for these variants only.',
   existsOnlyOn: 'The thing exists on these variants only.',
   fromProcedure: 'The procedure that has the operation.',
+  usual: 'usual',
   belowLimit: 'The reading is under its limit.',
   aboveLimit: 'The reading is over its limit.',
   outsideLimit: 'The reading is under or over its limit.',

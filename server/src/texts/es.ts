@@ -66,6 +66,7 @@ export const ES: Texts = {
   lineOnlyFor: 'La línea vale solo para estas variantes.',
   existsOnlyOn: 'Solo existe en estas variantes.',
   fromProcedure: 'El procedimiento que tiene la operación.',
+  usual: 'lo usual',
   belowLimit: 'La lectura está por debajo de su límite.',
   aboveLimit: 'La lectura está por encima de su límite.',
   outsideLimit: 'La lectura está por debajo o por encima de su límite.',

@@ -66,6 +66,7 @@ export const FR: Texts = {
   lineOnlyFor: 'La ligne ne vaut que pour ces variantes.',
   existsOnlyOn: 'N’existe que sur ces variantes.',
   fromProcedure: 'La procédure qui contient l’opération.',
+  usual: 'd’usage',
   belowLimit: 'La mesure est sous sa limite.',
   aboveLimit: 'La mesure dépasse sa limite.',
   outsideLimit: 'La mesure est sous sa limite ou la dépasse.',

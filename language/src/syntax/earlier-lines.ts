@@ -1,13 +1,24 @@
 // What the lines of a file said before it was edited: a line that did not change is not read again.
 import type { Place } from './classify.js';
 import type { CodeLine } from './code-line.js';
+import type { FileParts } from './layout.js';
 import { movedFields, movedName, movedToken } from './moved-lines.js';
 import type { ReadLine } from './read-line.js';
+import type { Comment, Line } from './tree.js';
 
 interface Entry {
   readonly line: CodeLine;
   readonly place: Place;
   readonly read: ReadLine;
+}
+
+/** The head of a file that need not be read again. */
+export interface Kept {
+  readonly lines: readonly Line[];
+  readonly comments: readonly Comment[];
+  /** Where it ends, and how many physical lines it has. */
+  readonly end: number;
+  readonly lineCount: number;
 }
 
 /**
@@ -23,9 +34,16 @@ export class EarlierLines {
   private tail = 0;
   private shift = 0;
   private cursor = 0;
+  private lines: readonly Line[] = [];
+  private comments: readonly Comment[] = [];
+  /** Up to where the text had no finding. */
+  private sound = 0;
 
-  /** Called before the lines of a text are asked for, which then come in its order. */
-  begin(text: string): void {
+  /**
+   * Called before the lines of a text are asked for, which then come in its order. Gives the sections at its head that
+   * the edit left as they were: they need not be read at all.
+   */
+  begin(text: string): Kept | undefined {
     const before = this.text;
     const most = Math.min(before.length, text.length);
     let head = 0;
@@ -39,10 +57,44 @@ export class EarlierLines {
     this.head = head;
     this.tail = text.length - same;
     this.shift = text.length - before.length;
-    this.cursor = 0;
     this.text = text;
     this.entries = this.next;
-    this.next = [];
+    const kept = this.keptSections();
+    const end = kept?.end ?? 0;
+    let cursor = 0;
+    while ((this.entries[cursor]?.line.code.start ?? end) < end) cursor += 1;
+    this.cursor = cursor;
+    this.next = this.entries.slice(0, cursor);
+    return kept;
+  }
+
+  /** Called with what was read. */
+  end({ lines, comments, findings }: FileParts): void {
+    this.lines = lines;
+    this.comments = comments;
+    this.sound = Math.min(...findings.slice(0, 1).map(({ span }) => span.start), Number.POSITIVE_INFINITY);
+  }
+
+  /**
+   * A section is over where the next one begins at the left edge. One with a finding, and what follows it, is read
+   * again: findings may hang on what stands above.
+   */
+  private keptSections(): Kept | undefined {
+    let count = 0;
+    let next: Line | undefined;
+    for (const line of this.lines) {
+      if (line.code.end >= this.head || line.indent > 0 || line.start > this.sound) break;
+      next = line;
+      count += 1;
+    }
+    if (next === undefined || count < 2) return undefined;
+    const { start, firstLine } = next;
+    return {
+      lines: this.lines.slice(0, count - 1),
+      comments: this.comments.filter(({ line }) => line < firstLine),
+      end: start,
+      lineCount: firstLine,
+    };
   }
 
   /** The line as it was read before, at its place of now; or as `read` reads it. */

@@ -27,7 +27,6 @@ export interface FileParts {
 
 /** `earlier` holds the lines of the same file before it was edited. */
 export function readFile(text: string, file: string, earlier?: EarlierLines): FileParts {
-  earlier?.begin(text);
   return new Layout(text, file, earlier).read();
 }
 
@@ -45,7 +44,9 @@ interface Pending {
 
 /** Holds the open lines while a file is read from top to bottom. */
 class Layout {
+  /** The lines that are read, and the number of the first. */
   private readonly physical: readonly PhysicalLine[];
+  private readonly first: number;
   private readonly root: OpenLine;
   private readonly open: OpenLine[];
   private readonly lines: Line[] = [];
@@ -59,7 +60,13 @@ class Layout {
     private readonly file: string,
     private readonly earlier: EarlierLines | undefined,
   ) {
-    this.physical = readPhysicalLines(text);
+    const kept = earlier?.begin(text);
+    this.physical = readPhysicalLines(text, kept?.end);
+    this.first = kept?.lineCount ?? 0;
+    if (kept !== undefined) {
+      for (const line of kept.lines) this.lines.push(line);
+      for (const comment of kept.comments) this.comments.push(comment);
+    }
     this.root = {
       node: undefined,
       indent: -1,
@@ -91,12 +98,14 @@ class Layout {
     ])
       this.findings.push(each);
     this.findings.sort((a, b) => a.span.start - b.span.start);
-    return { lines: this.lines, comments: this.comments, findings: this.findings };
+    const parts = { lines: this.lines, comments: this.comments, findings: this.findings };
+    this.earlier?.end(parts);
+    return parts;
   }
 
   private comment(index: number, line: PhysicalLine): void {
     const at = span(line.content, trimEnd(this.text, line.content, line.end));
-    this.comments.push({ ...at, line: index, indent: line.indent });
+    this.comments.push({ ...at, line: this.first + index, indent: line.indent });
     this.pending?.gaps.push(at);
   }
 
@@ -218,8 +227,8 @@ class Layout {
     const own = {
       start: code.start,
       end,
-      firstLine: pending.first,
-      lastLine: pending.last,
+      firstLine: this.first + pending.first,
+      lastLine: this.first + pending.last,
       indent: this.physical[pending.first]?.indent ?? 0,
       depth: parent.node === undefined ? 0 : parent.node.depth + 1,
       code:

@@ -14,10 +14,13 @@ export interface PhysicalLine {
   readonly kind: 'blank' | 'comment' | 'text';
 }
 
-/** Splits a text at LF, CRLF and lone CR; a mark at its start that names its encoding belongs to no line. */
-export function readPhysicalLines(text: string): PhysicalLine[] {
+/**
+ * Splits a text at LF, CRLF and lone CR, from the start of a line on; a mark at the text's start that names its encoding
+ * belongs to no line.
+ */
+export function readPhysicalLines(text: string, from = 0): PhysicalLine[] {
   const lines: PhysicalLine[] = [];
-  let start = text.charCodeAt(0) === 0xfeff ? 1 : 0;
+  let start = from === 0 && text.charCodeAt(0) === 0xfeff ? 1 : from;
   for (;;) {
     let indent = 0;
     let hasTab = false;

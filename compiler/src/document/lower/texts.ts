@@ -1,5 +1,12 @@
 // Writers' prose and titles in the language of the print, with their references to figures filled in.
-import { clausesOf, phraseText, resolve, type SpecNode, type Thing } from '@baywright/language';
+import {
+  clausesOf,
+  type PhraseId,
+  phraseText,
+  resolve,
+  type SpecNode,
+  type Thing,
+} from '@baywright/language';
 import type { Prose } from '../inline.js';
 import { text } from '../inline.js';
 import { readProse } from '../prose.js';
@@ -51,16 +58,19 @@ export function specProse(print: Print, spec: SpecNode, only?: number): Prose {
 
 /** The title of a thing in the language of the print, as it stands in a list. */
 export function titleOf(print: Print, thing: Thing): string {
-  const own: Readonly<Record<string, string>> = {
-    vehicle: phraseText('thing-vehicle', print.language),
-    suspension: phraseText('thing-suspension', print.language),
-    engine: phraseText('thing-engine', print.language),
-    odometer: phraseText('thing-odometer', print.language),
-    codes: phraseText('thing-codes', print.language),
-  };
-  if (thing.kind === 'machine') return own[thing.name] ?? thing.title;
-  return translated(print, thing.file, thing.title);
+  if (thing.kind !== 'machine') return translated(print, thing.file, thing.title);
+  const own = MACHINE_TITLES[thing.name];
+  return own === undefined ? thing.title : phraseText(own, print.language);
 }
+
+/** What every vehicle has without being declared. */
+const MACHINE_TITLES: Readonly<Record<string, PhraseId>> = {
+  vehicle: 'thing-vehicle',
+  suspension: 'thing-suspension',
+  engine: 'thing-engine',
+  odometer: 'thing-odometer',
+  codes: 'thing-codes',
+};
 
 /** The part number that holds on the combinations, `?` for one that is open, undefined where none is written. */
 export function partNumber(print: Print, thing: Thing, within: number): string | undefined {

@@ -84,12 +84,7 @@ export function railed(
   ...children: readonly Markup[]
 ): Markup {
   const names = ['row', name, barred(source), railClass(rail, context)].filter(Boolean).join(' ');
-  return el(
-    'div',
-    { class: names, ...sourceLine(source) },
-    children,
-    saidRevised(source, context),
-  );
+  return el('div', { class: names, ...sourceLine(source) }, children, saidRevised(source, context));
 }
 
 /** The class that draws a change bar. */
@@ -97,15 +92,15 @@ export const barred = ({ revised }: { readonly revised?: boolean }): string => (
 
 /** The bar in words, for readers that do not see it. */
 const saidRevised = ({ revised }: Block | BlockOf<'row'>, { words }: PageContext): Markup | false =>
-  revised === true && el('span', { class: 'unseen' }, words.keyBar);
-/** Attributes of a row of a table: its line of the source, and its change bar. */
-export function rowAttributes(row: { readonly source?: SourceRef; readonly revised?: boolean }): Attributes {
-  return { ...sourceLine(row), ...(row.revised ? { class: 'revised' } : {}) };
-}
-
+  revised === true && el('span', { class: 'unseen' }, ' ', words.keyBar);
 
 export function sourceLine({ source }: { readonly source?: SourceRef }): Record<string, number | string> {
   return source ? { 'data-line': source.line, 'data-file': source.file } : {};
+}
+
+/** Attributes of a row of a table: its line of the source, and its change bar. */
+export function rowAttributes(row: { readonly source?: SourceRef; readonly revised?: boolean }): Attributes {
+  return { ...sourceLine(row), ...(row.revised ? { class: 'revised' } : {}) };
 }
 
 interface FrameParts {
@@ -118,7 +113,13 @@ interface FrameParts {
 function frame(row: BlockOf<'row'> | BlockOf<'stop'>, context: StepContext, parts: FrameParts): Markup {
   const fresh = row.rail.off !== context.last.off;
   context.last.off = row.rail.off;
-  const name = ['row act', parts.name, barred(row), context.depth > 0 && 'nested', railClass(row.rail, context)]
+  const name = [
+    'row act',
+    parts.name,
+    barred(row),
+    context.depth > 0 && 'nested',
+    railClass(row.rail, context),
+  ]
     .filter(Boolean)
     .join(' ');
   const tick = `t-${row.id}`;

@@ -37,7 +37,7 @@ export interface Frame {
 export function drawHtml(frame: Frame): string {
   const { assets, script } = frame;
   const body = join(frame.body);
-  const styles = fontFaces(body.markup, assets) + assets.styles + frame.styles;
+  const fixed = fixedParts(assets, EXTENDED.test(body.markup));
   const page = el(
     'html',
     { lang: frame.language },
@@ -45,12 +45,13 @@ export function drawHtml(frame: Frame): string {
       'head',
       {},
       el('meta', { charset: 'utf-8' }),
-      el('meta', { 'http-equiv': 'Content-Security-Policy', content: policy(styles, script, assets) }),
+      el('meta', { 'http-equiv': 'Content-Security-Policy', content: policy(frame, fixed) }),
       el('meta', { name: 'viewport', content: 'width=device-width, initial-scale=1' }),
       el('meta', { name: 'color-scheme', content: 'light dark' }),
       el('meta', { name: 'generator', content: 'Baywright' }),
       el('title', {}, frame.title),
-      el('style', {}, trusted(styles)),
+      el('style', {}, trusted(fixed.styles)),
+      frame.styles !== '' && el('style', {}, trusted(frame.styles)),
     ),
     el(
       'body',
@@ -75,16 +76,44 @@ function dataText(data: unknown): string {
     .replaceAll('\u2029', '\\u2029');
 }
 
-function policy(styles: string, script: string, { hash }: PageAssets): string {
+function policy({ styles, script, assets }: Frame, fixed: FixedParts): string {
+  const own = styles === '' ? '' : ` 'sha256-${assets.hash(styles)}'`;
   return [
     "default-src 'none'",
     'img-src data:',
     'font-src data:',
-    `style-src 'sha256-${hash(styles)}'`,
-    script === '' ? "script-src 'none'" : `script-src 'sha256-${hash(script)}'`,
+    `style-src 'sha256-${fixed.stylesHash}'${own}`,
+    script === '' ? "script-src 'none'" : `script-src 'sha256-${fixed.hashOf(script)}'`,
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ');
+}
+
+/** What is alike in all pages: type and styles, with their hash, and the hashes of scripts. */
+interface FixedParts {
+  readonly styles: string;
+  readonly stylesHash: string;
+  readonly hashOf: (script: string) => string;
+}
+
+/** Made once for each choice of type: put together for each page, it takes as long as the rest of the page. */
+const made = new WeakMap<PageAssets, Map<boolean, FixedParts>>();
+
+function fixedParts(assets: PageAssets, isExtended: boolean): FixedParts {
+  const both = made.get(assets) ?? new Map<boolean, FixedParts>();
+  made.set(assets, both);
+  const known = both.get(isExtended);
+  if (known) return known;
+  const styles = fontFaces(isExtended, assets) + assets.styles;
+  const hashes = new Map<string, string>();
+  const hashOf = (script: string): string => {
+    const hash = hashes.get(script) ?? assets.hash(script);
+    hashes.set(script, hash);
+    return hash;
+  };
+  const fixed = { styles, stylesHash: assets.hash(styles), hashOf };
+  both.set(isExtended, fixed);
+  return fixed;
 }
 
 /** Latin Extended-A and -B, and what comes with them: another 20 kB, only where the text needs it. */
@@ -92,11 +121,9 @@ const EXTENDED = /[\u0100-\u0130\u0132-\u0151\u0154-\u02BA\u1E00-\u1EFF]/;
 const LATIN =
   'U+0000-00FF,U+0131,U+0152-0153,U+02BB-02BC,U+02C6,U+02DA,U+02DC,U+2000-206F,U+20AC,U+2122,U+2212,U+2215,U+FFFD';
 
-function fontFaces(text: string, assets: PageAssets): string {
+function fontFaces(isExtended: boolean, assets: PageAssets): string {
   const face = (data: string, range: string) =>
     `@font-face{font-family:"Atkinson Hyperlegible Next";font-weight:200 800;font-display:block;src:url(data:font/woff2;base64,${data}) format("woff2");unicode-range:${range}}`;
   const latin = face(assets.latin, LATIN);
-  return EXTENDED.test(text)
-    ? latin + face(assets.latinExtended, 'U+0100-02BA,U+1E00-1EFF,U+20A0-20C0')
-    : latin;
+  return isExtended ? latin + face(assets.latinExtended, 'U+0100-02BA,U+1E00-1EFF,U+20A0-20C0') : latin;
 }

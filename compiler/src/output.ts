@@ -5,8 +5,9 @@ import { pageAssets } from './html/assets.js';
 import { type Library, libraryHtml } from './html/library.js';
 import { pageHtml } from './html/page.js';
 import { isPrintable } from './pdf/coverage.js';
-import { type Engine, openEngine } from './pdf/engine.js';
+import { type Engine, openEngine, TypesetError } from './pdf/engine.js';
 import { EQUIVALENTS } from './pdf/equivalents.js';
+import { damaged, refusedPictures } from './pdf/refused-pictures.js';
 import { printSource } from './pdf/source.js';
 import { DEFAULT_PRINT, type PrintOptions } from './print-options.js';
 
@@ -18,10 +19,10 @@ export interface HtmlOutput {
 /** Makes a document one HTML file that needs no network. The same document and options give the same text. */
 export function renderHtml(
   document: GuideDocument,
-  options: Partial<Pick<PrintOptions, 'print'>> = {},
+  options: Partial<Pick<PrintOptions, 'print' | 'safetyColours'>> = {},
 ): HtmlOutput {
   const { document: clean, findings } = cleanDocument(document, {});
-  return { html: pageHtml(clean, { print: options.print ?? DEFAULT_PRINT.print }, pageAssets()), findings };
+  return { html: pageHtml(clean, { ...DEFAULT_PRINT, ...options }, pageAssets()), findings };
 }
 
 /** Makes the list of a shop's guides one HTML file with search that needs no network. */
@@ -54,12 +55,22 @@ export async function renderPdf(
     equivalents: EQUIVALENTS,
     longestWord: 28,
   });
-  const { pdf, pages } = await typesetter.typeset({
-    ...printSource(clean, chosen),
+  const form = {
     standard: chosen.standard,
     timestamp: chosen.timestamp ?? revisionTime(document.identity.date),
-  });
-  return { pdf, pages, findings };
+  };
+  const source = printSource(clean, chosen);
+  try {
+    const { pdf, pages } = await typesetter.typeset({ ...source, ...form });
+    return { pdf, pages, findings };
+  } catch (error) {
+    const refused =
+      error instanceof TypesetError ? await refusedPictures(clean, source.pictures, typesetter) : [];
+    if (refused.length === 0) throw error;
+    const without = printSource(clean, chosen, new Set(refused.map(({ data }) => data)));
+    const { pdf, pages } = await typesetter.typeset({ ...without, ...form });
+    return { pdf, pages, findings: [...findings, ...refused.map(damaged)] };
+  }
 }
 
 function sharedEngine(): Engine {

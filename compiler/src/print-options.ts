@@ -10,6 +10,8 @@ export interface PrintOptions {
   readonly print: (typeof PRINTS)[number];
   /** One accent colour; black carries all meaning without it. */
   readonly colour: boolean;
+  /** Signal words and signs of protection in the colours of the safety standards. */
+  readonly safetyColours: boolean;
   /** The binding edge alternates, and the record starts on a sheet of its own. */
   readonly twoSided: boolean;
   /** Accessible (PDF/UA-1) unless an archive format is asked for. */
@@ -22,6 +24,7 @@ export const DEFAULT_PRINT: PrintOptions = {
   paper: 'a4',
   print: 'bay',
   colour: false,
+  safetyColours: false,
   twoSided: false,
   standard: 'ua-1',
 };

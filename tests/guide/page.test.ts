@@ -13,6 +13,7 @@ import type { GuideDocument } from '../../compiler/src/document/document.js';
 import { SHEETS } from '../../compiler/src/document/document.js';
 import { renderHtml } from '../../compiler/src/output.js';
 import { JOB_RECORD } from '../../compiler/src/record-schema.js';
+import { SAFETY_COLOURS } from '../../compiler/src/safety-colours.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
 
@@ -165,6 +166,27 @@ describe.for(DOCUMENTS)('%s', ([, document]) => {
       expect(small).toEqual([]);
     });
   });
+});
+
+test('signal words in the colours of the standards can be read', async () => {
+  const contrast = (ground: string, letters: string) => {
+    const light = (colour: string) => {
+      const [r = 0, g = 0, b = 0] = [1, 3, 5]
+        .map((at) => Number.parseInt(colour.slice(at, at + 2), 16) / 255)
+        .map((value) => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4));
+      return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+    };
+    const [a, b] = [light(ground), light(letters)];
+    return (Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05);
+  };
+  for (const { ground, letters } of Object.values(SAFETY_COLOURS))
+    expect(contrast(ground, letters)).toBeGreaterThan(4.5);
+  const plain = renderHtml(everyKind()).html;
+  const coloured = renderHtml(everyKind(), { safetyColours: true }).html;
+  for (const { ground } of Object.values(SAFETY_COLOURS)) {
+    expect(plain).not.toContain(ground);
+    expect(coloured).toContain(`background:${ground}`);
+  }
 });
 
 test('the page lets in nothing from outside', () => {

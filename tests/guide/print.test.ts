@@ -56,6 +56,40 @@ test('a long job is about six pages, and every page says what it is', async () =
   ]);
 });
 
+/** Where the running head of each page begins, in points from the left edge. */
+const headsOf = (pdf: Uint8Array) =>
+  pdfText(pdf, '-bbox')
+    .split('<page ')
+    .slice(1)
+    .map((page) => Number(/<word xMin="([\d.]+)"[^>]*>FH-12</.exec(page)?.[1]));
+
+test('on two-sided paper the binding edge alternates and the record is a sheet of its own', async () => {
+  const { pdf, pages } = await renderPdf(fh12(), { twoSided: true }, engine);
+  const heads = headsOf(pdf);
+  const [odd, even] = [(20 / 25.4) * 72, (12 / 25.4) * 72];
+  expect(heads).toHaveLength(pages);
+  const texts = pdfText(pdf, '-layout').split('\f');
+  heads.forEach((x, i) => {
+    if (texts[i]?.includes('FH-12')) expect(x).toBeCloseTo(i % 2 === 0 ? odd : even, 0);
+  });
+  expect(texts.findIndex((text) => text.includes('tear off')) % 2).toBe(0);
+  expect(pdfDamage(pdf)).toBe('');
+});
+
+test('on one-sided paper every page is bound at the left', async () => {
+  const { pdf } = await renderPdf(fh12(), {}, engine);
+  for (const x of headsOf(pdf)) expect(x).toBeCloseTo((20 / 25.4) * 72, 0);
+});
+
+test('signal words are black and white unless the colours of the standards are asked for', async () => {
+  const red = /0\.74\d* 0\.11\d* 0\.14\d* scn?/;
+  const black = pdfObjects((await renderPdf(everyKind(), {}, engine)).pdf);
+  expect(black).not.toMatch(red);
+  const coloured = (await renderPdf(everyKind(), { safetyColours: true }, engine)).pdf;
+  expect(pdfObjects(coloured)).toMatch(red);
+  expect(pdfText(coloured)).toBe(pdfText((await renderPdf(everyKind(), {}, engine)).pdf));
+});
+
 test('a released guide is not marked as a draft', async () => {
   const { pdf } = await renderPdf(everyKind(), {}, engine);
   expect(letters(pdf)).not.toContain('DRAFT');

@@ -17,15 +17,17 @@ export function guideRenderers(shell: Shell, canMakePdf: boolean): Renderers {
     canMakePdf,
     async preview(source, kind, options) {
       const { renderHtml } = await import('../output.js');
-      return forCursor(renderHtml(await sheet(shell, source, kind, options)).html, source);
+      const document = await sheet(shell, source, kind, options);
+      return forCursor(renderHtml(document, source.settings.print).html, source);
     },
     async print(source, { kind, options, format }) {
       const { renderHtml, renderPdf } = await import('../output.js');
       const paper = (options.pageSize ?? source.settings.page) === 'Letter' ? 'letter' : 'a4';
       try {
         const document = await sheet(shell, source, kind, options);
-        const pdf = format === 'pdf' ? await renderPdf(document, { paper }) : undefined;
-        const data = pdf?.pdf ?? renderHtml(document).html;
+        const pdf =
+          format === 'pdf' ? await renderPdf(document, { paper, ...source.settings.print }) : undefined;
+        const data = pdf?.pdf ?? renderHtml(document, source.settings.print).html;
         const file = keep(shell, source, sheetName(source, kind, options, format), data);
         return { made: true, file, ...(pdf ? { pages: pdf.pages } : {}) };
       } catch (error) {

@@ -1,4 +1,5 @@
 // A picture of a guide, read, checked and cleaned: the bytes go into the page as they are.
+import type { SourceRef } from './inline.js';
 
 export type PictureType = 'png' | 'jpeg' | 'webp' | 'svg';
 
@@ -11,4 +12,7 @@ export interface Picture {
   /** What it shows, in words. */
   readonly alt: string;
   readonly caption?: string;
+  /** The file as it was named, and the line that names it. */
+  readonly name?: string;
+  readonly source?: SourceRef;
 }

@@ -2,6 +2,7 @@
 import { imageSize } from 'image-size';
 import { cleanSvg } from './clean-svg.js';
 import type { Picture, PictureType } from './picture.js';
+import { isWhole } from './whole-picture.js';
 
 export type ReadPicture =
   | { readonly picture: Picture; readonly warning?: string }
@@ -19,6 +20,8 @@ export function readPicture(data: Uint8Array, alt: string, caption?: string): Re
   if (!type) return { problem: 'is not a PNG, JPEG, WebP or SVG picture' };
   if (type !== 'svg') {
     const size = sizeOf(data);
+    if (size && !isWhole(type, data))
+      return { problem: 'is damaged: the file is not whole; copy or save it again' };
     return size
       ? { picture: { type, data, ...size, ...words } }
       : { problem: 'is damaged: its size cannot be read' };

@@ -55,6 +55,7 @@ const PHRASE_OF: Readonly<Record<Exclude<WordKey, 'beforeYouStart'>, PhraseId | 
   timesDone: 'times-done',
   marginNotes: 'margin-notes',
   openQuestion: 'open-question',
+  pictureLost: 'picture-lost',
   times: 'times',
   recordReadings: 'record-readings',
   recordTorques: 'torques',

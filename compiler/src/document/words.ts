@@ -57,6 +57,7 @@ export const WORD_KEYS = [
   'timesDone',
   'marginNotes',
   'openQuestion',
+  'pictureLost',
   'times',
   // Record, card, off now
   'recordReadings',

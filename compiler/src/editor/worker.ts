@@ -1,5 +1,7 @@
 // The language server in a web worker of a browser, with what makes HTML guides. There is no PDF engine and no disk:
 // a guide is handed over for the client to save, and nothing is signed or issued.
+
+import type { GuideSource } from '@baywright/server';
 import { type Renderers, registerRenderers, startWorkerServer } from '@baywright/server/worker';
 import { sha256 } from '@noble/hashes/sha2';
 import { cleanDocument } from '../document/clean.js';
@@ -17,14 +19,14 @@ const assets = assetsFrom(bundled, bundled, (text) => base64(sha256(new TextEnco
 const renderers: Renderers = {
   canMakePdf: false,
   preview: async (source, kind, options) =>
-    forCursor(html(await sheetByClient(source, kind, options)), source),
+    forCursor(html(await sheetByClient(source, kind, options), source), source),
   print: async (source, { kind, options, format }) => {
     if (format === 'pdf')
       return {
         made: false,
         reason: 'PDF guides are made on a computer, not in the browser. HTML guides are.',
       };
-    const text = html(await sheetByClient(source, kind, options));
+    const text = html(await sheetByClient(source, kind, options), source);
     const file = {
       name: sheetName(source, kind, options, format),
       base64: base64(new TextEncoder().encode(text)),
@@ -36,8 +38,8 @@ const renderers: Renderers = {
 registerRenderers(renderers);
 startWorkerServer();
 
-function html(document: GuideDocument): string {
-  return pageHtml(cleanDocument(document, {}).document, { print: DEFAULT_PRINT.print }, assets);
+function html(document: GuideDocument, { settings }: GuideSource): string {
+  return pageHtml(cleanDocument(document, {}).document, { ...DEFAULT_PRINT, ...settings.print }, assets);
 }
 
 function bundled(name: string): string {

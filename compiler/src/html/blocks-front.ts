@@ -78,11 +78,11 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
       el('h1', {}, block.title),
       block.lead && el('p', { class: 'applies' }, proseMarkup(block.lead)),
     ),
-  dangers: (block) =>
+  dangers: (block, context) =>
     titled(
       block.title,
       block.rows.map(({ signal, word, body, where }) =>
-        panelMarkup(signal, word, proseMarkup(body), proseMarkup(where)),
+        panelMarkup(signal, word, context, proseMarkup(body), proseMarkup(where)),
       ),
     ),
   needs: (block, context) => (block.layout === 'list' ? needList(block, context) : pullList(block, context)),

@@ -7,6 +7,7 @@ import {
   walkBlocks,
 } from '../document/blocks.js';
 import { protectionDrawing } from '../document/drawing/symbols.js';
+import { MANDATORY_INKS } from '../safety-colours.js';
 import { besideMarkup, pictureMarkup } from './beside.js';
 import { FRONT } from './blocks-front.js';
 import { RECORD } from './blocks-record.js';
@@ -60,7 +61,7 @@ const BLOCKS: BlockRenderers<Markup, StepContext> = {
       context,
       'aside',
       block,
-      panelMarkup(block.signal, block.word, proseMarkup(block.body)),
+      panelMarkup(block.signal, block.word, context, proseMarkup(block.body)),
     ),
   wear: (block, context) =>
     railed(
@@ -73,7 +74,12 @@ const BLOCKS: BlockRenderers<Markup, StepContext> = {
         'ul',
         { role: 'list' },
         block.signs.map(({ sign, label }) =>
-          el('li', {}, drawn(protectionDrawing(sign, PAGE_INKS), 'sign'), label),
+          el(
+            'li',
+            {},
+            drawn(protectionDrawing(sign, context.safetyColours ? MANDATORY_INKS : PAGE_INKS), 'sign'),
+            label,
+          ),
         ),
       ),
     ),

@@ -8,6 +8,7 @@ export interface PageContext {
   readonly words: Words;
   readonly title: string;
   readonly training: boolean;
+  readonly safetyColours: boolean;
   /** Rail states met so far, for the style sheet. */
   readonly rails: Set<string>;
   /** The widest rail so far: things off and things loose stand beside each other. */

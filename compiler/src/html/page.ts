@@ -8,10 +8,12 @@ import { type PageContext, railStyles } from './context.js';
 import { drawHtml, type PageAssets } from './frame.js';
 import { el, join, type Markup } from './markup.js';
 import { pageData } from './page-data.js';
+import { safetyStyles } from './signal.js';
 
 export interface PageOptions {
   /** `training` tells why; `bay` and `walk` do not differ on the page. */
   readonly print: 'bay' | 'training' | 'walk';
+  readonly safetyColours: boolean;
 }
 
 export function pageHtml(document: GuideDocument, options: PageOptions, assets: PageAssets): string {
@@ -21,6 +23,7 @@ export function pageHtml(document: GuideDocument, options: PageOptions, assets: 
     words,
     title: identity.title.trim() || identity.number,
     training: options.print !== 'bay',
+    safetyColours: options.safetyColours,
     rails: new Set(),
     widest: { rail: 0 },
     level: document.sheet === 'guide' ? 3 : 2,
@@ -41,7 +44,7 @@ export function pageHtml(document: GuideDocument, options: PageOptions, assets: 
       el('div', { class: 'wrap' }, contents(context), main, document.sheet === 'guide' && stateList(context)),
     ],
     standing: document.standing,
-    styles: railStyles(context),
+    styles: railStyles(context) + (options.safetyColours ? safetyStyles() : ''),
     script: live ? assets.script : '',
     data: pageData(document),
     assets,

@@ -32,15 +32,14 @@ export function orderArgument(order: OrderDiagram | undefined, floor: number): A
 
 /** A picture as large as fits, in millimetres, without changing its shape. */
 export function pictureCode(picture: Picture, width: number, height: number, context: PrintContext): Raw {
+  const path = context.addPicture(picture);
+  if (path === undefined) {
+    const file = picture.name ?? picture.alt;
+    return call('lost-photo', [say(context.words.pictureLost, { file }), picture.alt]);
+  }
   const scale = Math.min(width / picture.width, height / picture.height);
   const size = (length: number) => Math.round(length * scale * 100) / 100;
-  return call('photo', [
-    context.addPicture(picture),
-    picture.alt,
-    picture.caption,
-    size(picture.width),
-    size(picture.height),
-  ]);
+  return call('photo', [path, picture.alt, picture.caption, size(picture.width), size(picture.height)]);
 }
 
 /** One stage of a torque as the template's record of label, value, unit and other system. */

@@ -44,13 +44,13 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pr
       'code-alt': say(words.codeAlt, { text: block.code }),
     }),
   heading: (block) => call('lead', [block.title, optional(block.lead)]),
-  dangers: (block) =>
+  dangers: (block, context) =>
     call('dangers', [
       block.title,
       ...block.rows.map(({ signal, word, body, where }) => ({
         kind: signal,
         word,
-        triangle: triangle(signal),
+        triangle: triangle(signal, context),
         body: proseCode(body),
         where: proseCode(where),
       })),

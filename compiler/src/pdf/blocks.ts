@@ -3,6 +3,7 @@ import { type Block, type BlockOf, type BlockRenderers, type Rail, renderBlock }
 import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
 import { protectionDrawing } from '../document/drawing/symbols.js';
 import type { Prose } from '../document/inline.js';
+import { MANDATORY_INKS } from '../safety-colours.js';
 import { pictureCode } from './beside.js';
 import { FRONT, type FrontKind } from './blocks-front.js';
 import { RECORD, type RecordKind } from './blocks-record.js';
@@ -34,7 +35,6 @@ const piecesOf = (items: readonly Block[], context: PieceContext): readonly Piec
     return item.revised ? withBar(pieces) : pieces;
   });
 
-const one = (piece: Exclude<Piece['piece'], 'row'>, code: Raw): readonly Piece[] => [{ piece, code }];
 /** Rows and steps draw their own bar; of everything else, and of a branch its heading, the first piece gets it. */
 function withBar([first, ...rest]: readonly Piece[]): readonly Piece[] {
   if (!first) return [];
@@ -42,6 +42,7 @@ function withBar([first, ...rest]: readonly Piece[]): readonly Piece[] {
   return isOwn ? [first, ...rest] : [{ ...first, code: call('barred', [first.code]) }, ...rest];
 }
 
+const one = (piece: Exclude<Piece['piece'], 'row'>, code: Raw): readonly Piece[] => [{ piece, code }];
 
 const remark = (rail: Rail, label: string | undefined, body: Prose) =>
   call('remark', [railArgument(rail), label, proseCode(body)]);
@@ -64,15 +65,15 @@ const STEPS: Pick<BlockRenderers<readonly Piece[], PieceContext>, StepKind> = {
   step: (block, context) => one('alone', stepCode(block, context)),
   row: (block, context) => [rowPiece(block, context)],
   stop: (block, context) => [stopPiece(block, context)],
-  panel: ({ rail, signal, word, body }) =>
+  panel: ({ rail, signal, word, body }, context) =>
     one(
       'with next',
       call('railed', [
         railArgument(rail),
-        call('signal', [signal, word, triangle(signal), proseCode(body)], { long: isLong([body]) }),
+        call('signal', [signal, word, triangle(signal, context), proseCode(body)], { long: isLong([body]) }),
       ]),
     ),
-  wear: (block) =>
+  wear: (block, { safetyColours }) =>
     one(
       'with next',
       call('railed', [
@@ -80,7 +81,7 @@ const STEPS: Pick<BlockRenderers<readonly Piece[], PieceContext>, StepKind> = {
         call(
           'wear',
           block.signs.map(({ sign, label }) => ({
-            source: asSvg(protectionDrawing(sign, PRINT_INKS)),
+            source: asSvg(protectionDrawing(sign, safetyColours ? MANDATORY_INKS : PRINT_INKS)),
             label,
           })),
         ),

@@ -8,6 +8,7 @@ export interface PrintContext {
   readonly title: string;
   /** A training print tells why. */
   readonly training: boolean;
-  /** Registers the picture's bytes and gives the path that the source names. */
-  readonly addPicture: (picture: Picture) => string;
+  readonly safetyColours: boolean;
+  /** Registers the picture's bytes and gives the path that the source names; none for one that cannot be set. */
+  readonly addPicture: (picture: Picture) => string | undefined;
 }

@@ -7,6 +7,7 @@ import { plain } from '../document/inline.js';
 import type { Picture } from '../document/picture.js';
 import { revisionText } from '../document/revision.js';
 import type { PrintOptions } from '../print-options.js';
+import { SAFETY_COLOURS } from '../safety-colours.js';
 import type { PrintContext } from './context.js';
 import { pageCalls } from './pages.js';
 
@@ -19,14 +20,20 @@ export interface PrintSource {
 
 export const TEMPLATES = ['base', 'page', 'step', 'front', 'flow', 'record'] as const;
 
-export function printSource(document: GuideDocument, options: PrintOptions): PrintSource {
+/** `refused` are the pictures that the typesetter cannot read: a note stands in their place. */
+export function printSource(
+  document: GuideDocument,
+  options: PrintOptions,
+  refused: ReadonlySet<Uint8Array> = new Set(),
+): PrintSource {
   const pictures: { path: string; data: Uint8Array }[] = [];
   const { identity } = document;
   const context: PrintContext = {
     words: document.words,
     title: identity.title.trim() || identity.number,
     training: options.print !== 'bay',
-    addPicture: (picture) => addPicture(pictures, picture),
+    safetyColours: options.safetyColours,
+    addPicture: (picture) => (refused.has(picture.data) ? undefined : addPicture(pictures, picture)),
   };
   const imports = TEMPLATES.map((name) => `#import "/pdf/${name}.typ": *`).join('\n');
   return {
@@ -82,6 +89,7 @@ function settings(document: GuideDocument, options: PrintOptions) {
     'two-sided': options.twoSided,
     'number-length': numberLength(document.blocks),
     colour: options.colour,
+    'safety-colours': options.safetyColours ? SAFETY_COLOURS : null,
     print: options.print,
   };
 }

@@ -30,6 +30,14 @@ export const OPTIONS = {
   ),
   language: list('--language <code>', 'en, es, fr or de; the languages of baywright.json where not given'),
   colour: flag('--colour', 'one accent colour in print; black carries all meaning without it'),
+  safetyColours: flag(
+    '--safety-colours',
+    'signal words in the colours of the safety standards; baywright.json can switch them on for good',
+  ),
+  twoSided: flag(
+    '--two-sided',
+    'for paper printed on both sides: the binding edge alternates, the record is a sheet of its own',
+  ),
   json: flag('--json', 'say what was made as JSON'),
 };
 export type Options = OptionValues<typeof OPTIONS>;
@@ -47,6 +55,8 @@ export const USUAL: Options = {
   print: OPTIONS.print.usual,
   language: [],
   colour: false,
+  safetyColours: false,
+  twoSided: false,
   json: false,
 };
 
@@ -92,6 +102,8 @@ export function wantedOf(
           paper: page === 'A4' ? 'a4' : 'letter',
           print: options.print,
           colour: options.colour,
+          safetyColours: options.safetyColours || settings.print.safetyColours,
+          twoSided: options.twoSided || settings.print.twoSided,
           ...(timestamp === undefined ? {} : { timestamp }),
         },
       },

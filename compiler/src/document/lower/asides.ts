@@ -3,6 +3,7 @@ import { type Line, phraseText, resolvePath, SIGNAL_WORDS, type Thing } from '@b
 import type { Beside } from '../beside.js';
 import type { Block } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
+import type { Picture } from '../picture.js';
 import { readPicture } from '../read-picture.js';
 import { figureOf } from './measures.js';
 import { capitalFirst } from './names.js';
@@ -44,36 +45,38 @@ export function lowerNote(walk: Walk, line: Of<'text'>, place: Place, out: Out):
 }
 
 export function lowerPicture(walk: Walk, line: Of<'picture'>, place: Place, out: Out): void {
-  const beside = pictureBeside(walk.print, line, place);
-  if (beside?.kind !== 'picture') return;
-  out.push({
-    kind: 'figure',
-    picture: beside.picture,
-    rail: railNow(walk),
-    ...located(walk.print, place, line),
-  });
+  const found = pictureAt(walk.print, line, place);
+  if (!found) return;
+  const where = { rail: railNow(walk), ...located(walk.print, place, line) };
+  out.push(
+    'picture' in found
+      ? { kind: 'figure', picture: found.picture, ...where }
+      : { kind: 'note', body: found.lost, ...where },
+  );
 }
 
-/** A picture for the side of a row; undefined, with a finding, where its file is no picture. */
-export function pictureBeside(print: Print, line: Of<'picture'>, place: Place): Beside | undefined {
+/** The picture of a line; or, with a finding, what stands in its place where its file is no picture. */
+function pictureAt(
+  print: Print,
+  line: Of<'picture'>,
+  place: Place,
+): { readonly picture: Picture } | { readonly lost: Prose } | undefined {
   const { path } = line;
   if (!path || path.hole) return undefined;
   const found = resolvePath(place.scope.file.path, path.text);
   const bytes = found === undefined ? undefined : print.shelf.bytes(found);
   const caption = plain(written(print, place.scope.file.path, line.prose?.text ?? ''));
   const source = sourceOf(print, place.scope.file.path, line.start);
-  if (!bytes) {
-    print.findings.push({ message: `The picture “${path.text}” is not there`, ...source });
-    return undefined;
-  }
+  const lost = (problem: string) => {
+    print.findings.push({ message: `The picture “${path.text}” ${problem}`, ...source });
+    return { lost: [text(phraseText('picture-lost', print.language, { file: path.text }))] };
+  };
+  if (!bytes) return lost('is not there');
   const read = readPicture(bytes, caption === '' ? path.text : caption, caption === '' ? undefined : caption);
-  if ('problem' in read) {
-    print.findings.push({ message: `The picture “${path.text}” ${read.problem}`, ...source });
-    return undefined;
-  }
+  if ('problem' in read) return lost(read.problem);
   if (read.warning !== undefined)
     print.findings.push({ message: `The picture “${path.text}” ${read.warning}`, ...source });
-  return { kind: 'picture', picture: read.picture };
+  return { picture: { ...read.picture, name: path.text, ...(source ? { source } : {}) } };
 }
 
 /** `Film hub.mp4 at 5 min 36 s: …` */
@@ -110,8 +113,9 @@ export function underOf(print: Print, lines: readonly Line[], place: Place): Und
   for (const line of lines) {
     const said = written(print, place.scope.file.path, line.prose?.text ?? '');
     if (line.kind === 'picture') {
-      const beside = pictureBeside(print, line, place);
-      if (beside) under.beside.push(beside);
+      const found = pictureAt(print, line, place);
+      if (found && 'picture' in found) under.beside.push({ kind: 'picture', picture: found.picture });
+      else if (found) under.notes.push(found.lost);
     } else if (line.kind === 'clip') under.notes.push(clipProse(print, line, place));
     else if (line.kind === 'text' && said.length > 0) {
       if (line.word === 'because') under.reasons.push(said);

@@ -227,7 +227,20 @@ M-2 Door mirror, paint: revision 1 → 2; pull bay 1
 Revision line for all 2: Mirror bolts: torque 9 N·m → 10 N·m.
 Slip: slip.html
 `);
-    expect(String(files.get('slip.html'))).toContain('<td>M-1</td>');
+    expect(String(files.get('slip.html'))).toContain('>M-1</td>');
+  }, 30_000);
+
+  it('the sheets of the office are in the language of the shop', async () => {
+    const settings = String(SHOP['baywright.json']).replace('{', '{ "languages": ["de"],');
+    const german = { ...SHOP, 'baywright.json': settings };
+    const first = await baywright('issue', { files: german });
+    const slip = await baywright('reissue --slip slip.html', raise(first));
+    expect(String(slip.files.get('slip.html'))).toContain('Diese Anleitungen einziehen');
+    const list = await baywright('master-list --format html --out list.html', raise(first));
+    const page = String(list.files.get('list.html'));
+    expect(page).toContain('<html lang="de">');
+    expect(page).toContain('Liste der gültigen Anleitungen');
+    expect(page).toContain('>seither geändert</td>');
   }, 30_000);
 
   it('--write puts the line into each and makes it a draft again', async () => {

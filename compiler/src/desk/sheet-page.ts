@@ -1,5 +1,5 @@
 // A sheet for the office wall or the bay: a title, some words, a table. One HTML file that needs no network.
-import { phrase } from '@baywright/language';
+import { type Language, phrase } from '@baywright/language';
 import { wordsOf } from '../document/words-of.js';
 import { pageAssets } from '../html/assets.js';
 import { drawHtml } from '../html/frame.js';
@@ -7,6 +7,8 @@ import { type Child, el } from '../html/markup.js';
 import { table, tr } from '../html/table.js';
 
 export interface Sheet {
+  /** Of the words around it: the caller says title, lead and columns in it. */
+  readonly language: Language;
   readonly title: string;
   readonly shop: string;
   readonly lead: readonly string[];
@@ -14,7 +16,7 @@ export interface Sheet {
   readonly rows: readonly (readonly Child[])[];
 }
 
-export function sheetPage({ title, shop, lead, columns, rows }: Sheet): string {
+export function sheetPage({ language, title, shop, lead, columns, rows }: Sheet): string {
   const main = el(
     'main',
     { id: 'main', class: 'library' },
@@ -32,12 +34,12 @@ export function sheetPage({ title, shop, lead, columns, rows }: Sheet): string {
     ),
   );
   return drawHtml({
-    language: 'en',
+    language,
     title,
-    words: wordsOf('en'),
+    words: wordsOf(language),
     name: 'library',
     body: [main],
-    standing: phrase('standing-statement', 'en'),
+    standing: phrase('standing-statement', language),
     styles: '',
     script: '',
     data: undefined,

@@ -1,5 +1,5 @@
 // `baywright master-list`: the current revision of every guide.
-import { changeSummary } from '@baywright/language';
+import { changeSummary, type PhraseId, phrase, phraseText } from '@baywright/language';
 import { csvText } from '../../desk/csv.js';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { type MasterRow, masterList } from '../../desk/master-list.js';
@@ -7,6 +7,27 @@ import { choice, defineCommand, text } from '../command.js';
 import { relativeTo } from '../paths.js';
 
 const COLUMNS = ['Number', 'Title', 'Issued', 'Day', 'By', 'Copies', 'State', 'Since then', 'File'] as const;
+
+/** The same columns on the sheet, in the language of the shop. */
+const SHEET_COLUMNS = [
+  'number',
+  'title-head',
+  'issued-head',
+  'date',
+  'by-head',
+  'copies-head',
+  'state-head',
+  'since-head',
+  'file-head',
+] as const satisfies readonly PhraseId[];
+
+const STATE_WORDS: Readonly<Record<MasterRow['state'], PhraseId>> = {
+  'never issued': 'state-never',
+  current: 'state-current',
+  changed: 'state-changed',
+  withdrawn: 'state-withdrawn',
+  'file is gone': 'state-gone',
+};
 
 export default defineCommand({
   name: 'master-list',
@@ -38,19 +59,22 @@ The exit code is 0, whatever the list says.`,
     });
     const data = async (): Promise<string> => {
       if (format === 'json') return `${JSON.stringify(rows.map(asData), undefined, 2)}\n`;
-      if (format === 'csv') return csvText(COLUMNS, rows.map(cells));
+      if (format === 'csv')
+        return csvText(
+          COLUMNS,
+          rows.map((row) => cells(row, row.state)),
+        );
       if (format === 'html') {
         const { sheetPage } = await import('../../desk/sheet-page.js');
-        const shop = shelvesHere(shell, paths)[0]?.settings.shop.name ?? '';
-        const lead = [
-          `As of ${shell.now().toISOString().slice(0, 10)}. A print with another revision is out of date.`,
-        ];
+        const settings = shelvesHere(shell, paths)[0]?.settings;
+        const language = settings?.languages[0] ?? 'en';
         return sheetPage({
-          title: 'Master list of guides',
-          shop,
-          lead,
-          columns: COLUMNS,
-          rows: rows.map(cells),
+          language,
+          title: phrase('master-title', language),
+          shop: settings?.shop.name ?? '',
+          lead: [phraseText('master-lead', language, { day: shell.now().toISOString().slice(0, 10) })],
+          columns: SHEET_COLUMNS.map((id) => phrase(id, language)),
+          rows: rows.map((row) => cells(row, phrase(STATE_WORDS[row.state], language))),
         });
       }
       return table(rows, paint.bold);
@@ -66,7 +90,7 @@ The exit code is 0, whatever the list says.`,
   },
 });
 
-function cells({ number, title, issue, state, changes, file }: MasterRow): string[] {
+function cells({ number, title, issue, changes, file }: MasterRow, state: string): string[] {
   const record = issue?.record;
   return [
     number,

@@ -1,5 +1,5 @@
 // `baywright reissue`: what a change in the library asks of the guides in the workshop.
-import { changeText } from '@baywright/language';
+import { changeText, type PhraseId, phrase, phraseText, type Settings } from '@baywright/language';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { masterList } from '../../desk/master-list.js';
 import { commonLine, guidesToReissue, type Reissue, withRevision } from '../../desk/reissue.js';
@@ -53,7 +53,7 @@ A slip says which printed copies to pull. The exit code is 1 when there are guid
     if (write) writeLines(context, guides, day, line);
     if (slip !== undefined) {
       const file = shell.resolve(slip);
-      shell.write(file, await slipPage(guides, shelves[0]?.settings.shop.name ?? '', day));
+      shell.write(file, await slipPage(guides, shelves[0]?.settings, day));
       shell.out.write(`Slip: ${relativeTo(shell.folder, file)}\n`);
     }
     return 1;
@@ -85,15 +85,30 @@ function writeLines({ shell }: Context, guides: readonly Reissue[], day: string,
   shell.out.write(`${plural(open.length, 'procedure')} changed; sign and issue them when they are proved.\n`);
 }
 
-async function slipPage(guides: readonly Reissue[], shop: string, day: string): Promise<string> {
+const SLIP_COLUMNS = [
+  'done-head',
+  'number',
+  'title-head',
+  'pull-revision',
+  'of-head',
+  'copies-at',
+  'what-changed',
+] as const satisfies readonly PhraseId[];
+
+/** The slip is in the language of the shop. */
+async function slipPage(
+  guides: readonly Reissue[],
+  settings: Settings | undefined,
+  day: string,
+): Promise<string> {
   const { sheetPage } = await import('../../desk/sheet-page.js');
+  const language = settings?.languages[0] ?? 'en';
   return sheetPage({
-    title: 'Pull these guides',
-    shop,
-    lead: [
-      `${day}. Take every copy of the revisions below out of use and tick it off. The new issue follows.`,
-    ],
-    columns: ['Done', 'Number', 'Title', 'Pull revision', 'Of', 'Copies at', 'What changed'],
+    language,
+    title: phrase('pull-these', language),
+    shop: settings?.shop.name ?? '',
+    lead: [phraseText('pull-lead', language, { day })],
+    columns: SLIP_COLUMNS.map((id) => phrase(id, language)),
     rows: guides.map(({ row }) => {
       const held = row.issue?.record;
       const changes = row.changes.slice(0, MOST_SHOWN).map(changeText).join('; ');

@@ -22,7 +22,7 @@ export const DE: PhraseTable = {
   'both-sides': 'Beide Seiten',
   sources: 'Quellen',
   revisions: 'Änderungsstand',
-  'standing-statement': 'Örtliche Vorschriften, Herstellerangaben und zugelassene Fachpraxis gehen vor.',
+  'standing-statement': 'Vorschriften, Herstellerangaben und Fachpraxis gehen vor.',
   // Head and foot of a page
   'page-of': 'Seite {page} von {pages}',
   revision: 'Revision {number}',
@@ -85,9 +85,9 @@ export const DE: PhraseTable = {
   never: 'Niemals: {action}',
   'never-while': 'Niemals: {action} (solange {state})',
   'fit-within': 'Fuge innerhalb von {time} ab {from} schließen[: bis {line}]',
-  'torque-after': 'Kein Enddrehmoment, bevor seit {from} {time} vergangen sind[: nicht vor {line}]',
-  'fill-after': 'Nicht befüllen, bevor seit {from} {time} vergangen sind[: nicht vor {line}]',
-  'run-after': 'Nicht laufen lassen oder fahren, bevor seit {from} {time} vergangen sind[: nicht vor {line}]',
+  'torque-after': 'Kein Enddrehmoment, bevor {time} seit {from} vergangen sind[: nicht vor {line}]',
+  'fill-after': 'Nicht befüllen, bevor {time} seit {from} vergangen sind[: nicht vor {line}]',
+  'run-after': 'Nicht laufen lassen oder fahren, bevor {time} seit {from} vergangen sind[: nicht vor {line}]',
   settle: '{time} ruhen lassen',
   // Torque and heads
   torque: 'Drehmoment',

@@ -22,8 +22,7 @@ export const ES: PhraseTable = {
   'both-sides': 'Ambos lados',
   sources: 'Fuentes',
   revisions: 'Revisiones',
-  'standing-statement':
-    'Las normas locales, los datos del fabricante y la práctica autorizada tienen prioridad.',
+  'standing-statement': 'Las normas locales, los datos del fabricante y la práctica autorizada priman.',
   // Head and foot of a page
   'page-of': 'Página {page} de {pages}',
   revision: 'Revisión {number}',

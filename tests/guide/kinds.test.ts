@@ -14,6 +14,7 @@ test('the examples hold every kind of block', () => {
   expect([...new Set(blocks.map(({ kind }) => kind))].sort()).toEqual([
     'banner',
     'branch',
+    'clip',
     'dangers',
     'fields',
     'figure',

@@ -53,11 +53,13 @@ export interface LowerOptions extends Partial<GuideChoice> {
   readonly settings?: Partial<Settings>;
   readonly translations?: ReadonlyMap<string, string>;
   readonly issued?: NonNullable<GuideShelf['issued']>;
+  /** Pictures and films by path. */
+  readonly bytes?: Readonly<Record<string, Uint8Array>>;
 }
 
 /** The procedure stands in `main.bay` and may `use "catalogue.bay"`. */
 export function lower(text: string, options: LowerOptions = {}): Lowered {
-  const { files = {}, settings: own, translations, issued, ...choice } = options;
+  const { files = {}, settings: own, translations, issued, bytes = {}, ...choice } = options;
   const all: Readonly<Record<string, string>> = { 'catalogue.bay': CATALOGUE, ...files, 'main.bay': text };
   const settings = { ...DEFAULT_SETTINGS, ...own };
   const library = createLibrary({ read: (path) => all[path], list: () => Object.keys(all) }, settings);
@@ -68,7 +70,7 @@ export function lower(text: string, options: LowerOptions = {}): Lowered {
     { sheet: 'guide', option: {}, units: settings.units, language: 'en', ...choice },
     {
       settings,
-      bytes: () => undefined,
+      bytes: (path) => bytes[path],
       ...(translations ? { translations: () => translations } : {}),
       ...(issued ? { issued } : {}),
     },
@@ -108,6 +110,7 @@ function linesOf(document: GuideDocument): string[] {
       case 'repeat':
         return [`> ${plain(block.heading)}`];
       case 'tally':
+      case 'clip':
       case 'note':
         return [plain(block.body).trim()];
       default:

@@ -583,6 +583,31 @@ preparation
   expect(document.bans).toMatchObject([{ fromRow: 'r1-1', untilRow: 'r1-3' }]);
 });
 
+it('has a film in the page where it is small enough, and its words in any case', () => {
+  const text = `${HEAD}
+removal
+  step: Off
+    clip "key.webm" at 2 s: The key pushes the clip aside.
+    remove wheel-nut
+      clip "far/long.mp4" at 1 min 5 s: How it comes off.
+    remove wheel
+`;
+  const webm = Uint8Array.of(0x1a, 0x45, 0xdf, 0xa3, 1, 2, 3);
+  const { lines, document } = lower(text, { bytes: { 'key.webm': webm, 'far/long.mp4': new Uint8Array(9) } });
+  expect(lines).toEqual([
+    '# 1 Off',
+    'Film key.webm at 2 s: The key pushes the clip aside.',
+    '1.1 Remove the wheel nuts (5). {1 off, 0 to torque}',
+    'Film long.mp4 at 1 min 5 s: How it comes off.',
+    '1.2 Remove the road wheel. {2 off, 0 to torque}',
+    'Off now, 2: wheel nuts (5) and road wheel.',
+  ]);
+  const films = [...walkBlocks(document.blocks)].flatMap((block) =>
+    block.kind === 'clip' ? [block.film] : [],
+  );
+  expect(films).toEqual([{ type: 'webm', data: webm, start: 2 }, undefined]);
+});
+
 it('fills references in text with the figure of the option that is printed', () => {
   const text = `${HEAD}\ncompletion\n  step: End\n    note: Wheel nuts get {wheel-nut torque}.\n`;
   expect(lower(text, { option: { axle: 'heavy' } }).lines).toContain(

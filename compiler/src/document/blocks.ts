@@ -2,6 +2,7 @@
 // renderers in html/ and pdf/ are typed over it, so that a new kind does not compile until both outputs have it.
 import type { Signal } from '@baywright/language';
 import type { Beside, Head, Marks, OrderDiagram, TorqueStage } from './beside.js';
+import type { Film } from './film.js';
 import type { Figure, Prose, Quantity, SourceRef } from './inline.js';
 import type { Picture } from './picture.js';
 
@@ -201,6 +202,13 @@ export interface BlockKinds {
   note: Located & { readonly kind: 'note'; readonly body: Prose; readonly rail: Rail };
   reason: Located & { readonly kind: 'reason'; readonly body: Prose; readonly rail: Rail };
   figure: Located & { readonly kind: 'figure'; readonly picture: Picture; readonly rail: Rail };
+  /** A place in a film; without `film`, one that is not in the page. */
+  clip: Located & {
+    readonly kind: 'clip';
+    readonly body: Prose;
+    readonly film?: Film;
+    readonly rail: Rail;
+  };
   question: Located & {
     readonly kind: 'question';
     readonly id: string;

@@ -8,6 +8,8 @@ import {
   renderBeside,
   type TorqueStage,
 } from '../document/beside.js';
+import type { BlockOf } from '../document/blocks.js';
+import { plain } from '../document/inline.js';
 import type { Picture } from '../document/picture.js';
 import { say, type Words } from '../document/words.js';
 import type { PageContext } from './context.js';
@@ -38,6 +40,23 @@ export function pictureMarkup(picture: Picture): Markup {
       height: Math.round(picture.height),
     }),
     picture.caption && el('figcaption', {}, picture.caption),
+  );
+}
+
+/** A film plays from the page itself, from the place that is meant; without it, its words stand alone. */
+export function clipMarkup({ body, film }: BlockOf<'clip'>): Markup {
+  if (!film) return el('p', {}, proseMarkup(body));
+  return el(
+    'figure',
+    { class: 'film' },
+    el('video', {
+      controls: true,
+      preload: 'metadata',
+      playsinline: true,
+      'aria-label': plain(body),
+      src: `data:video/${film.type};base64,${base64(film.data)}#t=${film.start}`,
+    }),
+    el('figcaption', {}, proseMarkup(body)),
   );
 }
 

@@ -8,7 +8,7 @@ import {
 } from '../document/blocks.js';
 import { protectionDrawing } from '../document/drawing/symbols.js';
 import { MANDATORY_INKS } from '../safety-colours.js';
-import { besideMarkup, pictureMarkup } from './beside.js';
+import { besideMarkup, clipMarkup, pictureMarkup } from './beside.js';
 import { FRONT } from './blocks-front.js';
 import { RECORD } from './blocks-record.js';
 import type { PageContext } from './context.js';
@@ -111,6 +111,7 @@ const BLOCKS: BlockRenderers<Markup, StepContext> = {
           el('p', {}, el('b', {}, context.words.why), ' ', proseMarkup(block.body)),
         )
       : join(),
+  clip: (block, context) => railed(block.rail, context, 'remark', block, clipMarkup(block)),
   figure: (block, context) => railed(block.rail, context, 'remark', block, pictureMarkup(block.picture)),
   question: (block, context) =>
     railed(

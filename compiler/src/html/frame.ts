@@ -81,6 +81,7 @@ function policy({ styles, script, assets }: Frame, fixed: FixedParts): string {
   return [
     "default-src 'none'",
     'img-src data:',
+    'media-src data:',
     'font-src data:',
     `style-src 'sha256-${fixed.stylesHash}'${own}`,
     script === '' ? "script-src 'none'" : `script-src 'sha256-${fixed.hashOf(script)}'`,

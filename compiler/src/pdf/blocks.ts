@@ -100,6 +100,7 @@ const STEPS: Pick<BlockRenderers<readonly Piece[], PieceContext>, StepKind> = {
   note: (block) => one('with previous', remark(block.rail, undefined, block.body)),
   reason: (block, { words, training }) =>
     training ? one('with previous', remark(block.rail, words.why, block.body)) : [],
+  clip: (block) => one('with previous', remark(block.rail, undefined, block.body)),
   figure: ({ picture, rail }, context) =>
     one('with next', call('aside', [railArgument(rail), pictureCode(picture, 90, 68, context)])),
   question: (block, { words }) =>

@@ -1,7 +1,16 @@
 // Lines that a technician reads and does not tick: messages, notes, pictures, films, reasons.
-import { type Line, phraseText, resolvePath, SIGNAL_WORDS, type Thing } from '@baywright/language';
+import {
+  type Line,
+  numberOf,
+  phraseText,
+  resolvePath,
+  SIGNAL_WORDS,
+  type Thing,
+  toSI,
+} from '@baywright/language';
 import type { Beside } from '../beside.js';
 import type { Block } from '../blocks.js';
+import { type Film, readFilm } from '../film.js';
 import { type Prose, plain, text } from '../inline.js';
 import type { Picture } from '../picture.js';
 import { readPicture } from '../read-picture.js';
@@ -91,12 +100,21 @@ export function clipProse(print: Print, line: Of<'clip'>, place: Place): Prose {
 }
 
 export function lowerClip(walk: Walk, line: Of<'clip'>, place: Place, out: Out): void {
+  const film = filmAt(walk.print, line, place);
   out.push({
-    kind: 'note',
+    kind: 'clip',
     body: clipProse(walk.print, line, place),
+    ...(film ? { film } : {}),
     rail: railNow(walk),
     ...located(walk.print, place, line),
   });
+}
+
+function filmAt(print: Print, { path, at }: Of<'clip'>, place: Place): Film | undefined {
+  const found = path && !path.hole ? resolvePath(place.scope.file.path, path.text) : undefined;
+  const bytes = found === undefined ? undefined : print.shelf.bytes(found);
+  const seconds = at?.measure && toSI(at.measure).nominal;
+  return bytes && readFilm(bytes, seconds ? numberOf(seconds) : 0);
 }
 
 /** Notes, reasons, pictures and demands that stand under a statement. */
@@ -116,8 +134,7 @@ export function underOf(print: Print, lines: readonly Line[], place: Place): Und
       const found = pictureAt(print, line, place);
       if (found && 'picture' in found) under.beside.push({ kind: 'picture', picture: found.picture });
       else if (found) under.notes.push(found.lost);
-    } else if (line.kind === 'clip') under.notes.push(clipProse(print, line, place));
-    else if (line.kind === 'text' && said.length > 0) {
+    } else if (line.kind === 'text' && said.length > 0) {
       if (line.word === 'because') under.reasons.push(said);
       else if (line.word === 'note') under.notes.push(said);
       else if (line.word === 'reject') under.rejects.push(said);

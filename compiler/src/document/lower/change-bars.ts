@@ -104,6 +104,7 @@ const BARRED: ReadonlySet<Block['kind']> = new Set<Block['kind']>([
   'note',
   'reason',
   'figure',
+  'clip',
 ]);
 
 function tableRows(block: Block): readonly object[] {

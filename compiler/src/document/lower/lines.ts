@@ -38,6 +38,7 @@ function lowerLine(walk: Walk, line: Line, place: Place, out: Out, leading: Lead
   switch (line.kind) {
     case 'statement': {
       const row = lowerStatement(walk, line, place, out, leading);
+      for (const under of line.children) if (under.kind === 'clip') lowerClip(walk, under, place, out);
       lowerOutcomes(walk, line.children, place, out, row);
       return row;
     }

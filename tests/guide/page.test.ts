@@ -195,7 +195,7 @@ test('the page lets in nothing from outside', () => {
     .exec(html)?.[1]
     ?.replaceAll('&#39;', "'");
   expect(policy).toMatch(
-    /^default-src 'none'; img-src data:; font-src data:; style-src 'sha256-[^']{44}' 'sha256-[^']{44}'; script-src 'sha256-[^']{44}'; base-uri 'none'; form-action 'none'$/,
+    /^default-src 'none'; img-src data:; media-src data:; font-src data:; style-src 'sha256-[^']{44}' 'sha256-[^']{44}'; script-src 'sha256-[^']{44}'; base-uri 'none'; form-action 'none'$/,
   );
   expect(html).not.toMatch(/\sstyle="/);
   expect(html.replace(/xmlns(?::xlink)?="[^"]*"/g, '')).not.toMatch(

@@ -1,4 +1,4 @@
-// Bundles the command, the thread that helps it and the server for a browser's worker into one file each: `node bundle.mjs [FOLDER]`. Unbundled, reading a hundred small modules costs more than checking a file.
+// Bundles the command, what starts it and the server for a browser's worker into one file each: `node bundle.mjs [FOLDER]`. Unbundled, reading a hundred small modules costs more than checking a file.
 import { chmodSync, readdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -11,30 +11,41 @@ const folder = process.argv[2] ?? join(compiler, 'dist');
 /** Native code cannot be bundled: it is loaded from node_modules, and only when a PDF is made. */
 const external = ['@myriaddreamin/typst-ts-node-compiler'];
 
-/** Packages in the older module form expect these names. */
-const BANNER = `#!/usr/bin/env node
-import { createRequire as baywrightRequire } from 'node:module';
-const require = baywrightRequire(import.meta.url);
-const __filename = require('node:url').fileURLToPath(import.meta.url);`;
-
-await build({
-  entryPoints: [join(compiler, 'src/cli/baywright.ts'), join(compiler, 'src/cli/thread.ts')],
-  outdir: folder,
+const common = {
   bundle: true,
   platform: 'node',
   target: 'node20',
-  format: 'esm',
   conditions: ['source'],
   // The ES modules of packages that have both forms: their other form hides its imports from the bundler.
   mainFields: ['module', 'main'],
   external,
-  alias: { 'iconv-lite': join(compiler, 'scripts/system-decoder.mjs') },
   minify: true,
   sourcemap: 'linked',
   sourcesContent: false,
   legalComments: 'linked',
-  banner: { js: BANNER },
+  charset: 'ascii',
   logLevel: 'warning',
+};
+// A script, not a module: only of scripts does Node 20 keep the compiled code. It is one expression, a function.
+await build({
+  ...common,
+  entryPoints: [join(compiler, 'src/cli/program.ts')],
+  outfile: join(folder, 'program.cjs'),
+  format: 'cjs',
+  supported: { 'dynamic-import': false },
+  define: { 'import.meta.url': 'baywrightUrl' },
+  alias: { 'iconv-lite': join(compiler, 'scripts/system-decoder.mjs') },
+  banner: {
+    js: "(function (module, require, __filename) { const baywrightUrl = require('node:url').pathToFileURL(__filename).href;",
+  },
+  footer: { js: '})' },
+});
+await build({
+  ...common,
+  entryPoints: [join(compiler, 'src/cli/baywright.ts')],
+  outdir: folder,
+  format: 'esm',
+  banner: { js: '#!/usr/bin/env node' },
 });
 chmodSync(join(folder, 'baywright.js'), 0o755);
 

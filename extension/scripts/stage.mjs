@@ -31,16 +31,14 @@ const FILES = [
 const BUNDLES = [
   'compiler/dist/worker.js',
   'compiler/dist/baywright.js',
+  'compiler/dist/program.cjs',
   'compiler/templates',
   'compiler/fonts/AtkinsonHyperlegibleNext-latin.woff2',
   'compiler/fonts/AtkinsonHyperlegibleNext-latin-ext.woff2',
   'compiler/fonts/OFL.txt',
 ];
-/**
- * What the PDF engine reads, and the second thread of `check`; left out of the universal package, which a browser
- * fetches. There the command checks a library on one thread.
- */
-const BESIDE_ENGINE = ['compiler/fonts', 'compiler/dist/thread.js'];
+/** What the PDF engine reads; left out of the universal package, which a browser fetches. */
+const BESIDE_ENGINE = ['compiler/fonts'];
 
 export function stage(target, engine) {
   const folder = `${ROOT}out/extension/stage/${target}`;

@@ -1,6 +1,15 @@
 // The bundled program as a process: exit codes, streams, a reader that leaves early, start-up without heavy parts.
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -17,13 +26,41 @@ beforeAll(() => {
 });
 afterAll(() => rmSync(folder, { recursive: true }));
 
+/** What the engine made of the program is kept here, as is what was found in a folder without settings. */
+const env = () => ({ ...process.env, XDG_CACHE_HOME: join(folder, 'caches') });
 const baywright = (...args: string[]) =>
-  spawnSync('node', [program, ...args], { cwd: folder, encoding: 'utf8' });
+  spawnSync('node', [program, ...args], { cwd: folder, encoding: 'utf8', env: env() });
 
 describe('the program', () => {
   it('starts as an executable file', () => {
     expect(readFileSync(program, 'utf8').startsWith('#!/usr/bin/env node\n')).toBe(true);
     expect(execFileSync(program, ['convert', '85 in-lb', 'Nm'], { encoding: 'utf8' })).toBe('9.6 N·m\n');
+  });
+
+  it('starts whatever became of its kept code', () => {
+    const caches = join(folder, 'caches/baywright');
+    const kept = () => readdirSync(caches).filter((name) => name.endsWith('.code'));
+    const convert = () => baywright('convert', '85 in-lb', 'Nm');
+    const wanted = { status: 0, stdout: '9.6 N·m\n', stderr: '' };
+    expect(convert()).toMatchObject(wanted);
+    const [name = ''] = kept();
+    const good = readFileSync(join(caches, name));
+    const damaged = Buffer.from(good);
+    damaged.fill(7, damaged.length / 2, damaged.length / 2 + 64);
+    for (const bytes of [damaged, good.subarray(0, 1000), Buffer.from('')]) {
+      writeFileSync(join(caches, name), bytes);
+      expect(convert()).toMatchObject(wanted);
+      // It was made anew, whole.
+      expect(readFileSync(join(caches, name)).length).toBeGreaterThan(100_000);
+    }
+    // Code that others may have written is not run.
+    chmodSync(join(caches, name), 0o666);
+    expect(convert()).toMatchObject(wanted);
+    expect(statSync(join(caches, name)).mode & 0o777).toBe(0o600);
+    writeFileSync(join(folder, 'file'), '');
+    const nowhere = { ...env(), XDG_CACHE_HOME: join(folder, 'file') };
+    const run = spawnSync('node', [program, 'convert', '85 in-lb', 'Nm'], { encoding: 'utf8', env: nowhere });
+    expect(run).toMatchObject(wanted);
   });
 
   it('exits with 0, 1 and 2', () => {

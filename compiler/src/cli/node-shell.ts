@@ -53,12 +53,14 @@ export function nodeShell(): Shell {
     git,
     watch,
     // The universal package of the editor carries the command alone.
-    ...(existsSync(THREAD) ? { startThread } : {}),
+    ...(existsSync(PROGRAM) ? { startThread } : {}),
     threads: availableParallelism(),
   };
 }
 
-const THREAD = new URL('./thread.js', import.meta.url);
+/** Only the bundled program can start itself again. */
+const PROGRAM = new URL('./program.cjs', import.meta.url);
+const START = new URL('./baywright.js', import.meta.url);
 
 function stream(to: NodeJS.WriteStream): Stream {
   return { write: (text) => void to.write(text), isTerminal: to.isTTY === true, columns: to.columns ?? 80 };
@@ -118,10 +120,9 @@ function entryKind(folder: string, entry: Dirent): Entry['kind'] {
   }
 }
 
-/** The thread's program lies beside this one, bundled or not. */
 function startThread(work: unknown): OtherThread {
   const { Worker } = load('node:worker_threads') as typeof import('node:worker_threads');
-  const worker = new Worker(THREAD, { workerData: work });
+  const worker = new Worker(START, { workerData: work });
   const said: Promise<unknown>[] = [];
   let wake = (): void => {};
   const take = (one: Promise<unknown>): void => {

@@ -7,14 +7,17 @@ import { nodeShell } from './node-shell.js';
 import type { ThreadSaid, ThreadWork } from './sharing.js';
 import { CannotRun } from './shell.js';
 
-const port = parentPort;
-const say = (said: unknown): void => port?.postMessage({ said } satisfies ThreadSaid);
-try {
-  await run(workerData as ThreadWork);
-} catch (error) {
-  if (!(error instanceof CannotRun)) throw error;
-  port?.postMessage({ cannotRun: error.message } satisfies ThreadSaid);
+/** Does the work that the thread was started with. */
+export async function helpOut(): Promise<void> {
+  try {
+    await run(workerData as ThreadWork);
+  } catch (error) {
+    if (!(error instanceof CannotRun)) throw error;
+    parentPort?.postMessage({ cannotRun: error.message } satisfies ThreadSaid);
+  }
 }
+
+const say = (said: unknown): void => parentPort?.postMessage({ said } satisfies ThreadSaid);
 
 async function run(work: ThreadWork): Promise<void> {
   const shell = nodeShell();
@@ -25,7 +28,9 @@ async function run(work: ThreadWork): Promise<void> {
   }
   const { guidesOf, partsOf } = await import('./build/guides.js');
   const shelf = { ...library, files: work.asked };
-  const heard = new Promise<ReadonlyMap<string, readonly Finding[]>>((hear) => port?.once('message', hear));
+  const heard = new Promise<ReadonlyMap<string, readonly Finding[]>>((hear) =>
+    parentPort?.once('message', hear),
+  );
   say(partsOf(shelf, work.files));
   const wide = await heard;
   for (const path of work.files)

@@ -1,0 +1,16 @@
+// The program as one file for both its entries: the command line, and a thread that helps it.
+import { COULD_NOT_RUN, run } from './main.js';
+import { nodeShell, reason } from './node-shell.js';
+
+export { helpOut as thread } from './thread.js';
+
+/** One command line, one exit code. */
+export async function command(): Promise<void> {
+  process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+    // A reader that leaves early (`| head`) is no failure of ours.
+    if (error.code === 'EPIPE') process.exit(0);
+    process.stderr.write(`baywright: the output ${reason(error)}\n`);
+    process.exit(COULD_NOT_RUN);
+  });
+  process.exitCode = await run(process.argv.slice(2), nodeShell());
+}

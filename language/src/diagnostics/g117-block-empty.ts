@@ -4,7 +4,7 @@ import { defineDiagnostic } from './define.js';
 export const blockEmpty = defineDiagnostic<{ readonly head: string }>({
   code: 'G117',
   name: 'block-empty',
-  severity: 'question',
+  severity: 'hint',
   message: ({ head }) => `nothing stands below \`${head}\``,
   advice: () => 'write what is done then, two spaces deeper, or take the line out',
   why: `A technician who reads “if the limit is passed” waits for what to do. Often the line that belongs below stands too far to the left, and is then done in every case.`,

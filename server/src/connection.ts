@@ -33,12 +33,14 @@ export interface ServerHost {
   /** Files for the start options the client sent. */
   files(options: Partial<StartOptions>): Files;
   now(): number;
+  /** The day it is, `2026-10-05`. */
+  today(): string;
   /** Runs work after the messages that wait and at least this long; gives a way to take it back. */
   later(milliseconds: number, work: () => void): () => void;
 }
 
 const VERSION = '0.1.0';
-const WATCHED = '**/{*.bay,baywright.json}';
+const WATCHED = '**/{*.bay,baywright.json,*.png,*.jpg,*.jpeg,*.svg}';
 
 export function serve(connection: Connection, host: ServerHost): void {
   let workspace: Workspace | undefined;
@@ -48,7 +50,7 @@ export function serve(connection: Connection, host: ServerHost): void {
   connection.onInitialize((sent): InitializeResult => {
     params = sent;
     const start = (sent.initializationOptions ?? {}) as Partial<StartOptions>;
-    const made = new Workspace(host.files(start));
+    const made = new Workspace(host.files(start), host.today);
     workspace = made;
     made.client = clientFacts(sent);
     checker = new Checker(made, checkerHost(connection, host, sent));

@@ -1,4 +1,5 @@
 // Files from the disk, for the Node entry.
+import { existsSync } from 'node:fs';
 import { readdir, readFile } from 'node:fs/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { type Files, isHidden, isOurs } from './files.js';
@@ -7,6 +8,10 @@ import { normalUri } from './uris.js';
 export const diskFiles: Files = {
   read: (uri) => readOrNothing(uri, 'utf8'),
   readBase64: (uri) => readOrNothing(uri, 'base64'),
+  exists(uri) {
+    const path = pathOf(uri);
+    return path !== undefined && existsSync(path);
+  },
   async list(folder, deep) {
     const path = pathOf(folder);
     if (path === undefined) return [];

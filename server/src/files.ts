@@ -6,6 +6,8 @@ export interface Files {
   read(uri: string): Promise<string | undefined>;
   /** Bytes of a file as base64, for pictures. */
   readBase64(uri: string): Promise<string | undefined>;
+  /** Whether there is a file of any kind, for pictures; absent where it cannot be told at once. */
+  exists?(uri: string): boolean;
   /**
    * URIs of the `.bay` files and settings files in a folder, hidden folders and `node_modules` left out. `deep` goes
    * into the folders below.
@@ -28,6 +30,11 @@ export function memoryFiles(texts: ReadonlyMap<string, string>): Files {
 /** Whether a file is one the language reads. */
 export function isOurs(uri: string): boolean {
   return uri.endsWith('.bay') || uri.endsWith('/baywright.json');
+}
+
+/** Whether a file is one that procedures show. */
+export function isPicture(uri: string): boolean {
+  return /\.(?:png|jpe?g|svg|webp|gif|mp4|webm)$/i.test(uri);
 }
 
 /** Folders that are never looked into. */

@@ -1,6 +1,6 @@
 // The seam to guides: the server makes none, since the compiler stands beside it, not below it. Whoever starts the
 // server lends what it can: the command line all of it, a worker nothing; questions then get a plain answer.
-import type { Analysis, Settings } from '@baywright/language';
+import type { Analysis, IssuedEdition, Settings } from '@baywright/language';
 import type {
   GuideKind,
   GuideOptions,
@@ -45,6 +45,8 @@ export interface Renderers {
   readonly print?: (source: GuideSource, question: PrintQuestion) => Promise<PrintAnswer>;
   readonly sign?: (source: GuideSource, question: SignQuestion) => Signing | Promise<Signing>;
   readonly issue?: (source: GuideSource, question: IssueQuestion) => Promise<IssueAnswer>;
+  /** What the workshop has in hand of a procedure; undefined where nothing was issued. Asked once until files come or go. */
+  readonly issued?: (procedure: Omit<IssuedProcedure, 'analysis'>) => IssuedEdition | undefined;
   /** Why the issued guide of a procedure no longer says what the source says; undefined when it does or there is none. */
   readonly outOfDate?: (procedure: IssuedProcedure) => string | undefined;
   /** True when the PDF engine is here. */

@@ -5,12 +5,15 @@ import {
   DIAGNOSTICS,
   type Finding,
   globMatcher,
+  type IssuedEdition,
   type Library,
+  type LibraryHost,
   readSettings,
   SETTINGS_FILE,
   type Settings,
   type SettingsReading,
 } from '@baywright/language';
+import { renderers } from './renderers.js';
 import { pathIn, uriOf } from './uris.js';
 
 export interface Shelf {
@@ -26,7 +29,7 @@ export interface Shelf {
   paths(): readonly string[];
   uri(path: string): string;
   path(uri: string): string | undefined;
-  /** A file came or went: lists and what depends on them are made anew. */
+  /** A file came or went, or a procedure was issued: lists and what depends on them are made anew. */
   listChanged(): void;
 }
 
@@ -34,6 +37,10 @@ export interface Shelf {
 export interface Texts {
   get(uri: string): string | undefined;
   keys(): Iterable<string>;
+  /** Whether there is a file of any kind; absent where that is not known. */
+  readonly exists?: ((uri: string) => boolean) | undefined;
+  /** The day it is, `2026-10-05`; absent where that is not known. */
+  readonly today?: (() => string) | undefined;
 }
 
 export function openShelf(root: string, texts: Texts, isInner: (uri: string) => boolean): Shelf {
@@ -51,7 +58,19 @@ export function openShelf(root: string, texts: Texts, isInner: (uri: string) => 
       .sort();
     return known;
   };
-  const library = createLibrary({ read: (path) => texts.get(uriOf(root, path)), list: paths }, settings);
+  const { exists, today } = texts;
+  const issued = new Map<string, IssuedEdition | undefined>();
+  const host: LibraryHost = {
+    read: (path) => texts.get(uriOf(root, path)),
+    list: paths,
+    ...(exists ? { exists: (path) => exists(uriOf(root, path)) } : {}),
+    ...(today ? { today } : {}),
+    issued(number) {
+      if (!issued.has(number)) issued.set(number, renderers().issued?.({ number, settings, rootUri: root }));
+      return issued.get(number);
+    },
+  };
+  const library = createLibrary(host, settings);
   return {
     root,
     settings,
@@ -73,6 +92,7 @@ export function openShelf(root: string, texts: Texts, isInner: (uri: string) => 
     path: (uri) => pathIn(root, uri),
     listChanged: () => {
       known = undefined;
+      issued.clear();
       library.changed();
     },
   };

@@ -16,6 +16,7 @@ export function startWorkerServer(): void {
   serve(connection, {
     files: () => clientFiles(connection),
     now: () => performance.now(),
+    today: () => new Date().toISOString().slice(0, 10),
     later(milliseconds, work) {
       const timer = setTimeout(work, milliseconds);
       return () => clearTimeout(timer);

@@ -13,6 +13,7 @@ export function startServer(): void {
   serve(connection, {
     files: ({ filesByClient }) => (filesByClient ? clientFiles(connection) : diskFiles),
     now: () => performance.now(),
+    today: () => new Date().toISOString().slice(0, 10),
     later(milliseconds, work) {
       if (milliseconds <= 0) {
         const immediate = setImmediate(work);

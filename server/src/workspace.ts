@@ -2,7 +2,7 @@
 // settings file or folder. All waiting for files happens here, before a feature is asked.
 import { type Analysis, SETTINGS_FILE } from '@baywright/language';
 import type { TextDocumentContentChangeEvent } from 'vscode-languageserver';
-import { type Files, isOurs } from './files.js';
+import { type Files, isOurs, isPicture } from './files.js';
 import { DEFAULT_OPTIONS, type Options } from './options.js';
 import { openShelf, type Shelf } from './shelf.js';
 import { type ClientFacts, positionsFor, type Snapshot, snapshotOf } from './snapshot.js';
@@ -35,6 +35,7 @@ export class Workspace {
   };
   options: Options = DEFAULT_OPTIONS;
   readonly #files: Files;
+  readonly #today: (() => string) | undefined;
   /** Texts of files, by normal URI. */
   readonly #disk = new Map<string, string>();
   readonly #open = new Map<string, OpenDocument>();
@@ -44,8 +45,10 @@ export class Workspace {
   readonly #spoken = new Map<string, string>();
   #loading: Promise<void> = Promise.resolve();
 
-  constructor(files: Files) {
+  /** `today` gives the day it is, `2026-10-05`; without it no review is overdue. */
+  constructor(files: Files, today?: () => string) {
     this.#files = files;
+    this.#today = today;
   }
 
   /** Done when every folder and document announced so far has been read. */
@@ -126,6 +129,8 @@ export class Workspace {
   /** A file was made, written or deleted outside the editor. */
   fileChanged(uri: string): void {
     const at = normalUri(uri);
+    // A picture that came or went is noticed by the lines that show it.
+    if (isPicture(at)) this.place(at)?.shelf.listChanged();
     if (!isOurs(at)) return;
     this.#then(async () => {
       const before = this.#disk.get(at);
@@ -259,6 +264,8 @@ export class Workspace {
     const texts = {
       get: (uri: string) => this.#textAt(uri),
       keys: () => new Set([...this.#disk.keys(), ...this.#open.keys()]),
+      exists: this.#files.exists,
+      today: this.#today,
     };
     this.#shelves.set(
       root,

@@ -90,6 +90,24 @@ describe('push', () => {
     await tell('procedures/new.bay', 3);
     expect(await session.until('procedures/new.bay', (d) => d.length === 0)).toEqual([]);
   });
+  test('pictures that are not there, and come', async () => {
+    await start({ files: shop(HEAD) });
+    session.open(PATH, `${HEAD}      picture "jack.png": Where the jack goes\n`);
+    expect(codes(await session.diagnostics(PATH))).toContain('R102');
+    session.write('procedures/jack.png', 'picture');
+    await session.connection.sendNotification('workspace/didChangeWatchedFiles', {
+      changes: [{ uri: session.uri('procedures/jack.png'), type: 1 }],
+    });
+    await session.until(PATH, (d) => !codes(d).includes('R102'));
+  });
+  test('a day of review that has passed', async () => {
+    await start({ files: shop(HEAD) });
+    session.open(
+      PATH,
+      HEAD.replace('applies to', 'status released by KM, TR on 2019-10-05\nreview 2020-10-05\n\napplies to'),
+    );
+    expect(codes(await session.diagnostics(PATH))).toContain('R106');
+  });
   test('a mistake in the settings file stands in it, and goes without a restart', async () => {
     await start({ files: { ...shop(HEAD), 'baywright.json': '{ "pages": "A4" }\n' } });
     expect(codes(await session.until('baywright.json', (d) => d.length > 0))).toEqual(['R803']);

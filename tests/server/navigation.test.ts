@@ -188,7 +188,26 @@ describe('rename', () => {
       files: [{ oldUri: session.uri(OTHER), newUri: session.uri('WH-01.bay') }],
     });
     expect(applied(OTHER_TEXT, editsOf(moved, session.uri(OTHER)))).toContain('use "catalogue/van.bay"');
+    const folder = await session.request<WorkspaceEdit>('workspace/willRenameFiles', {
+      files: [{ oldUri: session.uri('catalogue'), newUri: session.uri('fleet') }],
+    });
+    expect(applied(OTHER_TEXT, editsOf(folder, session.uri(OTHER)))).toContain('use "../fleet/van.bay"');
   });
+});
+
+test('of a picture takes the lines along that show it, and a moved file its own', async () => {
+  session.rewrite(PATH, `${WORK}    inspect wheel\n      picture "../pictures/hub.png": Hub\n`);
+  const shown = async (from: string, to: string): Promise<string> => {
+    const edit = await session.request<WorkspaceEdit>('workspace/willRenameFiles', {
+      files: [{ oldUri: session.uri(from), newUri: session.uri(to) }],
+    });
+    const text = applied(session.text(PATH), editsOf(edit, session.uri(PATH)));
+    return /picture .*/.exec(text)?.[0] ?? '';
+  };
+  expect(await shown('pictures/hub.png', 'pictures/front/hub.png')).toBe(
+    'picture "../pictures/front/hub.png": Hub',
+  );
+  expect(await shown(PATH, 'FB-03.bay')).toBe('picture "pictures/hub.png": Hub');
 });
 
 describe('structure', () => {

@@ -2,6 +2,7 @@
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { GuideSource, Renderers } from '@baywright/server';
 import type { FoundProcedure } from '../desk/find.js';
+import { newestEdition } from '../desk/issue-store.js';
 import { movedOnSince } from '../desk/moved-on.js';
 import type { GuideDocument } from '../document/document.js';
 import { forCursor, type Kind, type Options, sheetByClient, sheetName, sheetOf } from '../editor/sheet.js';
@@ -56,6 +57,10 @@ export function guideRenderers(shell: Shell, canMakePdf: boolean): Renderers {
       } catch (error) {
         return { state: 'refused', reasons: [wordsOf(error)] };
       }
+    },
+    issued({ number, settings, rootUri }) {
+      const root = rootOf(shell, rootUri);
+      return root === undefined ? undefined : newestEdition(shell, { root, settings }, number);
     },
     outOfDate: ({ number, settings, rootUri, analysis }) => {
       const root = rootOf(shell, rootUri);

@@ -1,5 +1,6 @@
-// A file that is renamed or moved takes the imports along: those of others that lead to it, and its own.
-import { resolvePath } from '@baywright/language';
+// A file or folder that is renamed or moved takes along what names it: imports, pictures and films of others that lead to
+// it, and its own.
+import { resolvePath, walkLines } from '@baywright/language';
 import type { RenameFilesParams, TextEdit } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
 import { normalUri, pathIn } from '../uris.js';
@@ -8,41 +9,34 @@ import { relative } from './completion/heads.js';
 import { libraryFeature } from './feature.js';
 
 const FILTERS = [
-  { scheme: 'file', pattern: { glob: '**/*.bay' } },
-  { scheme: 'file', pattern: { glob: '**/', matches: 'folder' as const } },
+  { pattern: { glob: '**/*.{bay,png,jpg,jpeg,svg,webp,gif,mp4,webm}' } },
+  { pattern: { glob: '**/', matches: 'folder' as const } },
 ];
 
 export const renameFiles = libraryFeature<RenameFilesParams>(
   'workspace/willRenameFiles',
   { workspace: { fileOperations: { willRename: { filters: FILTERS } } } },
-  (view, { files }) => {
+  async (view, { files }) => {
     for (const shelf of view.shelves()) {
-      const moved = new Map<string, string>();
-      for (const { oldUri, newUri } of files) {
+      const moves = files.flatMap(({ oldUri, newUri }) => {
         const from = pathIn(shelf.root, normalUri(oldUri));
         const to = pathIn(shelf.root, normalUri(newUri));
-        if (from === undefined || to === undefined) continue;
-        if (shelf.paths().includes(from)) moved.set(from, to);
-        else
-          for (const path of shelf.paths())
-            if (path.startsWith(`${from}/`)) moved.set(path, to + path.slice(from.length));
-      }
-      if (moved.size === 0) continue;
+        return from === undefined || to === undefined
+          ? []
+          : [{ from, to, name: from.split('/').at(-1) ?? from }];
+      });
+      if (moves.length === 0) continue;
+      const [first] = shelf.paths();
+      const any = first === undefined ? undefined : view.file(shelf, first);
       const edits = new Map<string, TextEdit[]>();
-      let any: Snapshot | undefined;
-      for (const path of shelf.paths()) {
+      for (const [i, path] of shelf.paths().entries()) {
+        if (i % 50 === 49) await view.pause();
+        const isMoved = placeAfter(moves, path) !== path;
+        // A file that names nothing of this kind need not even be read.
+        const names = (text: string): boolean => moves.some(({ name }) => text.includes(name));
+        if (!isMoved && !names(any?.file(path)?.text ?? '')) continue;
         const snapshot = view.file(shelf, path);
-        if (!snapshot) continue;
-        any ??= snapshot;
-        const own: TextEdit[] = [];
-        for (const line of snapshot.tree.lines) {
-          if (line.kind !== 'use' || !line.path || line.path.hole) continue;
-          const target = resolvePath(path, line.path.text);
-          if (target === undefined || (!moved.has(target) && !moved.has(path))) continue;
-          const written = relative(moved.get(path) ?? path, moved.get(target) ?? target);
-          if (written !== line.path.text)
-            own.push({ range: snapshot.range(line.path), newText: `"${written}"` });
-        }
+        const own = snapshot ? editsOf(snapshot, moves) : [];
         if (own.length > 0) edits.set(path, own);
       }
       if (any && edits.size > 0) return workspaceEdit(any, edits);
@@ -50,3 +44,32 @@ export const renameFiles = libraryFeature<RenameFilesParams>(
     return null;
   },
 );
+
+interface Move {
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Where a file lies after the moves; folders take along what is in them. */
+function placeAfter(moves: readonly Move[], path: string): string {
+  for (const { from, to } of moves) {
+    if (path === from) return to;
+    if (path.startsWith(`${from}/`)) return to + path.slice(from.length);
+  }
+  return path;
+}
+
+function editsOf(snapshot: Snapshot, moves: readonly Move[]): TextEdit[] {
+  const { path } = snapshot;
+  const own: TextEdit[] = [];
+  walkLines(snapshot.tree, (line) => {
+    if (line.kind !== 'use' && line.kind !== 'picture' && line.kind !== 'clip') return;
+    const target = line.path && !line.path.hole ? resolvePath(path, line.path.text) : undefined;
+    if (!line.path || target === undefined) return;
+    const after = { own: placeAfter(moves, path), target: placeAfter(moves, target) };
+    if (after.own === path && after.target === target) return;
+    const written = relative(after.own, after.target);
+    if (written !== line.path.text) own.push({ range: snapshot.range(line.path), newText: `"${written}"` });
+  });
+  return own;
+}

@@ -82,11 +82,12 @@ export const sign = documentFeature<SignQuestion>(
 export const issue = documentFeature<IssueQuestion>(
   METHODS.issue,
   {},
-  (snapshot, question, view): Promise<IssueAnswer> | IssueAnswer =>
-    view.renderers.issue?.(sourceOf(snapshot, view), question) ?? {
-      state: 'refused',
-      reasons: [snapshot.say.noSigning],
-    },
+  async (snapshot, question, view): Promise<IssueAnswer> => {
+    const answer = await view.renderers.issue?.(sourceOf(snapshot, view), question);
+    // What was issued is compared with from now on.
+    if (answer?.state === 'issued') snapshot.shelf.listChanged();
+    return answer ?? { state: 'refused', reasons: [snapshot.say.noSigning] };
+  },
 );
 
 /** The one place where a text was changed into another. */

@@ -46,18 +46,22 @@ interface Seen {
   readonly bound: BoundStatement;
   /** Stands under an `if`, `otherwise` or `repeat`: what it does may be done another way. */
   readonly optional: boolean;
+  /** What goes with the line when it is deleted: a `when` around it alone. */
+  readonly whole: Line;
 }
 
 function statementsOf(analysis: Analysis): Seen[] {
   const seen: Seen[] = [];
-  const visit = (lines: readonly Line[], optional: boolean): void => {
+  const visit = (lines: readonly Line[], optional: boolean, around?: Line): void => {
+    const alone = around?.kind === 'when' && lines.length === 1 ? around : undefined;
     for (const line of lines) {
       const bound =
         line.kind === 'statement' ? bindStatement(line, analysis.path, analysis.job.scope) : undefined;
-      if (line.kind === 'statement' && bound) seen.push({ line, bound, optional });
+      if (line.kind === 'statement' && bound) seen.push({ line, bound, optional, whole: alone ?? line });
       visit(
         line.children,
         optional || line.kind === 'if' || line.kind === 'otherwise' || line.kind === 'repeat',
+        line,
       );
     }
   };
@@ -68,14 +72,14 @@ function statementsOf(analysis: Analysis): Seen[] {
 function deletions(analysis: Analysis): Fault[] {
   const statements = statementsOf(analysis);
   const faults: Fault[] = [];
-  statements.forEach(({ line, bound, optional }, i) => {
+  statements.forEach(({ line, bound, optional, whole }, i) => {
     if (optional || line.children.length > 0) return;
     const fault = (kind: FaultKind): void => {
       faults.push({
         kind,
         line: lineNumber(analysis.text, line.start),
         what: codeOf(analysis.text, line),
-        text: deleteLine(analysis.text, line),
+        text: deleteLine(analysis.text, whole),
         names: bound.objects.map((o) => o.item.name.text),
       });
     };

@@ -1,11 +1,11 @@
 // N102, N103, N104: what is declared twice, what hides an import, what nothing uses.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { declaredTwice, hidesImport, neverUsed } from '../diagnostics/names.js';
-import { type Job, linesOf, linesOfWork } from '../names/job.js';
+import { everyLine, type Job, linesOfWork } from '../names/job.js';
 import { type MentionWay, visitMentions } from '../names/mentions.js';
 import { clausesOf, type FileModel, hasClause, nameSpan, type Thing } from '../names/model.js';
 import { type Clash, resolvePath } from '../names/scope.js';
-import type { Name } from '../syntax/tree.js';
+import type { Line, Name } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
@@ -52,10 +52,7 @@ function unused(job: Job): Finding[] {
   const { file } = job;
   if (file.kind !== 'procedure' || file.work.length === 0) return [];
   const used = wordsOnBrokenLines(file.lines);
-  const use = (name: Name, way: MentionWay): void => {
-    if (way !== 'declares') used.add(name.text);
-  };
-  for (const line of linesOf(file)) visitMentions(line, use);
+  for (const line of file.lines) for (const name of namesBelow(line)) used.add(name);
   const known = file.things.map((thing) => thing.name);
   for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) used.add(near);
   return file.things.flatMap((thing) => {
@@ -65,6 +62,16 @@ function unused(job: Job): Finding[] {
     return [finding(neverUsed, { file: file.path, span: at }, { name: thing.name })];
   });
 }
+
+/** Names that a line of the left edge and those below it use: the same until something in it is edited. */
+const namesBelow = once((top: Line): ReadonlySet<string> => {
+  const names = new Set<string>();
+  const use = (name: Name, way: MentionWay): void => {
+    if (way !== 'declares') names.add(name.text);
+  };
+  for (const line of everyLine([top])) visitMentions(line, use);
+  return names;
+});
 
 const UNNAMED: ReadonlySet<ThingKind> = new Set(['rule', 'vehicle', 'source', 'circuit', 'adjustment']);
 

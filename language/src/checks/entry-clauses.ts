@@ -1,29 +1,34 @@
 // N205: clauses in entries of a kind that has none such.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { clauseNotForKind } from '../diagnostics/names.js';
-import type { Thing } from '../names/model.js';
+import type { FileModel, Thing } from '../names/model.js';
 import type { Clause } from '../syntax/tree.js';
+import { memory } from '../text/once.js';
 import { ENTRY_CLAUSE_BY_WORD, ENTRY_CLAUSES } from '../vocabulary/clauses.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import type { Check } from './check.js';
 import { manyOf, oneOf } from './kind-words.js';
 
 export const entryClauses: Check = ({ job: { file } }) =>
-  file.things.flatMap((thing) =>
-    [...thing.clauses].flatMap(([word, list]) => {
-      const kinds = kindsWith(word);
-      if (kinds.includes(thing.kind)) return [];
-      return list.flatMap(({ clause, line }) => {
-        if (line.broken) return [];
-        const bare = word === 'bare';
-        const span = bare
-          ? { start: clause.start, end: clause.end }
-          : { start: clause.wordSpan.start, end: clause.wordSpan.end };
-        const fixes = bare ? wordFixes(file.path, thing, clause) : [];
-        return [report(file.path, thing, clause, kinds, span, fixes)];
-      });
-    }),
-  );
+  file.things.flatMap((thing) => judged(thing, () => clauseFindings(file, thing)));
+
+/** An entry's clauses are judged by the entry alone. */
+const judged = memory<Thing, readonly Finding[]>();
+
+const clauseFindings = (file: FileModel, thing: Thing): Finding[] =>
+  [...thing.clauses].flatMap(([word, list]) => {
+    const kinds = kindsWith(word);
+    if (kinds.includes(thing.kind)) return [];
+    return list.flatMap(({ clause, line }) => {
+      if (line.broken) return [];
+      const bare = word === 'bare';
+      const span = bare
+        ? { start: clause.start, end: clause.end }
+        : { start: clause.wordSpan.start, end: clause.wordSpan.end };
+      const fixes = bare ? wordFixes(file.path, thing, clause) : [];
+      return [report(file.path, thing, clause, kinds, span, fixes)];
+    });
+  });
 
 function report(
   file: string,

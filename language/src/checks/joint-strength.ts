@@ -8,7 +8,7 @@ import { stretchNotRenewed } from '../diagnostics/f213-stretch-not-renewed.js';
 import { torqueLines } from '../names/figures.js';
 import type { Job } from '../names/job.js';
 import { hasClause, type Thing } from '../names/model.js';
-import { implausible, numberOf } from '../quantity/index.js';
+import { implausible, numberOf, type QuantityUse } from '../quantity/index.js';
 import type { SpecNode } from '../syntax/tree.js';
 import {
   angleStretch,
@@ -45,7 +45,7 @@ const STRETCH_DEGREES = 60;
 export const jointStrength: Check = ({ job }) => {
   const declared = job.file.things
     .filter((t) => t.kind === 'fastener')
-    .flatMap((thing) => torqueLines(thing).flatMap((line) => specFindings(job, thing, line.spec)));
+    .flatMap((thing) => declaredFindings(job, thing));
   const written = workStatements(job).flatMap(({ statement }) => {
     const spec = asksForTorque(statement) ? statement.clause('bare')?.spec : undefined;
     if (!spec) return [];
@@ -57,6 +57,18 @@ export const jointStrength: Check = ({ job }) => {
   });
   return [...declared, ...written];
 };
+
+/** What was found of an entry, and what its torque was for then: the rest is in the entry alone. */
+const known = new WeakMap<Thing, { readonly use: QuantityUse; readonly findings: readonly Finding[] }>();
+
+function declaredFindings(job: Job, thing: Thing): readonly Finding[] {
+  const use = torqueUse(job, thing);
+  const before = known.get(thing);
+  if (before?.use === use) return before.findings;
+  const findings = torqueLines(thing).flatMap((line) => specFindings(job, thing, line.spec));
+  known.set(thing, { use, findings });
+  return findings;
+}
 
 /** What a torque does to the bolts of a set: at most one finding for each written spec. */
 export function specFindings(job: Job, thing: Thing, spec: SpecNode | undefined): Finding[] {

@@ -5,6 +5,7 @@ import { threadNotListed } from '../diagnostics/f102-thread-not-listed.js';
 import { classUnknown } from '../diagnostics/f103-class-unknown.js';
 import { headAgainstThread } from '../diagnostics/f104-head-against-thread.js';
 import { clausesOf, type Thing } from '../names/model.js';
+import { memory } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import { headSuspicious, hexalobularSuspicious } from '../trade/heads.js';
 import { sourceTitle } from '../trade/sources.js';
@@ -18,8 +19,13 @@ export const threadsAndHeads: Check = ({ job }) => {
   const { path, things, tree } = job.file;
   return things
     .filter((t) => t.kind === 'fastener')
-    .flatMap((thing) => [...threadFindings(path, tree.text, thing), ...classFindings(path, thing)]);
+    .flatMap((thing) =>
+      judged(thing, () => [...threadFindings(path, tree.text, thing), ...classFindings(path, thing)]),
+    );
 };
+
+/** A set is judged by its entry alone. */
+const judged = memory<Thing, readonly Finding[]>();
 
 function threadFindings(file: string, text: string, thing: Thing): Finding[] {
   const raw = threadRaw(thing);

@@ -14,8 +14,7 @@ export function bindFile(path: string, tree: Tree): FileModel {
   const things: Thing[] = [];
   for (const section of sections) {
     const def = SECTION_BY_WORD.get(section.word);
-    if (def?.declares)
-      for (const entry of entriesOf(section)) things.push(thingOf(path, def.declares, entry));
+    if (def?.declares) for (const thing of thingsIn(section, path, def.declares)) things.push(thing);
   }
   const work = sections.filter((s) => SECTION_BY_WORD.get(s.word)?.work);
   return {
@@ -40,6 +39,17 @@ export function bindFile(path: string, tree: Tree): FileModel {
     work,
     lines,
   };
+}
+
+const declared = new WeakMap<SectionLine, readonly Thing[]>();
+
+/** A section that an edit left alone declares the same things: what is known of them still holds. */
+function thingsIn(section: SectionLine, path: string, kind: ThingKind): readonly Thing[] {
+  const known = declared.get(section);
+  if (known !== undefined) return known;
+  const things = entriesOf(section).map((entry) => thingOf(path, kind, entry));
+  declared.set(section, things);
+  return things;
 }
 
 /** Entries of a section; `when` around entries is transparent. */

@@ -163,19 +163,24 @@ export function everyLine(lines: readonly Line[]): Line[] {
 }
 
 /** Every line of a file, in the order written. */
-export const linesOf = once((file: FileModel): readonly Line[] => everyLine(file.lines));
+export const linesOf = once((file: FileModel): readonly Line[] => file.lines.flatMap(linesBelow));
 
 /** Every line of its work, in the order written. */
-export const linesOfWork = once((file: FileModel): readonly Line[] => everyLine(file.work));
+export const linesOfWork = once((file: FileModel): readonly Line[] => file.work.flatMap(linesBelow));
+
+/** A line of the left edge and all below it: the same until something in it is edited. */
+const linesBelow = once((line: Line): readonly Line[] => everyLine([line]));
 
 /** The guards written in a line, its clauses included. */
 export function guardOfLine(line: Line): Guard | undefined {
   return 'guard' in line ? line.guard : undefined;
 }
 
-const guardsIn = once((file: FileModel): readonly Guard[] => {
+const guardsIn = once((file: FileModel): readonly Guard[] => file.lines.flatMap(guardsBelow));
+
+const guardsBelow = once((top: Line): readonly Guard[] => {
   const guards: Guard[] = [];
-  for (const line of linesOf(file)) {
+  for (const line of linesBelow(top)) {
     const guard = guardOfLine(line);
     if (guard) guards.push(guard);
   }

@@ -1,7 +1,7 @@
 // Every quantity written in a file, with what it says something about and what its place wants.
 
 import type { Line, MeasureNode, SpecNode, StatementLine } from '../syntax/tree.js';
-import { once } from '../text/once.js';
+import { memory, once } from '../text/once.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import {
   A_COUNT,
@@ -32,9 +32,16 @@ export interface WrittenQuantity {
 
 /** All quantities of a file in the order written; lines that have a finding of their own syntax are left out. */
 export const writtenQuantities = once((file: FileModel): readonly WrittenQuantity[] => {
-  const found: WrittenQuantity[] = [];
   const entries = new Map<Line, Thing>();
   for (const thing of file.things) if (thing.line) entries.set(thing.line, thing);
+  return file.lines.flatMap((line) => written(line, () => quantitiesBelow(line, entries)));
+});
+
+/** The quantities of a line of the left edge and all below it: the same until something in it is edited. */
+const written = memory<Line, readonly WrittenQuantity[]>();
+
+function quantitiesBelow(top: Line, entries: ReadonlyMap<Line, Thing>): readonly WrittenQuantity[] {
+  const found: WrittenQuantity[] = [];
   const stack: Inside[] = [];
   const push = (lines: readonly Line[], thing?: Thing, statement?: StatementLine): void => {
     for (let i = lines.length - 1; i >= 0; i--) {
@@ -42,7 +49,7 @@ export const writtenQuantities = once((file: FileModel): readonly WrittenQuantit
       if (line) stack.push({ line, thing: entries.get(line) ?? thing, statement });
     }
   };
-  push(file.lines);
+  push([top]);
   for (let next = stack.pop(); next; next = stack.pop()) {
     const { line, thing } = next;
     const statement = line.kind === 'statement' ? line : next.statement;
@@ -50,7 +57,7 @@ export const writtenQuantities = once((file: FileModel): readonly WrittenQuantit
     push(line.children, thing, statement);
   }
   return found;
-});
+}
 
 /** A line with the entry and the statement it stands in. */
 interface Inside {

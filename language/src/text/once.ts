@@ -13,6 +13,19 @@ export function once<Key extends object, Value>(work: (key: Key) => Value): (key
   };
 }
 
+/** A memory for what is worked out of an object and of what goes with it, and never changes while the object lives. */
+export function memory<Key extends object, Value>(): (key: Key, work: () => Value) => Value {
+  const known = new WeakMap<Key, { readonly value: Value }>();
+  return (key, work) => {
+    let answer = known.get(key);
+    if (answer === undefined) {
+      answer = { value: work() };
+      known.set(key, answer);
+    }
+    return answer.value;
+  };
+}
+
 /** More than a library has threads, or a long procedure texts. */
 const MOST_TEXTS = 5000;
 

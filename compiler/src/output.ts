@@ -19,7 +19,7 @@ export interface HtmlOutput {
 /** Makes a document one HTML file that needs no network. The same document and options give the same text. */
 export function renderHtml(
   document: GuideDocument,
-  options: Partial<Pick<PrintOptions, 'print' | 'safetyColours'>> = {},
+  options: Partial<Pick<PrintOptions, 'print' | 'safetyColours' | 'twoSided'>> = {},
 ): HtmlOutput {
   const { document: clean, findings } = cleanDocument(document, {});
   return { html: pageHtml(clean, { ...DEFAULT_PRINT, ...options }, pageAssets()), findings };

@@ -109,18 +109,21 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
         ),
       ),
     ),
-  revisions: (block, { words }) =>
-    titled(
+  revisions: (block, { words }) => {
+    // Mostly nobody says where: then there is no column for it.
+    const places = block.rows.some(({ where }) => where !== undefined && where.length > 0);
+    return titled(
       words.revisions,
       table(
         words.revisions,
         'revisions',
-        [words.revisionHead, words.dateHead, words.changeHead, words.whereHead],
-        block.rows.map((row) =>
-          tr(row.revision, row.date, proseMarkup(row.what), proseMarkup(row.where ?? [])),
+        [words.revisionHead, words.dateHead, words.changeHead, ...(places ? [words.whereHead] : [])],
+        block.rows.map(({ revision, date, what, where }) =>
+          tr(revision, date, proseMarkup(what), ...(places ? [proseMarkup(where ?? [])] : [])),
         ),
       ),
-    ),
+    );
+  },
   questions: (block, { words }) =>
     titled(
       words.questions,

@@ -14,7 +14,12 @@ export interface PageOptions {
   /** `training` tells why; `bay` and `walk` do not differ on the page. */
   readonly print: 'bay' | 'training' | 'walk';
   readonly safetyColours: boolean;
+  readonly twoSided: boolean;
 }
+
+/** On paper printed on both sides the binding edge alternates; browsers without page selectors print as before. */
+const MIRRORED =
+  '@page:left{margin-left:12mm;margin-right:20mm}@page:right{margin-left:20mm;margin-right:12mm}@media print{.record{break-before:right}}';
 
 export function pageHtml(document: GuideDocument, options: PageOptions, assets: PageAssets): string {
   const { identity, words } = document;
@@ -44,7 +49,10 @@ export function pageHtml(document: GuideDocument, options: PageOptions, assets: 
       el('div', { class: 'wrap' }, contents(context), main, document.sheet === 'guide' && stateList(context)),
     ],
     standing: document.standing,
-    styles: railStyles(context) + (options.safetyColours ? safetyStyles() : ''),
+    styles:
+      railStyles(context) +
+      (options.safetyColours ? safetyStyles() : '') +
+      (options.twoSided ? MIRRORED : ''),
     script: live ? assets.script : '',
     data: pageData(document),
     assets,

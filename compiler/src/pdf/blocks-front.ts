@@ -68,18 +68,21 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pr
     call('sources', [
       block.rows.map(({ name, title, revised = false }) => ({ name, title: proseCode(title), revised })),
     ]),
-  revisions: (block, { words }) =>
-    call('plain-table', [
+  revisions: (block, { words }) => {
+    // Mostly nobody says where: then there is no column for it.
+    const places = block.rows.some(({ where }) => where !== undefined && where.length > 0);
+    return call('plain-table', [
       words.revisions,
-      [{ raw: '20mm' }, { raw: '28mm' }, { raw: '1fr' }, { raw: '40mm' }],
-      [words.revisionHead, words.dateHead, words.changeHead, words.whereHead],
+      [{ raw: '20mm' }, { raw: '28mm' }, { raw: '1fr' }, ...(places ? [{ raw: '40mm' }] : [])],
+      [words.revisionHead, words.dateHead, words.changeHead, ...(places ? [words.whereHead] : [])],
       block.rows.map(({ revision, date, what, where }) => [
         textCode(revision),
         textCode(date),
         proseCode(what),
-        proseCode(where ?? []),
+        ...(places ? [proseCode(where ?? [])] : []),
       ]),
-    ]),
+    ]);
+  },
   questions: (block) =>
     call('questions', [block.rows.map(({ where, ask }) => ({ where, ask: proseCode(ask) }))]),
 };

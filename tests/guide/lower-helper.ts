@@ -147,3 +147,11 @@ export function ways({ document }: Lowered): string[][] {
       return box.kind === 'inspection' ? [[plain(box.good), plain(box.bad)]] : [];
     });
 }
+
+/** The list of needs: `Supplies: Sealing paste, 10 mL | 1.1, 2.1`. */
+export const needsOf = (job: Lowered): string[] =>
+  job
+    .block('needs')
+    .groups.flatMap(({ title, rows }) =>
+      rows.map((row) => spaced(`${title}: ${plain(row.what)} | ${plain(row.for)}`)),
+    );

@@ -69,7 +69,16 @@ export function sentence(
   }
   const kind = objects[0]?.thing?.kind;
   const words = (kind && kind !== 'machine' && statement.verb.phraseFor?.[kind]) || statement.verb.phrase;
-  return stopped(inlines(renderPhrase(words[language], slots), figures));
+  return stopped(closed(inlines(renderPhrase(words[language], slots), figures)));
+}
+
+/** What a comma adds to a title ends with another where the sentence goes on: `the tyre pressure, cold, with the gauge`. */
+function closed(prose: Prose): Prose {
+  return prose.map((inline, i): Inline => {
+    const before = prose[i - 1];
+    if (inline.kind !== 'text' || before?.kind !== 'thing' || !before.text.includes(', ')) return inline;
+    return text(inline.text.replace(/^((?:\u00a0\([^)]*\))?)(?= \p{L})/u, '$1,'));
+  });
 }
 
 const plainName = (print: Print, thing: NonNullable<BoundItem['thing']>): string =>

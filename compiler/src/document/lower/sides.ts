@@ -43,7 +43,8 @@ export function runsBySide(print: Print, lines: readonly Line[], place: Place): 
 }
 
 const isShared = (line: Line, print: Print, scope: Scope): boolean =>
-  touchOf(line, print, scope) === 'read' || (line.kind === 'statement' && line.verb.text === 'wait');
+  touchOf(line, print, scope) === 'read' ||
+  (line.kind === 'statement' && (line.verb.text === 'wait' || FOR_ALL_SIDES.has(line.verb.text)));
 
 const onlySide = (print: Print, place: Place): Place => {
   const [side] = print.sides;
@@ -65,7 +66,7 @@ function touchOf(line: Line, print: Print, scope: Scope): Touch {
   if (line.kind !== 'statement')
     return line.kind === 'text' && line.word === 'hold' ? join('none', inside) : inside;
   const own = join('none', inside);
-  if (FOR_ALL_SIDES.has(line.verb.text)) return join(own, 'once');
+  if (FOR_ALL_SIDES.has(line.verb.text)) return join(own, line.verb.text === 'recheck' ? 'once' : 'none');
   const objects = line.items.map((item) => touchOfName(item.name.text, line.verb.text, print, scope));
   // What goes onto a face of one side is done with that side.
   const faces = line.clauses
@@ -74,7 +75,7 @@ function touchOf(line: Line, print: Print, scope: Scope): Touch {
   return [...objects, ...faces.filter((touch) => touch === 'side')].reduce(join, own);
 }
 
-/** Verbs that mean all sides in one line: a later visit, and the bin. */
+/** Verbs that mean all sides in one line where both have come to it: a later visit, and the bin. */
 export const FOR_ALL_SIDES: ReadonlySet<string> = new Set(['recheck', 'scrap']);
 
 const PUTS_ON: ReadonlySet<string> = new Set(['apply', 'lubricate']);

@@ -1,0 +1,125 @@
+// What a job needs, worked out from its lines.
+import { expect, it } from 'vitest';
+import { walkBlocks } from '../../compiler/src/document/blocks.js';
+import { plain } from '../../compiler/src/document/inline.js';
+import { lower, needsOf } from './lower-helper.js';
+
+const HEAD = `procedure T-1: Wheel, change
+
+use "catalogue.bay"
+
+applies to van
+`;
+const WHEEL = `${HEAD}
+preparation
+  step: Raise
+    chock wheels-behind
+    loosen wheel-nut, 1/2 turn
+    raise vehicle with jack at sills
+
+removal
+  step: Take it off
+    remove wheel-nut, wheel
+
+installation
+  step: Put it on
+    install wheel, wheel-nut
+    snug wheel-nut
+    lower vehicle
+    torque wheel-nut
+`;
+
+it('asks for no more of a fluid than a top-up takes', () => {
+  const text = `${HEAD}
+fluids
+  brake-fluid: Brake fluid
+    fill 0.9 L
+
+completion
+  step: End
+    top-up brake-fluid
+`;
+  expect(needsOf(lower(text))).toEqual(['Fluids: Brake fluid | 1.1']);
+  expect(needsOf(lower(text.replace('top-up', 'fill')))).toEqual([
+    'Fluids: Brake fluid, 0.9 L (0.95 US qt) | 1.1',
+  ]);
+});
+
+it('has a blank in the record for what is weighed or written down', () => {
+  const { document } = lower(
+    `${HEAD}\ncompletion\n  step: End\n    weigh axle-oil\n    record odometer, codes, axle-oil\n`,
+  );
+  const labels = [...walkBlocks(document.blocks)].flatMap((block) =>
+    block.kind === 'fields' ? block.fields.map(({ label }) => plain(label)) : [],
+  );
+  expect(labels).toEqual(expect.arrayContaining(['Axle oil', 'Trouble codes']));
+  expect(labels.filter((label) => label === 'Axle oil')).toHaveLength(1);
+});
+
+it('says nothing of wrenches where the house has no list of them', () => {
+  const bare = `procedure T-1: Plug, tighten
+
+fasteners
+  plug: Plug
+    1 of M18x1.5, hex 19 mm
+    torque 30 N·m
+
+installation
+  step: Close
+    install plug
+    torque plug
+`;
+  expect(needsOf(lower(bare))).toEqual(['Sockets and wrenches: Hex 19 mm, 3/8 in drive | Plug']);
+  const small = `${bare}\ntools\n  small: Small torque wrench\n    torque 2 to 10 N·m\n`;
+  expect(needsOf(lower(small))).toContain('Torque wrenches: No wrench of the house list suits | 30 N·m');
+});
+
+it('asks for a drive that turns the socket as well as the torque', () => {
+  const text = WHEEL.replace(
+    'applies to van',
+    `applies to van
+
+fasteners
+  hub-nut: Hub nut
+    1 of M24x1.5, hex 36 mm
+    torque 50 N·m
+`,
+  ).replace('    torque wheel-nut\n', '    torque wheel-nut\n    torque hub-nut\n');
+  expect(needsOf(lower(text))[0]).toBe(
+    'Sockets and wrenches: Hex 21, 36 mm, 1/2 in drive | Wheel nuts; hub nut',
+  );
+});
+
+it('works out what the job needs', () => {
+  expect(needsOf(lower(WHEEL))).toEqual([
+    'Sockets and wrenches: Hex 21 mm, 1/2 in drive | Wheel nuts',
+    'Torque wrenches: Large torque wrench, 60 to 300 N·m | 160, 180 N·m',
+    'Tools: Trolley jack, 2000 kg | 1.3',
+  ]);
+});
+
+it('says how many plugs and parts one entry stands for, and pulls as many', () => {
+  const text = `${HEAD}
+parts
+  coil: Ignition coils
+    count 3
+    renew
+
+connections
+  plug: Coil plugs
+    count 6, on coil
+
+removal
+  step: Off
+    disconnect plug
+    remove coil
+installation
+  step: On
+    install coil
+    connect plug
+`;
+  const job = lower(text);
+  expect(job.lines).toContain('1.1 Disconnect the coil plugs (6). {1 off, 0 to torque}');
+  expect(job.lines).toContain('2.1 Install the new ignition coils (3). {1 off, 0 to torque}');
+  expect(needsOf(job)).toContain('Parts to renew: Ignition coils, 3 | 2.1');
+});

@@ -7,6 +7,7 @@ import {
   realpathSync,
   rmSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -75,6 +76,18 @@ describe('writing', () => {
     shell.write(join(folder, 'new/deep/a.html'), new Uint8Array([0x62]));
     expect(readdirSync(join(folder, 'new/deep'))).toEqual(['a.html']);
     expect(readFileSync(join(folder, 'new/deep/a.html'), 'utf8')).toBe('b');
+  });
+
+  it('clears away what killed runs left a day ago, and nothing else', () => {
+    const place = join(folder, 'left');
+    mkdirSync(join(place, '.baywright-Ab3xYz'), { recursive: true });
+    const long = new Date(Date.now() - 25 * 60 * 60 * 1000);
+    for (const name of ['.baywright-4711-0', '.baywright-4712-0', '.baywright.notes', 'a.bay'])
+      writeFileSync(join(place, name), 'text');
+    for (const name of ['.baywright-4711-0', '.baywright-Ab3xYz', '.baywright.notes', 'a.bay'])
+      utimesSync(join(place, name), long, long);
+    shell.write(join(place, 'b.html'), 'page');
+    expect(readdirSync(place).sort()).toEqual(['.baywright-4712-0', '.baywright.notes', 'a.bay', 'b.html']);
   });
 
   it('what cannot be written is said, and the old file is whole', () => {

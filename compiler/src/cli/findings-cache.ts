@@ -28,13 +28,14 @@ export function diskCache(shell: Shell, library: OpenLibrary): FindingsCache {
   const kept = places
     .map((place) => readKept(shell, join(place, NAME), key))
     .find((one) => one !== undefined);
-  return cacheOf(shell, library, kept ?? new Map(), (entries) => {
-    const body = JSON.stringify(entries);
+  return cacheOf(shell, library, kept ?? new Map(), (lines) => {
+    const body = lines.join('\n');
     const text = `${JSON.stringify({ key, sum: shell.hash(body) })}\n${body}\n`;
     for (const place of places) {
       try {
         shell.write(join(place, NAME), text, true);
-        if (library.hasSettings) shell.write(join(place, '.gitignore'), '*\n');
+        const ignore = join(place, '.gitignore');
+        if (library.hasSettings && shell.kind(ignore) === undefined) shell.write(ignore, '*\n', true);
         return;
       } catch (error) {
         // A library on a drive that cannot be written to is checked all the same.
@@ -45,9 +46,15 @@ export function diskCache(shell: Shell, library: OpenLibrary): FindingsCache {
 }
 
 /** Raised whenever the shape of an entry changes. */
-const FORMAT = 1;
+const FORMAT = 2;
 
-function readKept(shell: Shell, path: string, key: string): Map<string, CheckedFile> | undefined {
+/** What is kept of a file, with the line it is written in: most lines go out again as they came in. */
+interface Entry {
+  readonly checked: CheckedFile;
+  line?: string;
+}
+
+function readKept(shell: Shell, path: string, key: string): Map<string, Entry> | undefined {
   const reading = shell.read(path);
   if ('problem' in reading) return undefined;
   const end = reading.text.indexOf('\n');
@@ -57,8 +64,13 @@ function readKept(shell: Shell, path: string, key: string): Map<string, CheckedF
     if (typeof head !== 'object' || head === null || !('key' in head) || !('sum' in head)) return undefined;
     if (head.key !== key || head.sum !== shell.hash(body)) return undefined;
     // The sum says that these are the entries as this version wrote them.
-    const entries = JSON.parse(body) as readonly CheckedFile[];
-    return new Map(entries.map((entry) => [entry.path, entry]));
+    const lines = body === '' ? [] : body.split('\n');
+    return new Map(
+      lines.map((line) => {
+        const checked = JSON.parse(line) as CheckedFile;
+        return [checked.path, { checked, line }];
+      }),
+    );
   } catch {
     return undefined;
   }
@@ -67,18 +79,18 @@ function readKept(shell: Shell, path: string, key: string): Map<string, CheckedF
 function cacheOf(
   shell: Shell,
   library: OpenLibrary,
-  entries: Map<string, CheckedFile>,
-  write: (entries: readonly CheckedFile[]) => void,
+  entries: Map<string, Entry>,
+  write: (lines: readonly string[]) => void,
 ): FindingsCache {
   let isChanged = false;
   return {
     get(path) {
-      const entry = entries.get(path);
-      if (entry === undefined) return undefined;
-      return stillHolds(shell, library, library.numberOf(path), entry.rests) ? entry : undefined;
+      const checked = entries.get(path)?.checked;
+      if (checked === undefined) return undefined;
+      return stillHolds(shell, library, library.numberOf(path), checked.rests) ? checked : undefined;
     },
     put(checked) {
-      entries.set(checked.path, checked);
+      entries.set(checked.path, { checked });
       isChanged = true;
     },
     save(files) {
@@ -88,8 +100,13 @@ function cacheOf(
         entries.delete(path);
         isChanged = true;
       }
-      if (isChanged) write([...entries.values()]);
+      if (isChanged) write([...entries.values()].map(lineOf));
       isChanged = false;
     },
   };
+}
+
+function lineOf(entry: Entry): string {
+  entry.line ??= JSON.stringify(entry.checked);
+  return entry.line;
 }

@@ -1,23 +1,10 @@
 // The real world: Node's file system, streams and clock.
-import {
-  type Dirent,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  realpathSync,
-  renameSync,
-  rmSync,
-  statSync,
-  watch as watchFolder,
-  writeFileSync,
-} from 'node:fs';
+import { type Dirent, existsSync, readdirSync, readFileSync, statSync, watch as watchFolder } from 'node:fs';
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
-import { basename, dirname, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { threadId } from 'node:worker_threads';
+import { reason } from './reasons.js';
 import type { ThreadSaid } from './sharing.js';
 import {
   CannotRun,
@@ -31,6 +18,7 @@ import {
   tooLarge,
 } from './shell.js';
 import { VERSION } from './version.js';
+import { writeFile, writeFolder } from './whole-files.js';
 
 export function nodeShell(): Shell {
   return {
@@ -45,7 +33,7 @@ export function nodeShell(): Shell {
     bytes,
     readStdin,
     list,
-    write,
+    write: writeFile,
     writeFolder,
     hash,
     cacheFolders,
@@ -148,49 +136,6 @@ function startThread(work: unknown): OtherThread {
   };
 }
 
-/**
- * Written under a hidden name beside its place, to the end and down to the drive, then moved there. By hand, because the
- * usual package for it takes a write cut short by a full drive for a whole one.
- */
-function write(path: string, data: string | Uint8Array, canBeMadeAgain = false): void {
-  let temporary: string | undefined;
-  try {
-    mkdirSync(dirname(path), { recursive: true });
-    const old = statSync(path, { throwIfNoEntry: false });
-    // A link stays a link: what it leads to is replaced.
-    const target = old === undefined ? path : realpathSync(path);
-    temporary = join(dirname(target), `.${basename(target)}.${process.pid}.${threadId}`);
-    writeFileSync(temporary, data, {
-      flush: !canBeMadeAgain,
-      ...(old === undefined ? {} : { mode: old.mode }),
-    });
-    renameSync(temporary, target);
-  } catch (error) {
-    if (temporary !== undefined) rmSync(temporary, { force: true });
-    throw new CannotRun(`${path} ${reason(error)}; nothing was changed`);
-  }
-}
-
-/** Filled under a hidden name beside its place, then moved there: a killed run leaves a hidden folder and no torn one. */
-function writeFolder(path: string, files: ReadonlyMap<string, string | Uint8Array>): void {
-  let temporary: string | undefined;
-  try {
-    if (existsSync(path)) throw new CannotRun(`${path} is there already; nothing was changed`);
-    mkdirSync(dirname(path), { recursive: true });
-    temporary = mkdtempSync(join(dirname(path), `.${basename(path)}-`));
-    for (const [name, data] of files) {
-      const file = join(temporary, name);
-      mkdirSync(dirname(file), { recursive: true });
-      writeFileSync(file, data, { flush: true });
-    }
-    renameSync(temporary, path);
-  } catch (error) {
-    if (temporary !== undefined) rmSync(temporary, { recursive: true, force: true });
-    if (error instanceof CannotRun) throw error;
-    throw new CannotRun(`${path} ${reason(error)}; nothing was changed`);
-  }
-}
-
 /** Modules that most runs do without: each takes longer to load than a small file takes to check. */
 const load = createRequire(import.meta.url);
 
@@ -258,26 +203,3 @@ function watch(folder: string, changed: (paths: readonly string[]) => void): { s
 }
 
 const slashes = (path: string): string => path.replaceAll('\\', '/');
-
-/** Why the system refused, in words that follow the file's name. */
-export function reason(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-  return REASONS[code] ?? `cannot be used (${error instanceof Error ? error.message : String(error)})`;
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  ENOENT: 'does not exist',
-  EACCES: 'may not be opened: permission is missing',
-  EPERM: 'may not be changed: permission is missing',
-  EISDIR: 'is a folder',
-  ENOTDIR: 'lies under something that is not a folder',
-  ELOOP: 'is a link that leads round in a circle',
-  EFBIG: 'does not fit: files here may not be that large',
-  ENOSPC: 'does not fit: the drive is full',
-  EROFS: 'lies on a drive that cannot be written to',
-  ENAMETOOLONG: 'has too long a name',
-  EMFILE: 'cannot be opened: too many files are open',
-  EBUSY: 'is in use by another program',
-  ENOTEMPTY: 'is there already',
-  EEXIST: 'is there already',
-};

@@ -1,6 +1,7 @@
 // The program as one file for both its entries: the command line, and a thread that helps it.
 import { COULD_NOT_RUN, run } from './main.js';
-import { nodeShell, reason } from './node-shell.js';
+import { nodeShell } from './node-shell.js';
+import { reason } from './reasons.js';
 
 export { helpOut as thread } from './thread.js';
 

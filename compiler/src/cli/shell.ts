@@ -70,6 +70,9 @@ export class CannotRun extends Error {}
 /** The largest file that is read. A procedure of a thousand steps is a hundredth of it. */
 export const LARGEST_FILE = 32 * 1024 * 1024;
 
+/** Made once: a thousand of them cost more than what they read. */
+const UTF_8 = new TextDecoder('utf-8', { fatal: true });
+
 /** Bytes as text, or why they are not a text. Pure, so that every shell says the same. */
 export function decodeText(bytes: Uint8Array): Reading {
   if (bytes.length > LARGEST_FILE) return tooLarge(bytes.length);
@@ -78,7 +81,7 @@ export function decodeText(bytes: Uint8Array): Reading {
     return { problem: 'is UTF-16 text; save it as UTF-8' };
   if (bytes.includes(0)) return { problem: 'is not a text file (it holds zero bytes)' };
   try {
-    return { text: new TextDecoder('utf-8', { fatal: true }).decode(bytes) };
+    return { text: UTF_8.decode(bytes) };
   } catch {
     return { problem: 'is not UTF-8 text; save it as UTF-8' };
   }

@@ -1,9 +1,17 @@
 // Decides what is checked when, and what is sent: the edited document first, then open documents that depend on it,
 // then the rest of the library while nothing else happens. Checks go on in slices, so that no question waits for a
 // whole one; one of a text that was edited meanwhile is left undone. Only what changed is sent.
-import { type Analysis, type Finding, SETTINGS_FILE, type Settings, type Span } from '@baywright/language';
+import {
+  type Analysis,
+  type Finding,
+  SETTINGS_FILE,
+  type Settings,
+  type Span,
+  severityOf,
+} from '@baywright/language';
 import type { Diagnostic } from 'vscode-languageserver';
 import { diagnosticsOf } from './features/diagnostics.js';
+import { LibraryWide } from './library-wide.js';
 import { politely, SLICE } from './manners.js';
 import type { Shelf } from './shelf.js';
 import { positionsFor, type Snapshot } from './snapshot.js';
@@ -61,6 +69,8 @@ export class Checker {
   #cancelEdit: (() => void) | undefined;
   #cancelBackground: (() => void) | undefined;
   #cancelSettings: (() => void) | undefined;
+  #cancelWide: (() => void) | undefined;
+  readonly #wide = new WeakMap<Shelf, LibraryWide>();
   /** The settings that each library was last checked by. */
   readonly #checkedBy = new Map<string, Settings>();
   #all = 0;
@@ -96,7 +106,8 @@ export class Checker {
         return;
       }
       this.#pressing = undefined;
-      this.#background();
+      if (this.#waiting.size > 0) this.#background();
+      else this.#lookAtAll();
     });
   }
 
@@ -147,31 +158,24 @@ export class Checker {
     this.#background();
   }
 
-  /** Checks every file there is now and tells how many; for the command that asks for it. */
-  checkAll(isCancelled: () => boolean): { files: number; findings: readonly Finding[] } {
-    const findings: Finding[] = [];
-    let files = 0;
-    for (const shelf of this.#workspace.shelves()) {
-      for (const path of shelf.paths()) {
-        if (isCancelled()) return { files, findings };
-        findings.push(...this.findingsOf(shelf, path));
-        files += 1;
-      }
-    }
-    return { files, findings };
-  }
-
   /** Findings of a file: those known when it is up to date, else fresh ones. */
   findingsOf(shelf: Shelf, path: string): readonly Finding[] {
     const uri = shelf.uri(path);
-    const known = this.#known.get(uri);
-    if (known && !this.#waiting.has(uri)) return known.findings;
-    return this.#check(uri)?.findings ?? [];
+    const known = this.#waiting.has(uri) ? undefined : this.#known.get(uri);
+    const own = known ?? this.#check(uri);
+    return this.#withWide(shelf, path, own?.findings ?? []);
   }
 
-  /** Number of files that still wait. */
-  get waiting(): number {
-    return this.#waiting.size;
+  /** Findings of a file that only the whole library can tell, as far as it has been looked at. */
+  wideOf(shelf: Shelf, path: string): readonly Finding[] {
+    const text = this.#workspace.text(shelf.uri(path));
+    return text === undefined ? [] : (this.#wide.get(shelf)?.findingsOf(path, text) ?? []);
+  }
+
+  /** Findings of a file with those that only the whole library can tell, in the order of the text. */
+  #withWide(shelf: Shelf, path: string, own: readonly Finding[]): readonly Finding[] {
+    const wide = this.wideOf(shelf, path);
+    return wide.length === 0 ? own : [...own, ...wide].sort((a, b) => a.span.start - b.span.start);
   }
 
   #enqueue(uri: string, live: Set<string>): void {
@@ -228,11 +232,44 @@ export class Checker {
     this.#known.set(uri, known);
     const isOpen = this.#workspace.document(uri) !== undefined;
     if (isOpen || this.#workspace.options.scope === 'whole library')
-      this.#send(uri, snapshot.version, diagnosticsOf(snapshot, analysis.findings));
+      this.#publish(uri, snapshot, analysis.findings);
+    this.#note(snapshot.shelf, analysis);
     if (isOpen) {
       this.#dependents(snapshot, analysis);
       if (isNews) this.#host.checked([snapshot.uri]);
     } else if (analysis.model.kind === 'procedure') snapshot.library.release(snapshot.path);
+  }
+
+  #publish(uri: string, snapshot: Snapshot, findings: readonly Finding[]): void {
+    const all = this.#withWide(snapshot.shelf, snapshot.path, findings);
+    this.#send(uri, snapshot.version, diagnosticsOf(snapshot, all));
+  }
+
+  /** Notes what the rest of the library must know of a file; a folder without settings is no library. */
+  #note(shelf: Shelf, { model, text }: Analysis): void {
+    if (this.#workspace.options.scope !== 'whole library' || shelf.settingsText === undefined) return;
+    const wide = this.#wide.get(shelf) ?? new LibraryWide();
+    this.#wide.set(shelf, wide);
+    wide.note(model, text);
+  }
+
+  /** Looks at the library as a whole once nothing else has been going on for a while. */
+  #lookAtAll(): void {
+    this.#cancelWide?.();
+    this.#cancelWide = this.#host.later(LONGEST_WAIT, () => {
+      if (this.#pressing !== undefined || this.#waiting.size > 0) return;
+      for (const shelf of this.#workspace.shelves()) {
+        for (const path of this.#wide.get(shelf)?.refresh(shelf) ?? []) {
+          const uri = shelf.uri(path);
+          const known = this.#known.get(uri);
+          const snapshot = known && this.#workspace.snapshot(uri);
+          if (!known || !snapshot) continue;
+          this.#publish(uri, snapshot, known.findings);
+          if (this.#workspace.document(uri) === undefined) snapshot.library.release(path);
+        }
+      }
+      this.#tellUnused();
+    });
   }
 
   /** Files that use an edited one wait for a check: open ones at the head. */
@@ -278,12 +315,16 @@ export class Checker {
 
   #finish(): void {
     this.#host.checked([]);
+    this.#lookAtAll();
+  }
+
+  #tellUnused(): void {
     const { options } = this.#workspace;
     if (options.suppress.length === 0) return;
     const files = new Map<string, readonly Finding[]>();
     for (const [uri, known] of this.#known) {
-      const path = this.#workspace.place(uri)?.path;
-      if (path !== undefined) files.set(path, known.findings);
+      const place = this.#workspace.place(uri);
+      if (place) files.set(place.path, this.#withWide(place.shelf, place.path, known.findings));
     }
     this.#host.unused(unusedSuppressions(options, files));
   }
@@ -294,7 +335,9 @@ export class Checker {
     const document = this.#workspace.document(uri);
     // An editor that reads an open one by its schema shows what a schema can say; it is not said twice.
     const own = document !== undefined && this.#workspace.client.readsSettings;
-    const findings = shelf.settingsFindings.filter((f) => !own || !BY_SCHEMA.has(f.name));
+    const findings = shelf.settingsFindings
+      .filter((f) => !own || !BY_SCHEMA.has(f.name))
+      .flatMap((f) => severityOf(f, shelf.settings) ?? []);
     const positions = positionsFor(shelf.settingsText, this.#workspace.client.encoding);
     const { options } = this.#workspace;
     const location = (_path: string, span: Span) => ({ uri, range: positions.range(span) });

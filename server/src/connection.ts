@@ -226,6 +226,7 @@ function viewOf(
       }
       return snapshot.analysis();
     },
+    wide: ({ shelf, path }) => checker.wideOf(shelf, path),
     findings: (shelf, path) => checker.findingsOf(shelf, path),
     readBase64: (uri) => workspace.readBase64(uri),
     renderers: renderers(),

@@ -22,6 +22,8 @@ export interface View {
   /** Findings of a file, checked now if need be. */
   findings(shelf: Shelf, path: string): readonly Finding[];
   readBase64(uri: string): Promise<string | undefined>;
+  /** Findings of a document that only the whole library can tell, as far as it has been looked at. */
+  wide(snapshot: Snapshot): readonly Finding[];
   readonly renderers: Renderers;
   /** True once the client has taken the request back. */
   isCancelled(): boolean;

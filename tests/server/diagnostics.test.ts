@@ -44,6 +44,15 @@ describe('push', () => {
     expect((await session.until('procedures/other.bay', (d) => d.length > 0)).length).toBeGreaterThan(0);
     expect(codes(await session.until(PATH, (d) => d.length > 0))).toContain('S301');
   });
+  test('of what only the whole library can tell, mended by an edit elsewhere', async () => {
+    const spare = CATALOGUE.replace('parts\n', 'parts\n  wheel-trim: Wheel trim\n');
+    await start({ files: { ...shop(HEAD), 'catalogue/van.bay': spare } });
+    await session.until('catalogue/van.bay', (d) =>
+      d.some((f) => f.code === 'R201' && /wheel-trim/.test(f.message)),
+    );
+    session.open(PATH, `${HEAD}    inspect wheel-trim\n`);
+    await session.until('catalogue/van.bay', (d) => !d.some((f) => /wheel-trim/.test(f.message)));
+  });
   test('of open files alone when the settings say so, live', async () => {
     await start({ files: shop(LEFT_OFF) });
     await session.until(PATH, (d) => d.length > 0);

@@ -2,7 +2,7 @@
 // the same text. Edits cut, double, swap and garble pieces of a procedure and of the catalogue it uses.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { createLibrary, DEFAULT_SETTINGS, stateAt } from '../../language/src/index.js';
+import { createLibrary, DEFAULT_SETTINGS, libraryFindings, stateAt } from '../../language/src/index.js';
 import { Checker } from '../../server/src/checker.js';
 import { cursorAt } from '../../server/src/features/completion/cursor.js';
 import { offersAt } from '../../server/src/features/completion.js';
@@ -185,8 +185,13 @@ describe('incremental answers are those of a fresh start', () => {
       { read: (p) => ({ ...shop(WORK), 'catalogue/van.bay': changed })[p], list: () => [...FILES] },
       DEFAULT_SETTINGS,
     );
-    const codes = (list: unknown): unknown => (list as { code: string }[]).map((d) => d.code);
-    expect(codes(sent.get(ROOT + PATH))).toEqual(library.analyse(PATH)?.findings.map((f) => f.code));
+    const codes = (list: unknown): unknown => (list as { code: string }[]).map((d) => d.code).sort();
+    for (const path of FILES) {
+      const wide = libraryFindings(library, FILES).filter((f) => f.file === path);
+      expect(codes(sent.get(ROOT + path))).toEqual(
+        codes([...(library.analyse(path)?.findings ?? []), ...wide]),
+      );
+    }
   });
 });
 

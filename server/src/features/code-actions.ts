@@ -8,6 +8,7 @@ import {
   ResponseError,
 } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
+import type { View } from '../view.js';
 import { writeFittingHalf } from './actions/fitting.js';
 import { fixAll, quickFixes } from './actions/fixes.js';
 import { organiseImports } from './actions/imports.js';
@@ -40,7 +41,7 @@ export const codeActions = documentFeature<CodeActionParams>(
     await view.analysed(snapshot);
     const { uri, version, client } = snapshot;
     const place: Offered = { uri, version, range, only };
-    return offersAt(snapshot, place).map(({ edit, ...action }) =>
+    return offersAt(snapshot, place, view).map(({ edit, ...action }) =>
       client.resolvesEdits ? { ...action, data: place } : { ...action, edit: edit() },
     );
   },
@@ -53,19 +54,25 @@ export const resolveCodeAction = libraryFeature<CodeAction>(
     const place = action.data as Offered | undefined;
     const snapshot = place && view.snapshot(place.uri);
     if (!place || !snapshot) return action;
-    const offer = offersAt(snapshot, place).find((o) => o.title === action.title && o.kind === action.kind);
+    const offer = offersAt(snapshot, place, view).find(
+      (o) => o.title === action.title && o.kind === action.kind,
+    );
     if (!offer || snapshot.version !== place.version)
       throw new ResponseError(LSPErrorCodes.ContentModified, 'edited since it was offered');
     return { ...action, edit: offer.edit() };
   },
 );
 
-function offersAt(snapshot: Snapshot, { range, only }: Pick<Offered, 'range' | 'only'>): ActionOffer[] {
+function offersAt(
+  snapshot: Snapshot,
+  { range, only }: Pick<Offered, 'range' | 'only'>,
+  view: View,
+): ActionOffer[] {
   const span = snapshot.positions.span(range);
   const wants = (kind: string): boolean => !only || only.some((o) => kind === o || kind.startsWith(`${o}.`));
   const sourceAsked = only?.some((o) => o.startsWith('source')) ?? false;
   const offers: (ActionOffer | undefined)[] = [];
-  if (wants(CodeActionKind.QuickFix)) offers.push(...atPlace(snapshot, span));
+  if (wants(CodeActionKind.QuickFix)) offers.push(...atPlace(snapshot, span, view));
   if (wants(CodeActionKind.RefactorRewrite))
     offers.push(
       convertQuantity(snapshot, span),
@@ -81,9 +88,10 @@ function offersAt(snapshot: Snapshot, { range, only }: Pick<Offered, 'range' | '
   return offers.filter((a) => a !== undefined);
 }
 
-function atPlace(snapshot: Snapshot, span: { start: number; end: number }): ActionOffer[] {
-  const here = snapshot
-    .analysis()
-    .findings.filter((f) => f.file === snapshot.path && f.span.start <= span.end && f.span.end >= span.start);
+function atPlace(snapshot: Snapshot, span: { start: number; end: number }, view: View): ActionOffer[] {
+  const all = [...snapshot.analysis().findings, ...view.wide(snapshot)];
+  const here = all.filter(
+    (f) => f.file === snapshot.path && f.span.start <= span.end && f.span.end >= span.start,
+  );
   return quickFixes(snapshot, here);
 }

@@ -183,7 +183,9 @@ function aboutWord(snapshot: Snapshot, line: Line, offset: number): Found | unde
 /** Why findings at this place matter, from the catalogue. */
 async function aboutFindings(snapshot: Snapshot, offset: number, view: View): Promise<string[]> {
   const findings = snapshot.lastFindings() ?? (await view.analysed(snapshot)).findings;
-  const here = findings.filter((f) => f.file === snapshot.path && touches(f.span, offset));
+  const here = [...findings, ...view.wide(snapshot)].filter(
+    (f) => f.file === snapshot.path && touches(f.span, offset),
+  );
   return [...new Set(here.map((f) => f.code))].map((code) => {
     const def = DIAGNOSTICS.find((d) => d.code === code);
     return def ? `**${code} ${def.name}**: ${def.why}` : `**${code}**`;

@@ -9,7 +9,9 @@ export const pullDiagnostics = documentFeature<DocumentDiagnosticParams>(
     diagnosticProvider: { identifier: 'baywright', interFileDependencies: true, workspaceDiagnostics: false },
   },
   async (snapshot, { previousResultId }, view) => {
-    const items = diagnosticsOf(snapshot, (await view.analysed(snapshot)).findings);
+    const { findings } = await view.analysed(snapshot);
+    const all = [...findings, ...view.wide(snapshot)].sort((a, b) => a.span.start - b.span.start);
+    const items = diagnosticsOf(snapshot, all);
     const resultId = hash(JSON.stringify(items));
     return resultId === previousResultId
       ? { kind: DocumentDiagnosticReportKind.Unchanged, resultId }

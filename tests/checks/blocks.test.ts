@@ -1,5 +1,5 @@
 // Work where none goes, and blocks with nothing in them.
-import { test } from 'vitest';
+import { describe, test } from 'vitest';
 import { checkMarked } from '../suite-helper.js';
 
 const START = `procedure A-1: Mirror, look at
@@ -55,4 +55,51 @@ inspection
   step: Clean
     clean glass
 `);
+});
+
+describe('the result that an `if` asks for', () => {
+  const job = (work: string): string =>
+    START.replace('  step: Look', `  step: Look\n${work.replace(/^\n|\n\s*$/g, '')}\n`);
+  test('stands below the measuring, or right behind it', () => {
+    checkMarked(
+      job(`
+    measure gap
+      if above limit
+        note: Wide.
+    measure gap
+    note: Twice.
+    if above limit
+      note: Wide.
+    otherwise
+      note: Right.
+    if needed: It sticks.
+      clean gap`).replace('      clean gap', '      note: Oil it.'),
+    );
+  });
+  test('is named, from further away', () => {
+    checkMarked(
+      job(`
+    measure gap
+    wait 5 min
+    if gap above limit
+      note: Wide.`),
+    );
+  });
+  test('is given by no line', () => {
+    checkMarked(
+      job(`
+    if gap above limit
+#   ^^^^^^^^^^^^^^^^^^ G118 nothing measures it before
+      note: Wide.
+    wait 5 min
+      if above limit
+#     ^^^^^^^^^^^^^^ G118 the line above gives none
+        note: Wide.
+    measure gap
+    wait 5 min
+    if above limit
+#   ^^^^^^^^^^^^^^ G118
+      note: Wide.`),
+    );
+  });
 });

@@ -20,6 +20,7 @@ import { quantities } from './quantities.js';
 import { referred } from './referred.js';
 import { register } from './register.js';
 import { cyclicRelations } from './relation-cycles.js';
+import { results } from './results.js';
 import { ruleLines } from './rule-lines.js';
 import { ruleWords } from './rule-words.js';
 import { sealsAndSupplies } from './seals-and-supplies.js';
@@ -41,6 +42,7 @@ import { wording } from './wording.js';
 export const CHECKS: readonly Check[] = [
   nested,
   blocks,
+  results,
   quantities,
   twoPlacesAgree,
   numbersInText,

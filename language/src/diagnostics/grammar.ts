@@ -16,6 +16,7 @@ import { secondOpening } from './g114-second-opening.js';
 import { nestedTooDeep } from './g115-nested-too-deep.js';
 import { workInCatalogue } from './g116-work-in-catalogue.js';
 import { blockEmpty } from './g117-block-empty.js';
+import { resultMissing } from './g118-result-missing.js';
 import { unknownWord } from './g201-unknown-word.js';
 import { wordOutOfPlace } from './g202-word-out-of-place.js';
 import { unexpected } from './g203-unexpected.js';
@@ -44,6 +45,7 @@ export const GRAMMAR_DIAGNOSTICS: readonly DiagnosticDef<never>[] = [
   nestedTooDeep,
   workInCatalogue,
   blockEmpty,
+  resultMissing,
   unknownWord,
   wordOutOfPlace,
   unexpected,

@@ -76,6 +76,53 @@ fasteners
 `);
   });
 
+  it('takes back values of variants, each with its condition', async () => {
+    const van = `catalogue: Test van
+
+vehicles
+  van: Test van
+    years 2018 to 2025
+    option axle light, heavy
+
+sources
+  S-1: Sheet
+
+fasteners
+  nut: Nuts
+    5 of M14x1.5, hex 21 mm
+    torque 160 N·m, order star, dry, per "S-1"
+    torque 180 N·m, per "S-1", when axle heavy
+  bolt: Bolts of the heavy axle
+    2 of M8x1.25, class 8.8, hex 13 mm, only when axle heavy
+    torque 24 N·m, per "S-1"
+`;
+    const { out } = await baywright('export van.bay --what specs', { files: { 'van.bay': van } });
+    expect(out).toContain('fasteners,nut,Nuts,when axle heavy,');
+    const [head = ''] = van.split('\nfasteners');
+    const { code, files } = await baywright('import specs.csv --into van.bay', {
+      files: { 'specs.csv': out, 'van.bay': head },
+    });
+    expect(code).toBe(0);
+    expect(String(files.get('van.bay'))).toBe(van);
+  });
+
+  it('a value of a variant is judged at its own row, and asks for the row it varies', async () => {
+    const files = {
+      'bolts.csv': `name,title,when,count,thread,torque
+nut,Nuts,,5,M14x1.5,160 N·m
+nut,,axle heavy,,,180 psi
+pin,Pins,axle heavy,2,M8x1.25,
+`,
+      'van.bay': 'catalogue: Van\n\nvehicles\n  van: Van\n    option axle light, heavy\n',
+    };
+    const { out } = await baywright('import bolts.csv --into van.bay', { files });
+    expect(out.split('\n')).toEqual([
+      expect.stringContaining('bolts.csv:3 bad row: Q102'),
+      'bolts.csv:4 bad row: when: no row above says what `pin` is whatever the variant',
+      '',
+    ]);
+  });
+
   const COLUMNS =
     '{ "Bolt": "title", "Nm": { "to": "torque", "unit": "N·m" }, "Qty": "count", "Thread": "thread", "Bin": "-" }';
 

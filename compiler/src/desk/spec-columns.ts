@@ -13,13 +13,16 @@ const KINDS: readonly ThingKind[] = [
   'tool',
 ];
 
+/** The column of the condition of a row: `axle heavy`. */
+export const WHEN = 'when';
+
 const WORDS = ENTRY_CLAUSES.filter(
   ({ shape, on }) => shape !== 'reason' && shape !== 'option' && on.some((kind) => KINDS.includes(kind)),
 ).map(({ word }) => word);
 
 export const COLUMN_WORDS = {
   kinds: KINDS as readonly string[],
-  clauses: ['count', 'thread', ...new Set(WORDS.filter((word) => word !== 'of'))] as readonly string[],
+  clauses: [...new Set(['count', 'thread', ...WORDS.filter((word) => word !== 'of')])] as readonly string[],
   sections: SECTIONS.filter(({ declares }) => declares !== undefined && KINDS.includes(declares)).map(
     ({ word }) => word,
   ),

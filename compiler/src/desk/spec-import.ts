@@ -10,7 +10,7 @@ import {
 } from '@baywright/language';
 import { parse } from 'csv-parse/sync';
 import * as z from 'zod';
-import { COLUMN_WORDS } from './spec-columns.js';
+import { COLUMN_WORDS, WHEN } from './spec-columns.js';
 
 /** Which column holds what: `{ "Bolt": "title", "Torque Nm": { "to": "torque", "unit": "N·m" } }`. */
 export const columnMapSchema = z.record(
@@ -19,7 +19,7 @@ export const columnMapSchema = z.record(
     z
       .string()
       .min(1)
-      .describe('section, name, title, count, thread or a clause word; "-" leaves the column out.'),
+      .describe('section, name, title, when, count, thread or a clause word; "-" leaves the column out.'),
     z.strictObject({
       to: z.string().min(1).describe('As above.'),
       unit: z.string().min(1).describe('The unit that its bare numbers are in.'),
@@ -46,8 +46,9 @@ export interface SpecRow {
   readonly line: number;
   readonly section: string;
   readonly name: string;
-  /** The entry as text, indented as in a section. */
+  /** The entry as text, indented as in a section, with the line of the table that each of its lines comes from. */
   readonly text: string;
+  readonly origins: readonly number[];
 }
 
 const NAME = /^[\p{L}\p{N}]+(?:-[\p{L}\p{N}]+)*$/u;
@@ -80,18 +81,49 @@ export function readSpecs(
     const problem = `no clause goes by the heading ${unknown.map((one) => `“${one}”`).join(', ')}; name its column in --columns, or "-" to leave it out`;
     return { rows: [], bad, problem };
   }
-  const rows = body.flatMap(({ info, record }): SpecRow[] => {
+  const rows = new Map<string, SpecRow>();
+  for (const [at, { info, record }] of body.entries()) {
+    const line = info.lines;
     const cells = new Map(
       columns.map((column, i) => [column?.to ?? '-', withUnit((record[i] ?? '').trim(), column?.unit)]),
     );
     const made =
       record.length > columns.length ? 'has more cells than there are headings' : rowOf(cells, usual);
-    if (typeof made !== 'string') return [{ line: info.lines, ...made }];
-    bad.push({ line: info.lines, problem: made });
-    return [];
-  });
-  return { rows, bad };
+    if (typeof made === 'string') {
+      bad.push({ line, problem: made });
+      continue;
+    }
+    const { section, name, title, lines } = made;
+    const above = rows.get(`${section} ${name}`);
+    if (!isVariant(cells)) {
+      const text = [`  ${name}: ${title}`, ...lines];
+      // Of two that declare the same name the language tells.
+      rows.set(above === undefined ? `${section} ${name}` : `${at}`, {
+        line,
+        section,
+        name,
+        text: text.join('\n'),
+        origins: text.map(() => line),
+      });
+    } else if (above === undefined) {
+      bad.push({ line, problem: `${WHEN}: no row above says what \`${name}\` is whatever the variant` });
+    } else {
+      const text = [above.text, ...lines].join('\n');
+      rows.set(`${section} ${name}`, {
+        ...above,
+        text,
+        origins: [...above.origins, ...lines.map(() => line)],
+      });
+    }
+  }
+  return { rows: [...rows.values()], bad };
 }
+
+/** Values that hold on a variant only; `only when` says on which there is such a thing at all. */
+const isVariant = (cells: ReadonlyMap<string, string>): boolean => {
+  const when = cells.get(WHEN) ?? '';
+  return when !== '' && !/^only\b/i.test(when);
+};
 
 /** Spreadsheets of many countries part cells by semicolons, since their numbers have commas. */
 function delimiterOf(csv: string): string {
@@ -107,25 +139,39 @@ function target(heading: string, map: ColumnMap): { to: string; unit?: string } 
   return exact === undefined ? undefined : { ...wanted, to: exact };
 }
 
-const KNOWN: readonly string[] = ['-', 'section', 'name', 'title', ...COLUMN_WORDS.clauses];
+const KNOWN: readonly string[] = ['-', 'section', 'name', 'title', WHEN, ...COLUMN_WORDS.clauses];
 
 const withUnit = (cell: string, unit: string | undefined): string =>
   unit !== undefined && /\d$/.test(cell) ? `${cell} ${unit}` : cell;
 
-function rowOf(cells: ReadonlyMap<string, string>, usual: string): Omit<SpecRow, 'line'> | string {
+interface ReadRow {
+  readonly section: string;
+  readonly name: string;
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+function rowOf(cells: ReadonlyMap<string, string>, usual: string): ReadRow | string {
   const cell = (word: string): string => cells.get(word) ?? '';
   if ([...cells.values()].some((value) => /[\r\n]/.test(value))) return 'has a cell of several lines';
   const title = cell('title');
   const name = cell('name') === '' ? nameFrom(title) : cell('name');
   const section = cell('section') === '' ? usual : cell('section').toLowerCase();
-  if (title === '') return 'title: is empty';
+  if (title === '' && !isVariant(cells)) return 'title: is empty';
   if (!NAME.test(name))
     return `name: “${name}” is no name; small letters and digits joined by hyphens are, as in hub-bolt`;
   if (!COLUMN_WORDS.sections.includes(section))
     return `section: “${section}” is none; there are ${COLUMN_WORDS.sections.join(', ')}`;
-  const lines = linesOf(cells);
-  return { section, name, text: [`  ${name}: ${title}`, ...lines.map((line) => `    ${line}`)].join('\n') };
+  const when = guardOf(cell(WHEN));
+  const all = linesOf(cells, section);
+  // One line is enough to say on which variants there is such a thing.
+  const guarded = isVariant(cells) ? all : all.slice(0, 1);
+  const lines = all.map((line) => `    ${line}${when !== '' && guarded.includes(line) ? `, ${when}` : ''}`);
+  return { section, name, title, lines };
 }
+
+const guardOf = (cell: string): string =>
+  cell === '' || /^(?:only )?when\b/.test(cell) ? cell : `when ${cell}`;
 
 const nameFrom = (title: string): string =>
   (
@@ -151,7 +197,7 @@ const IDENTITY = [
 ];
 const WITH_TORQUE = ['prevailing', 'order', 'threadlocker', 'lubricant', 'dry', 'oiled', 'per'];
 
-function linesOf(cells: ReadonlyMap<string, string>): string[] {
+function linesOf(cells: ReadonlyMap<string, string>, section: string): string[] {
   const has = (word: string): boolean => (cells.get(word) ?? '') !== '';
   const clause = (word: string): string[] => {
     const value = cells.get(word) ?? '';
@@ -161,13 +207,12 @@ function linesOf(cells: ReadonlyMap<string, string>): string[] {
       word === 'per' && !value.startsWith('"') ? `per "${value.replaceAll('"', '')}"` : `${word} ${value}`,
     ];
   };
-  const isBolt = has('thread') || has('count');
+  const isBolt = has('thread') || (has('count') && section === 'fasteners');
   const set = isBolt ? [`${cells.get('count') || '?'} of ${cells.get('thread') || '?'}`] : [];
   const identity = [...set, ...IDENTITY.flatMap(clause)];
   const torque = has('torque') ? [...clause('torque'), ...WITH_TORQUE.flatMap(clause)] : [];
   const told = new Set([
-    'count',
-    'thread',
+    ...(isBolt ? ['count', 'thread'] : ['thread']),
     ...IDENTITY,
     ...(has('torque') ? ['torque', ...WITH_TORQUE] : []),
   ]);
@@ -225,7 +270,10 @@ export function faultsOf(library: Library, path: string, rows: readonly SpecRow[
     const own = findings.filter(
       ({ span, severity }) => GRAVE.has(severity) && span.start >= (at?.start ?? 0) && span.start < entry.end,
     );
-    return own.map(({ code, message }) => ({ line: row.line, problem: `${code} ${message}` }));
+    return own.map(({ code, message, span }) => {
+      const above = model.tree.text.slice(at?.start ?? 0, span.start).split('\n').length - 1;
+      return { line: row.origins[above] ?? row.line, problem: `${code} ${message}` };
+    });
   });
 }
 

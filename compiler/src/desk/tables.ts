@@ -1,9 +1,16 @@
 // Specifications and pull lists as tables for spreadsheets.
-import { type Analysis, clausesOf, clauseWritten, type Thing } from '@baywright/language';
+import {
+  type Analysis,
+  type Clause,
+  clausesOf,
+  clauseWritten,
+  guardWritten,
+  type Thing,
+} from '@baywright/language';
 import { plain } from '../document/inline.js';
 import { type GuideShelf, lowerGuide } from '../document/lower/index.js';
 import { checkedModel } from './model.js';
-import { COLUMN_WORDS } from './spec-columns.js';
+import { COLUMN_WORDS, WHEN } from './spec-columns.js';
 
 export interface Table {
   readonly columns: readonly string[];
@@ -55,38 +62,73 @@ export function figureTable(analyses: readonly Analysis[]): Table {
   return { columns, rows };
 }
 
-/** Entries with one figure of each kind, in the columns that `import` reads. */
+/**
+ * Entries in the columns that `import` reads: a row for what holds always, and below it one for each variant that has
+ * values of its own, with its condition under `when`.
+ */
 export function specTable(analyses: readonly Analysis[]): Table {
   const things = analyses.flatMap(({ model }) =>
     model.things.filter(({ kind }) => COLUMN_WORDS.kinds.includes(kind)),
   );
-  const source = new Map(analyses.map(({ model }) => [model.path, model.tree.text]));
-  const used = COLUMN_WORDS.clauses.filter((word) =>
-    things.some((thing) => cellOf(thing, word, source) !== ''),
-  );
+  const texts = new Map(analyses.map(({ model }) => [model.path, model.tree.text]));
+  const rows = things.flatMap((thing) => specRows(thing, texts.get(thing.file) ?? ''));
+  const hasVariants = rows.some(({ when }) => when !== '');
+  const used = COLUMN_WORDS.clauses.filter((word) => rows.some(({ cells }) => cells.has(word)));
   return {
-    columns: ['section', 'name', 'title', ...used],
-    rows: things.map((thing) => [
+    columns: ['section', 'name', 'title', ...(hasVariants ? [WHEN] : []), ...used],
+    rows: rows.map(({ thing, when, cells }) => [
       COLUMN_WORDS.sectionOf(thing.kind),
       thing.name,
       thing.title,
-      ...used.map((word) => cellOf(thing, word, source)),
+      ...(hasVariants ? [when] : []),
+      ...used.map((word) => cells.get(word) ?? ''),
     ]),
   };
 }
 
-/** A cell holds one value; an entry with several, one for each variant, keeps them in the source. */
-function cellOf(thing: Thing, word: string, texts: ReadonlyMap<string, string>): string {
-  const text = texts.get(thing.file) ?? '';
-  if (word === 'count' || word === 'thread') {
-    const clause = clausesOf(thing, 'of')[0]?.clause;
-    const part = word === 'count' ? clause?.count : clause?.raw;
+/** Told together in the source: `4 of M8x1.25`. */
+const IN_SET: ReadonlySet<string> = new Set(['count', 'thread']);
+
+interface SpecCells {
+  readonly thing: Thing;
+  readonly when: string;
+  readonly cells: ReadonlyMap<string, string>;
+}
+
+function specRows(thing: Thing, text: string): SpecCells[] {
+  const clauses = COLUMN_WORDS.clauses.flatMap((word) =>
+    [...(IN_SET.has(word) ? clausesOf(thing, 'of') : []), ...clausesOf(thing, word)].map(
+      ({ clause, guard }) => ({
+        word,
+        when: guard === undefined ? '' : guardWritten(text, guard),
+        value: cellText(text, word, clause),
+      }),
+    ),
+  );
+  const variants = new Set(clauses.map(({ when }) => when).filter((when) => when !== ''));
+  const always = thing.exists
+    .map((guard) => guardWritten(text, guard).replace(/^when/, 'only when'))
+    .join(', ');
+  return ['', ...variants].map((when) => {
+    const own = clauses.filter((clause) => clause.when === when);
+    // A cell holds one value; an entry with several at once keeps them in the source.
+    const alone = own.filter(
+      ({ word, value }) => value !== '' && own.filter((o) => o.word === word).length === 1,
+    );
+    return {
+      thing,
+      when: when === '' ? always : when,
+      cells: new Map(alone.map(({ word, value }) => [word, value])),
+    };
+  });
+}
+
+function cellText(text: string, word: string, clause: Clause): string {
+  if (clause.word === 'of') {
+    const part = word === 'count' ? clause.count : clause.raw;
     return part === undefined ? '' : text.slice(part.start, part.end);
   }
-  const all = clausesOf(thing, word);
-  const [first] = all;
-  if (first === undefined || all.length > 1 || first.guard !== undefined) return '';
-  const written = clauseWritten(text, first.clause);
+  const written = clauseWritten(text, clause);
   return written === word
     ? 'yes'
     : written

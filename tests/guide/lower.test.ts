@@ -282,6 +282,15 @@ inspection
   ]);
 });
 
+it('has one full stop before the mark of a missing translation', () => {
+  const text = `${HEAD}\ninspection\n  step: Look\n    hold: Somebody looks.\n    do: Wipe it\n`;
+  expect(
+    lower(text, { language: 'fr' })
+      .lines.slice(1)
+      .map((line) => line.split(' {')[0]),
+  ).toEqual(['1.1 Somebody looks. [en]', '1.2 Wipe it [en].']);
+});
+
 it('closes what a comma adds to a title where the sentence goes on', () => {
   const text = `${HEAD}sides left, right
 

@@ -6,7 +6,7 @@ import { say } from '../document/words.js';
 import { stageMarkup } from './beside.js';
 import type { PageContext } from './context.js';
 import { drawnHead, drawnOrder } from './drawn.js';
-import { el, join, type Markup } from './markup.js';
+import { type Child, el, join, type Markup } from './markup.js';
 import { proseMarkup, quantityMarkup } from './prose.js';
 import { rowAttributes, type StepContext } from './steps.js';
 import { table, tr } from './table.js';
@@ -77,10 +77,7 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
             el('a', { href: `#${row.row}` }, row.number),
             row.what,
             proseMarkup(row.limit),
-            blanksOf({ id: row.reading ?? row.row, places: row.places }).map((id, i) => [
-              i > 0 && ', ',
-              el('output', { 'data-found': id }, i === row.places - 1 ? (row.unit ?? '') : ''),
-            ]),
+            foundMarkup(row),
           ),
         ),
       ),
@@ -131,6 +128,14 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
     ),
   'off-now': (block, context) => offNow(block, context),
 };
+
+/** What was found: a line for each place that a reading is taken at. */
+function foundMarkup(row: BlockOf<'record-readings'>['rows'][number]): Child {
+  const found = blanksOf({ id: row.reading ?? row.row, places: row.places }).map((id) =>
+    el('output', { 'data-found': id }, row.unit ?? ''),
+  );
+  return found.length === 1 ? found : found.map((one, i) => el('div', {}, `${i + 1}: `, one));
+}
 
 function fieldMarkup(field: Field): Markup {
   const type = field.input === 'date' ? 'date' : 'text';

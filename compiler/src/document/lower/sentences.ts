@@ -155,7 +155,7 @@ export function inlines(pieces: readonly Piece[], figures: ReadonlyMap<string, I
   });
 }
 
-/** With a full stop, unless it ends with a mark of its own. */
+/** With a full stop, unless it ends with a mark of its own; behind that may stand the mark of a missing translation. */
 export function stopped(prose: Prose): Prose {
-  return /[.!?:…]$/.test(plain(prose)) || prose.length === 0 ? prose : [...prose, text('.')];
+  return /[.!?:…](?: \[\w+\])?$/.test(plain(prose)) || prose.length === 0 ? prose : [...prose, text('.')];
 }

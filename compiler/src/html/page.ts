@@ -19,7 +19,7 @@ export interface PageOptions {
 
 /** On paper printed on both sides the binding edge alternates; browsers without page selectors print as before. */
 const MIRRORED =
-  '@page:left{margin-left:12mm;margin-right:20mm}@page:right{margin-left:20mm;margin-right:12mm}@media print{.record{break-before:right}}';
+  '@page:left{margin-left:12mm;margin-right:20mm}@page:right{margin-left:20mm;margin-right:12mm}@media print{section.record{break-before:right}}';
 
 export function pageHtml(document: GuideDocument, options: PageOptions, assets: PageAssets): string {
   const { identity, words } = document;

@@ -155,7 +155,7 @@ export const ES: PhraseTable = {
   'sign-off': 'Firmas',
   signature: 'Firma',
   // On a tablet
-  'still-off': 'aún desmontado',
+  'still-off': 'por montar',
   'still-to-torque': 'por apretar',
   'clock-start': 'Iniciar el reloj',
   'clock-left': 'Faltan {time}',

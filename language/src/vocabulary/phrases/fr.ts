@@ -155,7 +155,7 @@ export const FR: PhraseTable = {
   'sign-off': 'Signatures',
   signature: 'Signature',
   // On a tablet
-  'still-off': 'encore déposé',
+  'still-off': 'à reposer',
   'still-to-torque': 'à serrer',
   'clock-start': 'Démarrer le minuteur',
   'clock-left': 'Encore {time}',

@@ -36,7 +36,7 @@ A file is written whole or not at all, and the same source gives the same bytes;
     const { shell, paintErr } = context;
     const formats = readFormats(options.format);
     const collection = collect(shell, args);
-    const progress = progressLine(context, 'made');
+    const progress = progressLine(context, 'files done');
     const { results, errors } = await buildGuides(
       shell,
       collection,

@@ -47,8 +47,11 @@ export type Reason =
 export function jobState(data: PageData, entries: Entries, times: Times, now: number): JobState {
   const rows: Record<string, RowState> = {};
   const things = new Map<string, 'off' | 'loose' | 'done'>();
+  const begun = new Set(data.rows.filter((row) => isBegun(row, entries)).map(({ variant }) => variant));
   for (const row of data.rows) {
-    const state = rowState(row, entries, row.depends ? rows[row.depends.row] : undefined);
+    const own = rowState(row, entries, row.depends ? rows[row.depends.row] : undefined);
+    const isForOther = row.variant !== undefined && !begun.has(row.variant);
+    const state = isForOther ? { ...own, needed: false } : own;
     rows[row.id] = state;
     if (state.ticked && state.needed) for (const { thing, to } of row.changes) things.set(thing, to);
   }
@@ -68,6 +71,17 @@ export function jobState(data: PageData, entries: Entries, times: Times, now: nu
     clocks,
   };
   return { ...state, open: reasons(needed, entries, state) };
+}
+
+/** Something is entered at the line. */
+function isBegun({ id, readings, inspections, holds }: PageRow, entries: Entries): boolean {
+  const names = [
+    `t-${id}`,
+    ...readings.map((reading) => reading.id),
+    ...inspections.flatMap((name) => [`${name}-good`, `${name}-bad`]),
+    ...holds,
+  ];
+  return names.some((name) => entries[name] === true || String(entries[name] || '').trim() !== '');
 }
 
 function rowState(row: PageRow, entries: Entries, on: RowState | undefined): RowState {

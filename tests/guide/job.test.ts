@@ -155,6 +155,18 @@ test('of readings for different vehicles one is taken', () => {
   expect(result({ heavy: '0.20' })).toBe('bad');
 });
 
+test('lines for some vehicles count once one of them is begun', () => {
+  const some = {
+    ...data,
+    rows: data.rows.map((row) =>
+      row.id === 'r9-3' || row.id === 'r9-4' ? { ...row, variant: 'axle heavy' } : row,
+    ),
+  };
+  const without = { ...FINISHED, 't-r9-3': false, 't-r9-4': false };
+  expect(jobState(some, without, {}, 0).open).toEqual([]);
+  expect(jobState(some, { ...without, 't-r9-3': true }, {}, 0).open).toEqual([{ why: 'ticks', count: 1 }]);
+});
+
 test('a line of a later visit does not keep the record open', () => {
   const later = {
     ...data,

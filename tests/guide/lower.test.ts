@@ -261,6 +261,10 @@ inspection
       '# 1 Look',
       '1.1 Inspect the road wheel. {0 off, 0 to torque}',
     ]);
+    const variants = [...walkBlocks(lower(text).document.blocks)].flatMap((block) =>
+      block.kind === 'row' ? [block.variant] : [],
+    );
+    expect(variants).toEqual(['axle heavy', 'axle light', 'axle light']);
   });
 });
 

@@ -151,6 +151,8 @@ export interface BlockKinds {
     readonly order?: OrderDiagram;
     readonly rail: Rail;
     readonly changes: readonly Change[];
+    /** The vehicles it is for, where the print is for others as well. */
+    readonly variant?: string;
     /** Done on a later visit: the record of this one is signed without it. */
     readonly isLater?: true;
   };

@@ -74,6 +74,7 @@ function pageRow(block: Extract<Block, { kind: 'row' | 'stop' }>, depends: Depen
     ...(depends ? { depends } : {}),
     ...(block.kind === 'stop' ? { stop: true } : {}),
     ...(block.kind === 'row' && block.isLater ? { later: true } : {}),
+    ...(block.kind === 'row' && block.variant !== undefined ? { variant: block.variant } : {}),
     changes: block.kind === 'row' ? block.changes : [],
     holds: of('hold').map(({ id }) => id),
     inspections: of('inspection').map(({ id }) => id),

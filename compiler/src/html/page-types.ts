@@ -30,6 +30,8 @@ export interface PageRow {
   readonly number: string;
   readonly depends?: Depends;
   readonly stop?: boolean;
+  /** The vehicles it is for, where the page is for others as well: needed once a line of theirs is begun. */
+  readonly variant?: string;
   /** Done on a later visit. */
   readonly later?: boolean;
   /** Outcomes for which the guide tells something and asks for nothing. */

@@ -12,7 +12,7 @@ import { stopped } from './sentences.js';
 import { runsBySide } from './sides.js';
 import { written } from './texts.js';
 import type { RowAt } from './uses.js';
-import { variantWords } from './variant-words.js';
+import { forSome, variantWords } from './variant-words.js';
 import { comingRow, nextRow, type Out, railNow, type Walk } from './walk.js';
 
 /** Adds the blocks of some lines; `leading` is what a branch of one line says before it. */
@@ -122,6 +122,7 @@ function lowerText(
       marks: [],
       rail: railNow(walk),
       changes: [],
+      ...forSome(print, place),
       ...located(print, place, line),
     });
   } else lowerNote(walk, line, place, out);

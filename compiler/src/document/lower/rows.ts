@@ -24,7 +24,7 @@ import { sentence, stopped } from './sentences.js';
 import { FOR_ALL_SIDES } from './sides.js';
 import { partNumber, written } from './texts.js';
 import type { RowAt } from './uses.js';
-import { variantWords } from './variant-words.js';
+import { forSome, variantWords } from './variant-words.js';
 import { changesSince, nextRow, type Out, openNow, railNow, sidesOf, type Walk } from './walk.js';
 import { lowerWear } from './wear.js';
 
@@ -202,6 +202,7 @@ function oneRow(
     ...(boxes.order ? { order: boxes.order } : {}),
     rail: railNow(walk),
     changes: changesSince(walk, before),
+    ...forSome(print, place),
     ...(verb.word === 'recheck' ? { isLater: true } : {}),
     ...located(print, place, line),
   });

@@ -1,6 +1,6 @@
 // Options, their values and those of conditions in the language of the print: `ratio high`, `applied`.
 import { type Condition, type Job, phrase, phraseText, type Thing } from '@baywright/language';
-import { type Print, translated } from './print.js';
+import { type Place, type Print, translated } from './print.js';
 
 type Axis = Job['universe']['axes'][number];
 
@@ -19,6 +19,15 @@ export function variantWords(print: Print, when: Condition, within: Condition): 
   }
   const [and, or] = [phrase('and', print.language), phrase('or', print.language)];
   return universe.words(said, { and, or, term: (axis, values) => termText(print, axis, values, or) });
+}
+
+/** The vehicles that a line is for, where the print is for others as well. */
+export function forSome(
+  print: Print,
+  { when, side }: Pick<Place, 'when' | 'side'>,
+): { readonly variant?: string } {
+  const variant = variantWords(print, when, side?.when ?? print.when);
+  return variant === undefined ? {} : { variant };
 }
 
 function termText(print: Print, axis: Axis, values: readonly string[], or: string): string {

@@ -13,13 +13,30 @@ export class LibraryWide {
   readonly #noted = new Map<string, Noted>();
   /** Findings of each file, with the text that their places are of. */
   #found = new Map<string, { readonly text: string; readonly findings: readonly Finding[] }>();
+  readonly #words = new Map<string, string>();
   #isStale = false;
 
   /** A file was read; its text is what it says now. */
   note(model: FileModel, text: string): void {
     if (this.#noted.get(model.path)?.text === text) return;
-    this.#noted.set(model.path, { text, part: partOf(model) });
+    this.#noted.set(model.path, { text, part: this.#sparing(partOf(model)) });
     this.#isStale = true;
+  }
+
+  /** Most words of a library stand in many of its files: each is kept once. */
+  #sparing(part: LibraryPart): LibraryPart {
+    const once = (word: string): string => {
+      const known = this.#words.get(word);
+      if (known !== undefined) return known;
+      this.#words.set(word, word);
+      return word;
+    };
+    const things = part.things.map((thing) => ({
+      ...thing,
+      name: once(thing.name),
+      marks: thing.marks.map(once),
+    }));
+    return { ...part, words: part.words.map(once), things };
   }
 
   /** Findings of a file at their places in its text as it is now. */

@@ -74,7 +74,7 @@ export function findingsOfParts(parts: readonly LibraryPart[], settings: Setting
 
 export function partOf(file: FileModel): LibraryPart {
   const words = new Set<string>();
-  for (const line of everyLine(file.lines)) for (const word of wordsOf(line)) words.add(word);
+  for (const line of everyLine(file.lines)) addWords(line, words);
   return {
     path: file.path,
     kind: file.kind,
@@ -100,11 +100,11 @@ function partThing(thing: Thing): PartThing {
 }
 
 /** Every word of a line's code and of the references in its text, except the name that an entry declares. */
-function wordsOf(line: Line): string[] {
-  const words = line.tokens
-    .filter((t) => line.kind !== 'entry' || t.start !== line.name.start)
-    .map((t) => t.image.replaceAll('"', ''));
-  return [...words, ...(line.prose?.references.map((r) => r.name.text) ?? [])];
+function addWords(line: Line, words: Set<string>): void {
+  const own = line.kind === 'entry' ? line.name.start : -1;
+  for (const { start, image } of line.tokens)
+    if (start !== own) words.add(image.includes('"') ? image.replaceAll('"', '') : image);
+  for (const { name } of line.prose?.references ?? []) words.add(name.text);
 }
 
 function partRule(rule: Thing): PartRule {

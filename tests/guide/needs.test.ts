@@ -123,3 +123,56 @@ installation
   expect(job.lines).toContain('2.1 Install the new ignition coils (3). {1 off, 0 to torque}');
   expect(needsOf(job)).toContain('Parts to renew: Ignition coils, 3 | 2.1');
 });
+
+it('pulls for some vehicles alone what only they get', () => {
+  const text = `${HEAD}
+parts
+  mount: Strut mount
+    number "M-1"
+    renew, when axle heavy
+
+supplies
+  grease-tube: Pin grease
+
+fasteners
+  mount-nut: Mount nuts
+    4 of M10x1.5, class 8, hex 16 mm
+    torque 40 N·m
+    renew
+
+removal
+  step: Off
+    remove 2 of mount-nut
+    remove 2 of mount-nut
+    remove mount
+
+installation
+  step: On
+    install mount
+    install 2 of mount-nut
+    install 2 of mount-nut
+    when axle heavy
+      apply grease-tube to sills
+    when axle light
+      inspect mount
+        reject: cracks
+        if rejected
+          renew mount
+`;
+  const job = lower(text);
+  expect(needsOf(job).filter((line) => !/^(?:Sockets|Torque)/.test(line))).toEqual([
+    'Parts to renew: Strut mount, axle heavy, M-1, 1 | 2.1',
+    'Parts to renew: Mount nuts M10 × 1.5, 4 | 2.2, 2.3',
+    'Only if a line asks for it: Strut mount, axle light, M-1, 1 | 2.6',
+    'Supplies: Pin grease, axle heavy | 2.4',
+  ]);
+  const rows = [...walkBlocks(job.document.blocks)].flatMap((block) => (block.kind === 'row' ? [block] : []));
+  const fitted = rows.find(({ number }) => number === '2.1');
+  expect(fitted && [fitted.body, ...fitted.notes].map(plain)).toEqual([
+    'Install the strut mount.',
+    'New only with axle heavy',
+    'Part number M-1',
+  ]);
+  const light = lower(text, { option: { axle: 'light' } });
+  expect(needsOf(light)).not.toContain('Parts to renew: Strut mount, M-1, 1 | 2.1');
+});

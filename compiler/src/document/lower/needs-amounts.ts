@@ -30,9 +30,11 @@ export function amountRows(print: Print, uses: readonly UsedAmount[]): NeedRow[]
     const own = uses.filter((use) => use.thing === thing);
     const amounts = amountsOf(print, thing, own);
     const number = partNumber(print, thing, print.when);
-    const grade = gradeText(thing);
+    const variants = new Set(own.map(({ variant }) => variant));
+    const isTold = variants.has(undefined) || amounts.some(({ variant }) => variant !== undefined);
+    const more = [gradeText(thing), isTold ? '' : [...variants].join('; ')].filter((words) => words !== '');
     return {
-      what: [strong(capitalFirst(titleOf(print, thing))), ...(grade === '' ? [] : [text(`, ${grade}`)])],
+      what: [strong(capitalFirst(titleOf(print, thing))), ...more.map((words) => text(`, ${words}`))],
       for: rowsProse(own),
       ...(number === undefined || number === '?' ? {} : { number }),
       ...(amounts.length === 0

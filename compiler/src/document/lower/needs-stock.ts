@@ -2,7 +2,7 @@
 import { clausesOf, isFormless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
 import type { NeedRow } from '../blocks.js';
 import { text } from '../inline.js';
-import { capitalFirst } from './names.js';
+import { capitalFirst, countOf } from './names.js';
 import { listTitles, rowsProse, strong } from './need-words.js';
 import type { Print } from './print.js';
 import { partNumber, titleOf } from './texts.js';
@@ -11,7 +11,9 @@ import { sideWord } from './variant-words.js';
 /** Parts fitted new, with numbers by side and how many for the sides of this print. */
 export function freshRows(print: Print, maybe: boolean): NeedRow[] {
   const { fresh } = print.uses;
-  const always = new Set(fresh.filter((use) => !use.maybe).map(({ thing }) => thing));
+  const always = new Set(
+    fresh.filter((use) => !use.maybe && use.variant === undefined).map(({ thing }) => thing),
+  );
   const things = [
     ...new Set(
       fresh
@@ -28,11 +30,15 @@ export function freshRows(print: Print, maybe: boolean): NeedRow[] {
       bySide.set(number, [...(bySide.get(number) ?? []), use]);
     }
     return [...bySide].map(([number, own]) => {
-      // A set that goes on twice on one side is the same new set.
-      const perSide = new Map(own.map((use) => [use.side, use.count]));
+      // A set that goes on twice on one side is the same new set; one that goes on in parts is pulled whole.
+      const perSide = new Map<string | undefined, number>();
+      for (const use of own)
+        perSide.set(use.side, Math.min(countOf(thing), (perSide.get(use.side) ?? 0) + use.count));
       const count = [...perSide.values()].reduce((sum, one) => sum + one, 0);
       const sides =
         bySide.size > 1 ? [...perSide.keys()].map((side) => sideWord(print, side)).join(', ') : '';
+      const variants = new Set(own.map(({ variant }) => variant));
+      const only = variants.has(undefined) ? '' : [...variants].join('; ');
       const isAsked = number === '?' || (number === '' && print.shelf.settings.release.partNumbers);
       const thread = threadText(thing);
       const detail =
@@ -40,7 +46,9 @@ export function freshRows(print: Print, maybe: boolean): NeedRow[] {
       return {
         what: [
           strong(capitalFirst(titleOf(print, thing))),
-          text(`${detail}${sides === '' ? '' : `, ${sides}`}`),
+          text(
+            [detail, sides, only].map((words, i) => (i > 0 && words !== '' ? `, ${words}` : words)).join(''),
+          ),
         ],
         for: rowsProse(own),
         amount: [text(String(count))],

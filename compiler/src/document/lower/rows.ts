@@ -4,7 +4,6 @@ import {
   type BoundItem,
   type BoundStatement,
   bindStatement,
-  hasClause,
   isEachSide,
   isFormless,
   type Line,
@@ -17,12 +16,12 @@ import { noteAids } from './aids.js';
 import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
-import { countOf } from './names.js';
+import { freshAt, noteFresh } from './fresh.js';
 import type { Place, SidePrint } from './print.js';
 import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
 import { FOR_ALL_SIDES } from './sides.js';
-import { partNumber, written } from './texts.js';
+import { written } from './texts.js';
 import type { RowAt } from './uses.js';
 import { forSome, variantWords } from './variant-words.js';
 import { changesSince, nextRow, type Out, openNow, railNow, sidesOf, type Walk } from './walk.js';
@@ -132,23 +131,9 @@ function oneRow(
     if (act) walk.acts.set(act.index, { first: walk.acts.get(act.index)?.first ?? at, last: at });
   }
   const makes = thing ? (verb.on[thing.kind]?.makes ?? []) : [];
-  const isFresh =
-    thing !== undefined &&
-    hasClause(thing, 'renew') &&
-    (makes.includes('fitted') || makes.includes('started'));
-  const isRenewed = verb.word === 'renew';
-  if (thing && (isFresh || isRenewed)) {
-    const sides = place.side || !isEachSide(thing) ? [place.side] : print.sides;
-    for (const side of sides) {
-      print.uses.fresh.push({
-        ...at,
-        thing,
-        side: isEachSide(thing) ? side?.word : undefined,
-        count: objects[0]?.count ?? countOf(thing),
-        maybe: place.maybe,
-      });
-    }
-  }
+  const [first] = objects;
+  const fresh = first && freshAt(print, statement, first, place);
+  const freshNotes = first && fresh ? noteFresh(print, first, fresh, place, at) : [];
   const boxes = besidesOf(walk, statement, objects, place, at, stages);
   noteFields(print, statement, objects);
   const clocks = clocksAt(
@@ -158,7 +143,6 @@ function oneRow(
     at,
     !print.job.universe.diagrams.implies(place.side?.when ?? print.when, place.when),
   );
-  const number = thing && (isFresh || isRenewed) ? partNumber(print, thing, place.when) : undefined;
   const byHand =
     makes.includes('started') && thing !== undefined && !isFormless(thing)
       ? [text(`, ${phrase('by-hand', print.language)}`)]
@@ -166,7 +150,7 @@ function oneRow(
   const said = sentence(print, statement, objects, {
     side: place.side,
     isBothSides: place.side === undefined && FOR_ALL_SIDES.has(verb.word),
-    fresh: isFresh,
+    fresh: fresh !== undefined && fresh.only === undefined && verb.word !== 'renew',
     ...(boxes.without ? { without: boxes.without } : {}),
   });
   const remark = isFirst && line.prose ? written(print, place.scope.file.path, line.prose.text) : [];
@@ -192,7 +176,7 @@ function oneRow(
     notes: [
       ...(remark.length > 0 ? [remark] : []),
       ...demands,
-      ...(number === undefined ? [] : [[text(`${phrase('part-number', print.language)} ${number}`)]]),
+      ...freshNotes,
       ...boxes.notes,
       ...(under?.notes ?? []),
     ],

@@ -45,10 +45,14 @@ function detailOf(print: Print, thing: Thing): Prose {
     const raw = clausesOf(thing, word)[0]?.clause.raw;
     return raw && !raw.hole ? [phraseText(`strength-${word}`, print.language, { value: raw.text })] : [];
   });
+  const { diagrams } = print.job.universe;
+  const isNew = clausesOf(thing, 'renew').some(({ guard }) =>
+    diagrams.implies(print.when, print.job.where(guard)),
+  );
   const parts = [
     ...(thread && !thread.hole ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
     ...strengths.slice(0, 1),
-    ...(clausesOf(thing, 'renew').length > 0 ? [phrase('new', print.language)] : []),
+    ...(isNew ? [phrase('new', print.language)] : []),
   ];
   return [text(parts.join(', '))];
 }

@@ -46,6 +46,8 @@ export interface UsedFresh extends RowAt {
   readonly thing: Thing;
   readonly side: string | undefined;
   readonly count: number;
+  /** The vehicles that get it, where the print is for others as well. */
+  readonly variant?: string;
   /** What must have happened first, where it is not always fitted: the numbers of the rows that decide. */
   readonly maybe: boolean;
 }

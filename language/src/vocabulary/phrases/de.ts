@@ -151,6 +151,7 @@ export const DE: PhraseTable = {
   'since-revision': 'Verglichen mit Revision {number}.',
   'dial-set':
     '{amount} am Schlüssel einstellen[, {drag} Klemmmoment sind darin][, mit {adapter} in Verlängerung]',
+  'new-only-with': 'Neu nur bei {variant}',
   'recheck-of': '{object}, Nachprüfung',
   'recheck-after': '{object}: nach {amount} nachprüfen',
   'sign-off': 'Unterschriften',

@@ -149,6 +149,7 @@ export const EN = {
   'road-test': 'Road test',
   'since-revision': 'Compared with revision {number}.',
   'dial-set': 'Set {amount} on the wrench[, {drag} of drag added][, for {adapter} in line]',
+  'new-only-with': 'New only with {variant}',
   'recheck-of': '{object}, recheck',
   'recheck-after': '{object}: recheck after {amount}',
   'sign-off': 'Sign-off',

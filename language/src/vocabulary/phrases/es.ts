@@ -150,6 +150,7 @@ export const ES: PhraseTable = {
   'road-test': 'Prueba en carretera',
   'since-revision': 'Comparado con la revisión {number}.',
   'dial-set': 'Ajustar la llave a {amount}[, con {drag} de arrastre incluidos][, con {adapter} en línea]',
+  'new-only-with': 'Pieza nueva solo con {variant}',
   'recheck-of': '{object}, comprobación posterior',
   'recheck-after': '{object}: comprobar de nuevo tras {amount}',
   'sign-off': 'Firmas',

@@ -150,6 +150,7 @@ export const FR: PhraseTable = {
   'road-test': 'Essai sur route',
   'since-revision': 'Comparé à la révision {number}.',
   'dial-set': 'Régler la clé à {amount}[, dont {drag} de freinage][, avec {adapter} en ligne]',
+  'new-only-with': 'Pièce neuve seulement avec {variant}',
   'recheck-of': '{object}, contrôle ultérieur',
   'recheck-after': '{object} : recontrôler après {amount}',
   'sign-off': 'Signatures',

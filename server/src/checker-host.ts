@@ -4,6 +4,7 @@ import type { CheckerHost } from './checker.js';
 import { clientFacts } from './client-facts.js';
 import { METHODS } from './protocol.js';
 import { quiet } from './quiet.js';
+import { refreshViews } from './refresh.js';
 import { TEXTS } from './texts/index.js';
 
 /** Sends what the checker finds, shows a bar for long work, warns of settings that do nothing. */
@@ -25,8 +26,10 @@ export function checkerHost(
     publish: (uri, version, diagnostics) =>
       quiet(connection.sendDiagnostics({ uri, diagnostics, ...(version === null ? {} : { version }) })),
     checked(uris) {
-      if (uris.length === 0) quiet(connection.sendNotification(METHODS.libraryChanged));
-      else quiet(connection.sendNotification(METHODS.previewStale, { uris }));
+      if (uris.length === 0) {
+        quiet(connection.sendNotification(METHODS.libraryChanged));
+        refreshViews(connection, params);
+      } else quiet(connection.sendNotification(METHODS.previewStale, { uris }));
     },
     progress(done, all) {
       if (!canProgress || all < MANY) return;

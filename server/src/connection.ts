@@ -23,6 +23,7 @@ import { politely, SLICE } from './manners.js';
 import { readOptions } from './options.js';
 import type { StartOptions } from './protocol.js';
 import { quiet } from './quiet.js';
+import { refreshViews } from './refresh.js';
 import { renderers } from './renderers.js';
 import { positionsFor } from './snapshot.js';
 import { TEXTS } from './texts/index.js';
@@ -115,10 +116,7 @@ export function serve(connection: Connection, host: ServerHost): void {
     if (params?.capabilities.workspace?.configuration) await pullOptions();
     else workspace.options = readOptions(settings);
     checkEverything();
-    if (params?.capabilities.workspace?.inlayHint?.refreshSupport)
-      quiet(connection.languages.inlayHint.refresh());
-    if (params?.capabilities.workspace?.codeLens?.refreshSupport)
-      void connection.sendRequest('workspace/codeLens/refresh').catch(() => undefined);
+    if (params) refreshViews(connection, params);
   });
 
   connection.onDidChangeWatchedFiles(({ changes }) => {

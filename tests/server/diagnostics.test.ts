@@ -136,6 +136,29 @@ describe('pull', () => {
     await start({ files: shop(HEAD), capabilities: { textDocument: { diagnostic: {} } } });
     expect(session.result.capabilities.diagnosticProvider).toMatchObject({ identifier: 'baywright' });
   });
+  test('is asked for again when a file it depends on was checked', async () => {
+    await start({
+      files: shop(HEAD),
+      capabilities: {
+        workspace: { configuration: true, diagnostics: { refreshSupport: true } },
+        textDocument: { diagnostic: {} },
+      },
+    });
+    let asked = 0;
+    session.connection.onRequest('workspace/diagnostic/refresh', () => {
+      asked += 1;
+      return null;
+    });
+    session.open(PATH);
+    session.open('catalogue/van.bay', CATALOGUE);
+    await expect.poll(() => asked).toBeGreaterThan(0);
+    const before = asked;
+    session.rewrite(
+      'catalogue/van.bay',
+      CATALOGUE.replace('  wheel-nut: Wheel nuts', '  stud-nut: Wheel nuts'),
+    );
+    await expect.poll(() => asked).toBeGreaterThan(before);
+  });
   test('gives the same as push, and says when nothing changed', async () => {
     await start({ files: shop(HEAD) });
     const { textDocument } = session.open(PATH, LEFT_OFF);

@@ -28,6 +28,8 @@ const hovered = async (needle: string, mark: string): Promise<string> => {
 describe('hover', () => {
   test('a quantity in both systems, a tolerance as a range', async () => {
     expect(await hovered('110 N·m', '11$00 N·m')).toContain('81.1 ft·lbf');
+    expect(await hovered('110 N·m', '110 ft·$0lbf')).toContain('1 ft·lbf = 1.355818 N·m (NIST SP 811)');
+    expect(await hovered('110 N·m', '110 N·$0m')).not.toContain('NIST');
     expect(await hovered('110 N·m', '11$00 ±5 N·m')).toContain('105 to 115 N·m');
     expect(await hovered('110 N·m', '11$00 N·m')).toMatch(/preload \d+ kN, \d+ % of proof \(/);
   });
@@ -70,6 +72,11 @@ describe('hover', () => {
         '\nlimits\n  pad-thick$0ness: Pad thickness\n    at least 3 mm, new 12 mm, wear 0.5 mm\n\nremoval',
       ),
     ).toContain('Lasts to the next service from 3.5 mm; a new one lasts 18 services');
+  });
+  test('a time of an hour or more in hours too', async () => {
+    expect(
+      await hovered('applies to maristow-300\n', 'applies to maristow-300\nlabour 9$00 min\n'),
+    ).toContain('**90 min** = 1 h 30 min');
   });
   test('nothing beside the text', async () => {
     expect(

@@ -31,7 +31,7 @@ import { orderLine } from './hover/order.js';
 import { thingCard } from './hover/thing.js';
 import { timeLine } from './hover/time.js';
 import { wearLine } from './hover/wear.js';
-import { measuresOf, otherForm } from './quantities.js';
+import { measuresOf, otherForm, unitDefinition } from './quantities.js';
 import { settingsHover } from './settings-file/hover.js';
 
 export const hover = documentFeature<HoverParams>(
@@ -126,6 +126,7 @@ function aboutQuantity(snapshot: Snapshot, line: Line, offset: number): Found | 
     `**${formatMeasure(node.measure)}**${other === undefined ? '' : ` ${other}`}`,
     asRange(node),
     unit ? `${unit.names[snapshot.client.language].other} (${unit.kind})` : undefined,
+    unit && unitDefinition(unit),
     aboutJoint(snapshot, line, node),
   ];
   return {

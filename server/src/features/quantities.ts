@@ -5,8 +5,11 @@ import {
   hoursOf,
   type Line,
   type MeasureNode,
+  numberOf,
   otherSystem,
+  quantityKinds,
   type SpecNode,
+  type Unit,
 } from '@baywright/language';
 
 /** Every quantity of a line that could be read, in the order written, those of some clauses left out. */
@@ -33,6 +36,13 @@ export function otherForm(node: MeasureNode): string | undefined {
   if (other !== undefined) return `≈ ${other}`;
   const hours = hoursOf(node);
   return hours === undefined ? undefined : `= ${hours}`;
+}
+
+/** `1 ft·lbf = 1.355818 N·m (NIST SP 811)`; undefined for the unit that all others of its kind are counted in. */
+export function unitDefinition({ symbol, kind, factor, offset }: Unit): string | undefined {
+  const { si } = quantityKinds[kind];
+  if (symbol === si || offset !== undefined || kind === 'temperature') return undefined;
+  return `1 ${symbol} = ${Number(numberOf(factor).toPrecision(7))} ${si} (NIST SP 811)`;
 }
 
 /** `85 ft·lbf` for `115 N·m`, rounded by NIST SP 811; undefined where the unit has no partner. */

@@ -16,7 +16,7 @@ export const read = defineVerb({
   machines: ['odometer', 'codes', 'engine', 'vehicle'],
   object: 'one or more',
   clauses: {
-    at: named(SPOTS, 'Where.'),
+    at: named([...SPOTS, 'tool'], 'Where: a place, or what shows the value.'),
     with: named(AIDS, 'The reader.'),
   },
   minutes: 1,

@@ -1,6 +1,6 @@
 // Work where none goes, and blocks with nothing in them.
-import { describe, test } from 'vitest';
-import { checkMarked } from '../suite-helper.js';
+import { describe, expect, test } from 'vitest';
+import { afterFix, checkMarked, findingsOf, readMarked } from '../suite-helper.js';
 
 const START = `procedure A-1: Mirror, look at
 
@@ -101,5 +101,17 @@ describe('the result that an `if` asks for', () => {
 #   ^^^^^^^^^^^^^^ G118
       note: Wide.`),
     );
+  });
+  test('is named by the fix after the last line that measured', () => {
+    const { files } = readMarked(
+      job(`
+    measure gap
+    wait 5 min
+    if above limit
+      note: Wide.`),
+    );
+    const [fix] = findingsOf(files)[0]?.fixes ?? [];
+    expect(fix?.title).toBe('Write `if gap above limit`');
+    expect(findingsOf(afterFix(files, fix?.edits ?? []))).toEqual([]);
   });
 });

@@ -10,11 +10,15 @@ export const results: Check = ({ job }) => {
   const found: Finding[] = [];
   const look = (lines: readonly Line[], owner: Line | undefined): void => {
     let before = owner;
+    let measured: Line | undefined;
     for (const line of lines) {
       if (line.kind === 'if') {
-        const problem = line.broken ? undefined : problemOf(job, line, before);
+        const problem = line.broken ? undefined : problemOf(job, line, before, measured);
         if (problem) found.push(problem);
-      } else if (!isAside(line)) before = line;
+      } else if (!isAside(line)) {
+        before = line;
+        if (line.kind === 'statement' && !line.broken && isMeasuring(line)) measured = line;
+      }
       look(line.children, line.kind === 'statement' ? line : undefined);
     }
   };
@@ -29,7 +33,13 @@ function isAside({ kind }: Line): boolean {
   );
 }
 
-function problemOf(job: Job, line: IfLine, before: Line | undefined): Finding | undefined {
+/** `measured` is the last line of the block that gave a result: the one that was meant, likely. */
+function problemOf(
+  job: Job,
+  line: IfLine,
+  before: Line | undefined,
+  measured: Line | undefined,
+): Finding | undefined {
   const { path, tree } = job.file;
   if (line.test === undefined || line.test === 'needed') return undefined;
   const at = { file: path, span: line.code };
@@ -48,14 +58,25 @@ function problemOf(job: Job, line: IfLine, before: Line | undefined): Finding | 
     const isKnown = job.scope.resolve(name) !== undefined;
     return isGiven || !isKnown ? undefined : finding(resultMissing, at, { asked, name });
   }
-  return before && givesResult(before, line) ? undefined : finding(resultMissing, at, { asked });
+  if (before && givesResult(before, line)) return undefined;
+  const names = measured?.kind === 'statement' ? measured.items.map((item) => item.name.text) : [];
+  const span = { start: line.head.end, end: line.head.end };
+  const fixes = names.map((name) => ({
+    title: `Write \`${asked.replace('if', `if ${name}`)}\``,
+    edits: [{ file: path, span, text: ` ${name}` }],
+  }));
+  return finding(resultMissing, { ...at, fixes }, { asked });
 }
 
 function givesResult(line: Line, { test }: IfLine): boolean {
   if (line.broken || line.kind === 'unread' || line.kind === 'perform') return true;
   if (line.kind !== 'statement') return false;
   // Anything that is worked on may be found unfit.
-  if (test === 'rejected') return true;
+  return test === 'rejected' || isMeasuring(line);
+}
+
+/** Whether its verb gives a result; a verb that is not known may. */
+function isMeasuring(line: Extract<Line, { kind: 'statement' }>): boolean {
   const verb = VERB_BY_WORD.get(line.verb.text);
   const effects = [...Object.values(verb?.on ?? {}), ...(verb?.alone ? [verb.alone] : [])];
   return verb === undefined || effects.some(({ makes }) => makes.includes('outcome'));

@@ -3,6 +3,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { libraryFindings } from '../../language/src/checks/library-wide.js';
 import { format } from '../../language/src/format/index.js';
 import type { Library } from '../../language/src/library.js';
 import { everyLine } from '../../language/src/names/job.js';
@@ -20,6 +21,12 @@ for (const [name, root] of LIBRARIES) {
   describe(`the ${name} sample library`, () => {
     it.each(files)('%s has no finding', (path) => {
       expect(findingsOf(library, path)).toEqual([]);
+    });
+
+    it('has no finding as a whole: nothing unused, nothing declared twice', () => {
+      expect(
+        libraryFindings(library, files).map(({ file, code, message }) => `${file} ${code} ${message}`),
+      ).toEqual([]);
     });
 
     it.each(files)('%s is formatted', (path) => {

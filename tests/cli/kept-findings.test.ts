@@ -1,5 +1,5 @@
 // What a check keeps: a second run says the same without looking again, and a changed or damaged cache is never trusted.
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
@@ -68,6 +68,53 @@ describe('kept findings', () => {
     await check();
     write(files);
     expect((await check()).said).toContain(expected);
+  });
+
+  it('what did not change is not opened again, and every change shows, one that keeps size and time too', async () => {
+    const opened: string[] = [];
+    // In an hour all files here are long settled.
+    const later = () =>
+      shell({
+        now: () => new Date(Date.now() + 3_600_000),
+        read: (path) => {
+          opened.push(path.slice(folder.length + 1));
+          return nodeShell().read(path);
+        },
+      });
+    const sources = () => opened.splice(0).filter((path) => path.endsWith('.bay'));
+    expect(await check(later())).toEqual({ said: [], made: 3 });
+    expect(sources()).toHaveLength(3);
+    expect(await check(later())).toEqual({ said: [], made: 0 });
+    expect(sources()).toEqual([]);
+    const { atime, mtime } = statSync(join(folder, 'M-1.bay'));
+    const text = readFileSync(join(folder, 'M-1.bay'), 'utf8');
+    write({ 'M-1.bay': text.replace('    torque mirror-bolt\n', '    # orque mirror-bolt\n') });
+    utimesSync(join(folder, 'M-1.bay'), atime, mtime);
+    expect(await check(later())).toEqual({ said: ['M-1.bay S303'], made: 1 });
+    write({ 'M-1.bay': text });
+    await check(later());
+    // Written again as it was: read once more, then known by its new mark.
+    write({ 'M-1.bay': text });
+    sources();
+    expect(await check(later())).toEqual({ said: [], made: 0 });
+    expect(sources()).toEqual(['M-1.bay']);
+    await check(later());
+    expect(sources()).toEqual([]);
+  });
+
+  it('a file that has just been written is opened: its clock may not have ticked since', async () => {
+    const opened: string[] = [];
+    const now = () =>
+      shell({
+        read: (path) => {
+          opened.push(path);
+          return nodeShell().read(path);
+        },
+      });
+    await check(now());
+    opened.length = 0;
+    await check(now());
+    expect(opened.filter((path) => path.endsWith('.bay'))).toHaveLength(3);
   });
 
   it('a file that was missing and comes', async () => {

@@ -9,8 +9,12 @@ import type { Shell } from './shell.js';
 export function checkFile(shell: Shell, library: OpenLibrary, path: string): CheckedFile | undefined {
   const analysis = library.library.analyse(path);
   if (analysis === undefined) return undefined;
+  const mark = library.mark(path);
+  const number = library.numberOf(path);
   const checked = {
     path,
+    ...(mark === undefined ? {} : { mark }),
+    ...(number === undefined ? {} : { number }),
     findings: analysis.findings,
     part: partOf(analysis.model),
     rests: restsOf(shell, library, analysis),
@@ -70,13 +74,15 @@ export function stillHolds(
 }
 
 /** A hash is asked for once for each text: many files rest on one catalogue. */
-const hashes = new WeakMap<OpenLibrary, Map<string, { text: string; hash: string }>>();
+const hashes = new WeakMap<OpenLibrary['library'], Map<string, { text: string; hash: string }>>();
 
 function fileHash(shell: Shell, library: OpenLibrary, path: string): string {
+  const fact = library.fact(path);
+  if (fact !== undefined) return fact.hash;
   const text = library.text(path);
   if (text === undefined) return '';
-  const known = hashes.get(library) ?? new Map<string, { text: string; hash: string }>();
-  hashes.set(library, known);
+  const known = hashes.get(library.library) ?? new Map<string, { text: string; hash: string }>();
+  hashes.set(library.library, known);
   const made = known.get(path);
   if (made?.text === text) return made.hash;
   const hash = shell.hash(text);

@@ -42,15 +42,27 @@ export async function checkPaths(
   typed: readonly string[],
   choice: CheckChoice = {},
 ): Promise<Checked> {
-  return checkCollection(shell, collect(shell, typed), choice);
+  if (choice.fresh) return checkCollection(shell, collect(shell, typed), choice, memoryFor(shell));
+  const caches = new Map<string, FindingsCache>();
+  const collection = collect(shell, typed, (library) => {
+    const cache = diskCache(shell, library);
+    caches.set(library.root, cache);
+    return cache.facts;
+  });
+  const cacheFor = (shelf: Shelf): FindingsCache => caches.get(shelf.root) ?? memoryCache(shell, shelf);
+  return checkCollection(shell, collection, choice, cacheFor);
 }
+
+const memoryFor =
+  (shell: Shell) =>
+  (shelf: Shelf): FindingsCache =>
+    memoryCache(shell, shelf);
 
 export async function checkCollection(
   shell: Shell,
   collection: Collection,
   choice: CheckChoice,
-  cacheFor: (shelf: Shelf) => FindingsCache = (shelf) =>
-    choice.fresh ? memoryCache(shell, shelf) : diskCache(shell, shelf),
+  cacheFor: (shelf: Shelf) => FindingsCache,
 ): Promise<Checked> {
   const files = collection.shelves.reduce((sum, shelf) => sum + shelf.files.length, 0);
   let done = 0;

@@ -4,6 +4,9 @@ import type { Finding, LibraryPart } from '@baywright/language';
 /** What was found in a file, and everything outside the program that a second look could find otherwise. */
 export interface CheckedFile {
   readonly path: string;
+  /** What its file was known by when it was read: {@link FileFact}. */
+  readonly mark?: string;
+  readonly number?: string;
   readonly findings: readonly Finding[];
   readonly part: LibraryPart;
   readonly rests: Rests;
@@ -20,4 +23,12 @@ export interface Rests {
   readonly issue?: number;
   /** The day, where a review may fall due. */
   readonly day?: string;
+}
+
+/** What is known of a file that need not be opened: nothing of it changed since. */
+export interface FileFact {
+  readonly mark: string;
+  readonly hash: string;
+  /** The number it opens with. */
+  readonly number?: string;
 }

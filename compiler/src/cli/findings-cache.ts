@@ -1,12 +1,14 @@
 // What a check found, kept from one run to the next. It may be deleted at any time. A file that is damaged, of another
 // version or of other settings is never used: its findings are made anew.
 import { stillHolds } from './check-file.js';
-import type { CheckedFile } from './checked-file.js';
+import type { CheckedFile, FileFact } from './checked-file.js';
 import type { OpenLibrary } from './libraries.js';
 import { join } from './paths.js';
 import { CannotRun, type Shell } from './shell.js';
 
 export interface FindingsCache {
+  /** What is known of files that need not be opened again. */
+  readonly facts: ReadonlyMap<string, FileFact>;
   /** What is known of a file, when all that it rests on is as it was. */
   get(path: string): CheckedFile | undefined;
   put(checked: CheckedFile): void;
@@ -46,7 +48,7 @@ export function diskCache(shell: Shell, library: OpenLibrary): FindingsCache {
 }
 
 /** Raised whenever the shape of an entry changes. */
-const FORMAT = 2;
+const FORMAT = 3;
 
 /** What is kept of a file, with the line it is written in: most lines go out again as they came in. */
 interface Entry {
@@ -84,10 +86,18 @@ function cacheOf(
 ): FindingsCache {
   let isChanged = false;
   return {
+    facts: factsOf(entries),
     get(path) {
       const checked = entries.get(path)?.checked;
       if (checked === undefined) return undefined;
-      return stillHolds(shell, library, library.numberOf(path), checked.rests) ? checked : undefined;
+      if (!stillHolds(shell, library, library.numberOf(path), checked.rests)) return undefined;
+      const mark = library.mark(path);
+      if (mark === undefined || mark === checked.mark) return checked;
+      // Written over with the same text: the next run knows it by its new mark.
+      const renewed = { ...checked, mark };
+      entries.set(path, { checked: renewed });
+      isChanged = true;
+      return renewed;
     },
     put(checked) {
       entries.set(checked.path, { checked });
@@ -109,4 +119,15 @@ function cacheOf(
 function lineOf(entry: Entry): string {
   entry.line ??= JSON.stringify(entry.checked);
   return entry.line;
+}
+
+function factsOf(entries: ReadonlyMap<string, Entry>): Map<string, FileFact> {
+  const facts = new Map<string, FileFact>();
+  for (const [path, { checked }] of entries) {
+    const { mark, number, rests } = checked;
+    const hash = rests.files[path];
+    if (mark !== undefined && hash !== undefined)
+      facts.set(path, { mark, hash, ...(number === undefined ? {} : { number }) });
+  }
+  return facts;
 }

@@ -12,6 +12,7 @@ import {
   type Settings,
 } from '@baywright/language';
 import { newestEdition } from '../desk/issue-store.js';
+import type { FileFact } from './checked-file.js';
 import { below, fileName, join, parent, relativeTo, upward } from './paths.js';
 import type { Reading, Shell } from './shell.js';
 
@@ -46,9 +47,14 @@ export const SUFFIX = '.bay';
 /**
  * The files under the paths typed, by library. Folders are walked in order of name; hidden folders, `node_modules`,
  * the output folder and what the settings ignore are left out, links to folders are not followed. A file named
- * outright is taken whatever its name.
+ * outright is taken whatever its name. Files of which `factsOf` knows enough are not opened before something asks for
+ * their text.
  */
-export function collect(shell: Shell, typed: readonly string[]): Collection {
+export function collect(
+  shell: Shell,
+  typed: readonly string[],
+  factsOf: (library: OpenLibrary) => ReadonlyMap<string, FileFact> = () => new Map(),
+): Collection {
   const troubles: Trouble[] = [];
   const shelves = new Map<string, OpenShelf>();
   for (const name of typed.length === 0 ? ['.'] : typed) {
@@ -67,10 +73,11 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
   }
 
   function take(shelf: OpenShelf, path: string): void {
-    const reading = shelf.read(relativeTo(shelf.root, path));
-    if ('problem' in reading)
+    const inside = relativeTo(shelf.root, path);
+    const reading = shelf.fact(inside) === undefined ? shelf.read(inside) : undefined;
+    if (reading !== undefined && 'problem' in reading)
       troubles.push({ path: relativeTo(shell.folder, path), problem: reading.problem });
-    else shelf.paths.add(relativeTo(shelf.root, path));
+    else shelf.paths.add(inside);
   }
 
   function walk(folder: string, around: OpenShelf): void {
@@ -97,6 +104,7 @@ export function collect(shell: Shell, typed: readonly string[]): Collection {
     if (known !== undefined) return known;
     const paths = new Set<string>();
     const opened = { ...openLibrary(shell, root, owner !== undefined, paths), paths };
+    opened.trust(factsOf(opened));
     if (opened.problem !== undefined) {
       troubles.push({ path: relativeTo(shell.folder, join(root, SETTINGS_FILE)), problem: opened.problem });
     }
@@ -116,6 +124,12 @@ export interface OpenLibrary {
   readonly library: Library;
   read(path: string): Reading;
   text(path: string): string | undefined;
+  /** Takes over what an earlier run knew of files. */
+  trust(facts: ReadonlyMap<string, FileFact>): void;
+  /** What is known of a file that was not read and is as it was. */
+  fact(path: string): FileFact | undefined;
+  /** By what the file is known in the state in which it was read; undefined where a change might not show. */
+  mark(path: string): string | undefined;
   forget(path: string): void;
   ignores(path: string): boolean;
   /** The file that a procedure number leads to, and the number that a file opens with; read from opening lines alone. */
@@ -125,6 +139,9 @@ export interface OpenLibrary {
   exists(path: string): boolean;
 }
 
+/** Clocks of drives are coarse: a file may change twice in a tick and look the same. After that long it cannot. */
+const SETTLED_MS = 2000;
+
 /** Opens the library at a root. `asked` holds the library paths asked for, and may still grow until a check begins. */
 export function openLibrary(
   shell: Shell,
@@ -133,12 +150,17 @@ export function openLibrary(
   asked: Iterable<string>,
 ): OpenLibrary {
   const texts = new Map<string, Reading>();
+  const marks = new Map<string, string>();
+  const trusted = new Map<string, FileFact>();
   // A library with a settings file is whole in itself: nothing outside its folder can be read through it.
   const isOutside = (path: string): boolean =>
     hasSettings && (path.startsWith('../') || path.startsWith('/'));
   const read = (path: string): Reading => {
     const known = texts.get(path);
     if (known !== undefined) return known;
+    // Looked at before it is read: a change between the two shows in the next run.
+    const seen = shell.seen?.(join(root, path));
+    if (seen !== undefined && seen.changed < shell.now().getTime() - SETTLED_MS) marks.set(path, seen.mark);
     const reading = isOutside(path) ? { problem: 'lies outside the library' } : shell.read(join(root, path));
     texts.set(path, reading);
     return reading;
@@ -170,7 +192,21 @@ export function openLibrary(
     settings,
   );
   let numbers: Map<string, string> | undefined;
-  const numberOf = (path: string): string | undefined => numberIn(text(path) ?? '');
+  const confirmed = new Set<string>();
+  const fact = (path: string): FileFact | undefined => {
+    const known = texts.has(path) ? undefined : trusted.get(path);
+    if (known === undefined || confirmed.has(path)) return known;
+    if (known.mark === shell.seen?.(join(root, path))?.mark) {
+      confirmed.add(path);
+      return known;
+    }
+    trusted.delete(path);
+    return undefined;
+  };
+  const numberOf = (path: string): string | undefined => {
+    const known = fact(path);
+    return known === undefined ? numberIn(text(path) ?? '') : known.number;
+  };
   const pathOf = (number: string): string | undefined => {
     if (numbers === undefined) {
       numbers = new Map();
@@ -190,11 +226,18 @@ export function openLibrary(
     library,
     read,
     text,
+    trust: (facts) => {
+      for (const [path, one] of facts) trusted.set(path, one);
+    },
+    fact,
+    mark: (path) => marks.get(path),
     pathOf,
     numberOf,
     exists,
     forget: (path) => {
       texts.delete(path);
+      marks.delete(path);
+      trusted.delete(path);
       numbers = undefined;
       library.changed(path);
     },

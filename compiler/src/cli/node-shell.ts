@@ -13,6 +13,7 @@ import {
   LARGEST_FILE,
   type OtherThread,
   type Reading,
+  type Seen,
   type Shell,
   type Stream,
   tooLarge,
@@ -31,6 +32,7 @@ export function nodeShell(): Shell {
     kind,
     read,
     bytes,
+    seen,
     readStdin,
     list,
     write: writeFile,
@@ -76,6 +78,15 @@ function read(path: string): Reading {
 function bytes(path: string): Uint8Array | undefined {
   try {
     return statSync(path).size > LARGEST_FILE ? undefined : readFileSync(path);
+  } catch {
+    return undefined;
+  }
+}
+
+function seen(path: string): Seen | undefined {
+  try {
+    const { size, mtimeMs, ctimeMs, ino, dev } = statSync(path);
+    return { mark: [size, mtimeMs, ctimeMs, ino, dev].join(' '), changed: Math.max(mtimeMs, ctimeMs) };
   } catch {
     return undefined;
   }

@@ -30,6 +30,8 @@ export interface Shell {
   read(path: string): Reading;
   /** The bytes of a file, undefined when it cannot be had or is larger than any text or picture here may be. */
   bytes(path: string): Uint8Array | undefined;
+  /** What tells a file from the same one changed, without opening it; absent where that cannot be known. */
+  seen?(path: string): Seen | undefined;
   readStdin(): Promise<Reading>;
   /** What a folder holds, by name. Links to folders are `other`, so that a loop of links cannot trap a walk. */
   list(folder: string): readonly Entry[] | { readonly problem: string };
@@ -54,6 +56,13 @@ export interface Shell {
   git(folder: string, args: readonly string[]): Reading;
   /** Calls back with the paths of files that changed below a folder, until `stop`. Absent where nothing can be watched. */
   watch?(folder: string, changed: (paths: readonly string[]) => void): { stop(): void };
+}
+
+export interface Seen {
+  /** Size, times and place on the drive: another one after every change. */
+  readonly mark: string;
+  /** When it was changed last, in milliseconds since 1970. */
+  readonly changed: number;
 }
 
 /** A thread at work. */

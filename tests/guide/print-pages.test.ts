@@ -39,14 +39,11 @@ const step = (number: string, rows: number): Block => ({
 const linesOn = (page: string, number: string): number =>
   page.match(new RegExp(`Do line ${number}-\\d+\\.`, 'g'))?.length ?? 0;
 
-test.for([24, 26, 27, 28, 29, 30, 31, 33])(
-  'no page begins with the last line of a step of %i lines',
-  async (count) => {
-    const onPages = (await pagesOf(withSteps(step('1', count)))).map((page) => linesOn(page, '1'));
-    expect(onPages.reduce((sum, lines) => sum + lines, 0)).toBe(count);
-    for (const lines of onPages) expect(lines).not.toBe(1);
-  },
-);
+test.for([30, 31, 32, 33, 34])('no page begins with the last line of a step of %i lines', async (count) => {
+  const onPages = (await pagesOf(withSteps(step('1', count)))).map((page) => linesOn(page, '1'));
+  expect(onPages.reduce((sum, lines) => sum + lines, 0)).toBe(count);
+  for (const lines of onPages) expect(lines).not.toBe(1);
+});
 
 test('a step goes to the next page whole where that leaves little empty', async () => {
   const pages = await pagesOf(withSteps(step('1', 24), step('2', 8)));

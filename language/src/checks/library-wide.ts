@@ -138,12 +138,15 @@ function partTarget(target: Target): PartTarget[] {
 
 function unusedEntries(parts: readonly LibraryPart[]): Finding[] {
   if (!parts.some((part) => part.kind === 'procedure')) return [];
-  const used = new Set(parts.flatMap((part) => part.words));
+  const unused = new Set(
+    parts.filter(({ kind }) => kind === 'catalogue').flatMap(({ things }) => things.map(({ name }) => name)),
+  );
+  for (const { words } of parts) for (const word of words) unused.delete(word);
   return parts
     .filter((part) => part.kind === 'catalogue')
     .flatMap(({ path, things }) =>
       things.flatMap(({ name, at, isFree }) =>
-        isFree || at === undefined || used.has(name)
+        isFree || at === undefined || !unused.has(name)
           ? []
           : [finding(entryUnused, { file: path, span: at }, { name })],
       ),
@@ -152,6 +155,7 @@ function unusedEntries(parts: readonly LibraryPart[]): Finding[] {
 
 /** One finding for each rule, at the first target that is nowhere. */
 function idleRules(parts: readonly LibraryPart[]): Finding[] {
+  if (!parts.some(({ rules }) => rules.length > 0)) return [];
   const things = parts.flatMap((part) => part.things);
   const names = new Set<string>([...things.map((t) => t.name), ...BUILT_IN_NAMES]);
   const marked = new Set(

@@ -19,7 +19,7 @@ import { CannotRun, type Shell } from '../shell.js';
 export default defineCommand({
   name: 'import',
   summary: 'take specifications from a CSV table into a catalogue',
-  docs: `Reads a table with a heading row, one entry a row, and writes the entries at the end of their sections in the catalogue. Headings are \`section\`, \`name\`, \`title\`, \`count\`, \`thread\` and the words of clauses (torque, per, number …); --columns names a JSON file that maps other headings, in the form of schemas/columns.schema.json. Without a name the title makes one.
+  docs: `Reads a table with a heading row, one entry a row, and writes the entries at the end of their sections in the catalogue. Headings are \`section\`, \`name\`, \`title\`, \`count\`, \`thread\` and the words of clauses (torque, per, number …); a row with a condition under \`when\`, such as \`axle heavy\`, adds to the entry of its name above it. --columns names a JSON file that maps other headings, in the form of schemas/columns.schema.json. Without a name the title makes one.
 
 Every row is judged by the checks of the language; each bad one is told by its line in the table. Nothing is written while there are bad rows, except with --good-only. The exit code is 1 when there were any.`,
   takes: [{ name: 'table', docs: 'a CSV file; cells are parted by commas, semicolons or tabs' }],

@@ -32,13 +32,15 @@ const BUNDLES = [
   'compiler/dist/worker.js',
   'compiler/dist/baywright.js',
   'compiler/dist/program.cjs',
-  'compiler/templates',
+  'compiler/templates/html',
+  // By this one the program knows its own folder.
+  'compiler/templates/pdf/base.typ',
   'compiler/fonts/AtkinsonHyperlegibleNext-latin.woff2',
   'compiler/fonts/AtkinsonHyperlegibleNext-latin-ext.woff2',
   'compiler/fonts/OFL.txt',
 ];
 /** What the PDF engine reads; left out of the universal package, which a browser fetches. */
-const BESIDE_ENGINE = ['compiler/fonts'];
+const BESIDE_ENGINE = ['compiler/fonts', 'compiler/templates/pdf'];
 
 export function stage(target, engine) {
   const folder = `${ROOT}out/extension/stage/${target}`;

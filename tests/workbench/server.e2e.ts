@@ -171,6 +171,24 @@ test('a PDF is built from the command palette', async () => {
   ).toBe('%PDF-');
 });
 
+test('a mistake in the settings file is told once, while it is written', async () => {
+  await technician.open('baywright.json');
+  await technician.goTo(1);
+  await technician.press('End');
+  await technician.type('"pages": "A4", "severity": { "S301": "off" },');
+  await technician.run('Problems: Focus on Problems View');
+  const problems = bench.page.locator('.markers-panel .monaco-list-row');
+  await problems.filter({ hasText: 'R804' }).waitFor();
+  await technician.screenshot('server-10-settings');
+  // The schema says that there is no such key; the server leaves that to it.
+  expect(await problems.filter({ hasText: 'pages' }).allInnerTexts()).toEqual([
+    expect.stringContaining('not allowed'),
+  ]);
+  await technician.toText();
+  await technician.press('Control+Z');
+  await technician.run('File: Revert File');
+});
+
 test('a procedure is signed by two people and issued', async () => {
   await technician.open('WH-01-road-wheel.bay');
   await technician.run('Baywright: Sign');

@@ -41,9 +41,9 @@ function cachePlace(): string | undefined {
   const caches = XDG_CACHE_HOME || LOCALAPPDATA || (HOME ? join(HOME, '.cache') : undefined);
   if (caches === undefined) return undefined;
   const { size, mtimeMs } = statSync(file);
-  const name = sum(Buffer.from([file, size, mtimeMs, process.version, process.arch].join('\n'))).toString(
-    'hex',
-  );
+  const name = sum(
+    Buffer.from([file, size, mtimeMs, process.versions.v8, process.version, process.arch].join('\n')),
+  ).toString('hex');
   return join(caches, 'baywright', `${name.slice(0, 16)}.code`);
 }
 

@@ -25,10 +25,17 @@ export function manualPage(commands: readonly CommandDef[]): string {
       'SOURCE_DATE_EPOCH',
       'Seconds since 1970 for the time stamp in a PDF, so that two builds are alike.',
     ),
-    ...entry('XDG_CACHE_HOME', 'Where findings are kept for a library that cannot be written to.'),
+    ...entry(
+      'XDG_CACHE_HOME',
+      'Where the compiled program is kept, and findings for a library that cannot be written to; ~/.cache where not set.',
+    ),
     '.SH FILES',
     ...entry('baywright.json', 'The settings of a library; it marks its root.'),
     ...entry('.cache/baywright/', 'What the last check found. It may be deleted at any time.'),
+    ...entry(
+      '~/.cache/baywright/',
+      'The program as it was compiled last, so that it starts sooner. It may be deleted at any time.',
+    ),
     ...entry('issued/', 'What was issued, one folder for each number and revision. It is never changed.'),
   ].join('\n')}\n`;
 }

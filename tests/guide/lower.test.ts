@@ -286,6 +286,22 @@ inspection
   ]);
 });
 
+it('asks whether a level is at its mark, and for the top-up only where it is not', () => {
+  const text = `${HEAD}
+completion
+  step: End
+    check-level axle-oil
+      if below limit
+        top-up axle-oil
+    check-level axle-oil
+`;
+  const job = lower(text);
+  expect(ways(job)).toEqual([['At the mark: go on', 'Below the mark: go to 1.2']]);
+  const rows = [...walkBlocks(job.document.blocks)].flatMap((block) => (block.kind === 'row' ? [block] : []));
+  expect(rows[1]?.depends).toEqual({ row: 'r1-1', result: 'bad' });
+  expect(job.block('record-readings').rows.map(({ what }) => what)).toEqual(['Axle oil, level']);
+});
+
 it('has one full stop before the mark of a missing translation', () => {
   const text = `${HEAD}\ninspection\n  step: Look\n    hold: Somebody looks.\n    do: Wipe it\n`;
   expect(

@@ -62,10 +62,12 @@ function isJudged({ verb, line }: BoundStatement): boolean {
     line.children.some((child) =>
       child.kind === 'text'
         ? child.word === 'reject' || child.word === 'expect'
-        : child.kind === 'if' && child.test === 'rejected',
+        : child.kind === 'if' && (child.test === 'rejected' || isLevelTest(child.test)),
     )
   );
 }
+
+const isLevelTest = (test: string | undefined): boolean => test === 'below' || test === 'above';
 
 const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [] };
 
@@ -160,13 +162,19 @@ function inspectionBoxes(
 ): Boxes {
   const { print } = walk;
   const titles = objects.map(({ thing, item }) => (thing ? titleOf(print, thing) : item.name.text));
-  const what = `${titles.join(', ')}${sideSuffix(print, place)}`;
+  const isLevel = statement.verb.word === 'check-level';
+  const named = isLevel
+    ? phraseText('level-of', print.language, { object: titles.join(', ') })
+    : titles.join(', ');
+  const what = `${named}${sideSuffix(print, place)}`;
   const asked = statement.line.children.flatMap((line) =>
     line.kind === 'text' && (line.word === 'reject' || line.word === 'expect')
       ? [written(print, statement.file, line.prose?.text ?? '')]
       : [],
   );
-  const limit = asked.flatMap((words, i) => (i === 0 ? words : [text('; '), ...words]));
+  const limit = isLevel
+    ? [text(phrase('outcome-level', print.language))]
+    : asked.flatMap((words, i) => (i === 0 ? words : [text('; '), ...words]));
   print.uses.readings.push({ ...at, places: 1, what: capitalFirst(what), limit });
   return {
     ...NONE,

@@ -25,8 +25,11 @@ export function branchHeading(walk: Walk, line: IfLine, row: RowAt | undefined):
   if (test === 'needed' || !asked)
     return [text(`${phrase('if-needed', language)}${phrase('colon', language)}`)];
   const bound = boundOf(asked, test) ?? phrase('the-limit', language);
-  const isLevel = asked.limits.length === 0 && (test === 'below' || test === 'above');
-  const id = isLevel ? (test === 'below' ? 'if-level-below' : 'if-level-above') : PHRASE_OF[test];
+  const id = isLevel(asked, test)
+    ? test === 'below'
+      ? 'if-level-below'
+      : 'if-level-above'
+    : PHRASE_OF[test];
   return [...lineProse(id, language, { object: asked, limit: bound }), text(phrase('colon', language))];
 }
 
@@ -50,8 +53,12 @@ export function dependsOf(walk: Walk, line: IfLine, row: RowAt | undefined): Dep
   const asked = askedBy(walk, line, row);
   const test = line.test ?? 'needed';
   if (!asked || test === 'needed') return undefined;
-  return { row: asked.row, result: RESULT_OF[test] ?? 'bad' };
+  return { row: asked.row, result: isLevel(asked, test) ? 'bad' : (RESULT_OF[test] ?? 'bad') };
 }
+
+/** A level is looked at and not measured: it is at its mark or not. */
+const isLevel = ({ limits }: Asked, test: NonNullable<IfLine['test']>): boolean =>
+  limits.length === 0 && (test === 'below' || test === 'above');
 
 const RESULT_OF: Readonly<Partial<Record<NonNullable<IfLine['test']>, Depends['result']>>> = {
   within: 'good',

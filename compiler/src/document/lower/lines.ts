@@ -253,7 +253,8 @@ function lowerBranch(
   const noteBranch = (): void => {
     if (!depends || out.length === blocks) return;
     const to = comingRow(walk).row === start.row ? undefined : start;
-    walk.branches.push({ on: depends, limit: line.kind === 'if' ? line.subject?.text : undefined, to });
+    const asks = line.kind === 'if' ? line : undefined;
+    walk.branches.push({ on: depends, test: asks?.test, limit: asks?.subject?.text, to });
   };
   const [only] = line.children;
   const told = written(walk.print, place.scope.file.path, line.prose?.text ?? '');

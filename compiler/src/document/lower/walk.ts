@@ -1,6 +1,6 @@
 // Where the lowering stands on its way through the work: the step and row it numbers, what the rows so far did, and
 // the rows that later lines speak of.
-import { isEachSide, NEVER, type Thing, textOf } from '@baywright/language';
+import { isEachSide, type Line, NEVER, type Thing, textOf } from '@baywright/language';
 import type { Block, Change, Depends, Rail } from '../blocks.js';
 import type { Running } from './clocks.js';
 import { thingPieces } from './names.js';
@@ -41,6 +41,8 @@ export interface Asked extends RowAt {
 /** Something is done for one outcome of a row. */
 export interface Branch {
   readonly on: Depends;
+  /** What it asks; undefined for `otherwise`. */
+  readonly test: Extract<Line, { kind: 'if' }>['test'];
   /** The limit it asks about, where the row reads several. */
   readonly limit: string | undefined;
   /** Its first row; undefined where it only tells something. */

@@ -3,7 +3,7 @@
 import { type PhraseId, phrase } from '@baywright/language';
 import type { Beside, BesideKinds } from '../beside.js';
 import type { Block, BlockOf, Depends } from '../blocks.js';
-import { type Prose, plain } from '../inline.js';
+import { type Prose, plain, text } from '../inline.js';
 import { lineProse } from './line-words.js';
 import type { Branch, Walk } from './walk.js';
 
@@ -22,10 +22,31 @@ function boxed(walk: Walk, row: BlockOf<'row'>, box: Beside): Beside {
   const branches = walk.branches.filter(({ on }) => on.row === row.id);
   if (box.kind === 'reading') return { ...box, ways: readingWays(walk, box, branches) };
   if (box.kind !== 'inspection') return box;
+  const levels = branches.filter(({ test }) => test === 'below' || test === 'above');
+  if (levels.length > 0) return { ...box, ...levelWays(walk, branches, levels) };
   return {
     ...box,
     good: way(walk, 'outcome-good', thenOf(walk, branches, ['good'], 'then-go-on')),
     bad: way(walk, 'outcome-rejected', thenOf(walk, branches, ['bad'], 'then-stop')),
+  };
+}
+
+/** A level is at its mark, below or above it. */
+function levelWays(
+  walk: Walk,
+  all: readonly Branch[],
+  levels: readonly Branch[],
+): Pick<BesideKinds['inspection'], 'good' | 'bad'> {
+  const off = levels.map((branch) =>
+    way(
+      walk,
+      branch.test === 'below' ? 'outcome-low' : 'outcome-high',
+      thenOf(walk, [branch], ['bad'], 'then-stop'),
+    ),
+  );
+  return {
+    good: way(walk, 'outcome-level', thenOf(walk, all, ['good'], 'then-go-on')),
+    bad: off.flatMap((words, i): Prose => (i === 0 ? words : [text('; '), ...words])),
   };
 }
 

@@ -57,6 +57,9 @@ export const DE: PhraseTable = {
   'outcome-below': 'unter dem Grenzwert',
   'outcome-above': 'über dem Grenzwert',
   'outcome-beyond': 'außerhalb',
+  'outcome-level': 'an der Marke',
+  'outcome-low': 'unter der Marke',
+  'outcome-high': 'über der Marke',
   'then-go-on': 'weiter',
   'then-go-to': 'weiter bei {line}',
   'then-as-noted': 'wie unten angegeben',
@@ -152,6 +155,7 @@ export const DE: PhraseTable = {
   'dial-set':
     '{amount} am Schlüssel einstellen[, {drag} Klemmmoment sind darin][, mit {adapter} in Verlängerung]',
   'new-only-with': 'Neu nur bei {variant}',
+  'level-of': '{object}, Füllstand',
   'recheck-of': '{object}, Nachprüfung',
   'recheck-after': '{object}: nach {amount} nachprüfen',
   'sign-off': 'Unterschriften',

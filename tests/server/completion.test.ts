@@ -114,6 +114,30 @@ describe('the rest', () => {
     expect(await accepted(rule('after torque $0'), 'it')).toBe('    after torque it');
     expect(await accepted(rule('after torque $0'), 'any')).toBe('    after torque any ');
   });
+  test('values of conditions, and states that a rule may ask for', async () => {
+    const text = HEAD.replace(
+      'parts\n',
+      'conditions\n  brake: Parking brake\n    applied, released\n\nparts\n',
+    );
+    const before = (line: string): string =>
+      text.replace('removal\n', `prerequisites\n  ${line}\n\nremoval\n`);
+    expect(await labels(before('brake $0'))).toEqual(['applied', 'released']);
+    expect(await labels(`${text}    set brake $0`)).toEqual(['applied', 'released']);
+    expect(await labels(text.replace('held by caliper-bolt', 'held by brake $0'))).toEqual([
+      'applied',
+      'released',
+    ]);
+    const rule = (line: string): string =>
+      `${text}\nrules\n  no: Never so\n    never remove caliper, ${line}`;
+    expect(await labels(rule('while vehicle $0'))).toEqual(expect.arrayContaining(['raised', 'not']));
+    expect(await labels(rule('while brake $0'))).toEqual(
+      expect.arrayContaining(['applied', 'released', 'not']),
+    );
+    expect(await labels(rule('while any temporary $0'))).toEqual(
+      expect.arrayContaining(['placed', 'marked']),
+    );
+    expect(await labels(rule('while any temporary not $0'))).not.toContain('not');
+  });
   test('undeclared names where they could be declared', async () => {
     expect(await labels(`${HEAD.replace('parts\n', 'parts\n  $0\n')}    remove dust-shield\n`)).toContain(
       'dust-shield',

@@ -21,6 +21,8 @@ import {
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const BUNDLE = join(ROOT, 'tests/.cache/server', `server-${process.pid}.mjs`);
 
+process.on('exit', () => rmSync(BUNDLE, { force: true }));
+
 let bundled: Promise<unknown> | undefined;
 
 /** The server as one file, made from the sources once for each test process. */

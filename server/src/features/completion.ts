@@ -16,7 +16,7 @@ import { behindHead, firstWordOffers } from './completion/heads.js';
 import { proseOffers } from './completion/prose.js';
 import { ruleOffers } from './completion/rules.js';
 import { statementOffers } from './completion/statement.js';
-import { kindOffers, undeclaredOffers } from './completion/things.js';
+import { kindOffers, undeclaredOffers, valueOffers } from './completion/things.js';
 import { documentFeature, libraryFeature } from './feature.js';
 import { thingCard } from './hover/thing.js';
 import { settingsCompletion } from './settings-file/completion.js';
@@ -57,6 +57,7 @@ export function offersAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
       : context === 'prerequisites'
         ? prerequisites(snapshot)
         : firstWordOffers(snapshot, context);
+  if (context === 'prerequisites') return valueOffers(snapshot, before);
   if (context === 'statement' && cursor.parent?.kind === 'statement') {
     const verb = VERB_BY_WORD.get(cursor.parent.verb.text);
     return verb ? statementOffers(snapshot, cursor, verb, ` ${before}`) : [];

@@ -6,7 +6,7 @@ import { type Offer, value, word } from './answer.js';
 import { type Cursor, entryOf } from './cursor.js';
 import { guardOffers } from './guards.js';
 import { hasWord, lastClause } from './statement.js';
-import { kindOffers } from './things.js';
+import { kindOffers, valueOffers } from './things.js';
 import { CLAUSE_QUANTITY, endsInNumber, headOffers, rawOffers, threadOffers, unitOffers } from './values.js';
 
 export function entryOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
@@ -21,8 +21,10 @@ export function entryOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
   if (/(?:^|[\s,])\d+\s+of\s+$/.test(text))
     return at?.word === 'held by' ? named(snapshot, 'held by', before) : threadOffers(snapshot.say);
   if (endsInNumber(text) && at) return unitOffers(CLAUSE_QUANTITY[at.word] ?? []);
+  const def = at && ENTRY_CLAUSE_BY_WORD.get(at.word);
+  const values = def?.shape === 'names' ? valueOffers(snapshot, text) : [];
+  if (values.length > 0) return values;
   if (at && (text.trim() === '' || /,\s*$/.test(text) || /\bof\s*$/.test(text))) {
-    const def = ENTRY_CLAUSE_BY_WORD.get(at.word);
     const own = text.trim() === '';
     if (def?.shape === 'names')
       return [

@@ -1,5 +1,5 @@
 // Completion in house rules: their words, verbs, things by name, kind and mark.
-import { RULE_WORDS, type RuleWordDef, THING_KINDS, VERBS } from '@baywright/language';
+import { RULE_WORDS, type RuleWordDef, stateWords, THING_KINDS, VERBS } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
@@ -16,6 +16,9 @@ export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
   if (/\bmarked\s+$/.test(before))
     return [...new Set(things.flatMap((t) => t.marks))].sort().map((m) => value(m, snapshot.say.mark));
   if (/\bany\s+$/.test(before)) return THING_KINDS.map((k) => word(k, '', { insert: `${k} `, goesOn: true }));
+  const state = /\bwhile\s+(any\s+)?(\S+)\s+(?:marked\s+\S+\s+)?(not\s+)?$/.exec(before);
+  if (state && state[2] !== 'any')
+    return stateOffers(snapshot, state[2] ?? '', state[1] !== undefined, state[3] !== undefined);
   if (/\bany\s+\S+\s+$/.test(before)) return patterns('marked', 'over');
   const verb = VERBS.find((v) => new RegExp(`(?:^|\\s)${v.word}\\s+$`).test(before));
   if (verb)
@@ -26,6 +29,18 @@ export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
   if (/\bwhile\s+(?:any\s+\S+\s+)?$/.test(before))
     return [...patterns('any'), ...things.map((t) => thingOffer(t))];
   return [];
+}
+
+/** States that a thing, or any of a kind, may be in. */
+function stateOffers(snapshot: Snapshot, named: string, isKind: boolean, isNot: boolean): Offer[] {
+  const thing = isKind ? undefined : snapshot.job().scope.resolve(named);
+  const kind = isKind ? THING_KINDS.find((k) => k === named) : thing?.kind;
+  if (!kind) return [];
+  return [
+    ...(thing?.values ?? []).map((v) => value(v.text, thing?.title)),
+    ...stateWords(kind).map((state) => value(state)),
+    ...(isNot ? [] : patterns(...(isKind ? ['not', 'marked'] : ['not']))),
+  ];
 }
 
 /** Words that end the time allowed: they stand behind `before` alone, as their own examples show. */

@@ -72,6 +72,12 @@ export function kindOffers(
     .map((t) => thingOffer(t));
 }
 
+/** The values of the condition that is named last, straight before the cursor. */
+export function valueOffers(snapshot: Snapshot, before: string): Offer[] {
+  const thing = snapshot.job().scope.resolve(/(?:^|[\s,])([^\s,]+)\s+$/.exec(before)?.[1] ?? '');
+  return thing?.kind === 'condition' ? thing.values.map((v) => value(v.text, thing.title)) : [];
+}
+
 /** Names that steps use and nothing declares, of the kind the section declares, read from how they are used. */
 export function undeclaredOffers(snapshot: Snapshot, kind: ThingKind): Offer[] {
   const job = snapshot.job();

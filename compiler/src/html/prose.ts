@@ -6,6 +6,7 @@ import {
   type Quantity,
   renderInline,
 } from '../document/inline.js';
+import { runsOf } from '../keep-together.js';
 import { el, join, type Markup } from './markup.js';
 
 export function proseMarkup(prose: Prose): Markup {
@@ -32,7 +33,8 @@ export function quantityMarkup(quantity: Quantity): Markup {
 }
 
 const INLINE: InlineRenderers<Markup> = {
-  text: (inline) => join(inline.text),
+  text: (inline) =>
+    join(runsOf(inline.text).map(({ text, whole }) => (whole ? el('span', { class: 'fig' }, text) : text))),
   strong: (inline) => el('strong', {}, proseMarkup(inline.children)),
   emphasis: (inline) => el('em', {}, proseMarkup(inline.children)),
   code: (inline) => el('code', {}, inline.text),

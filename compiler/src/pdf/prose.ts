@@ -7,6 +7,7 @@ import {
   type Quantity,
   renderInline,
 } from '../document/inline.js';
+import { type Run, runsOf } from '../keep-together.js';
 import { call, type Raw, sequence } from './typst-code.js';
 
 export function proseCode(prose: Prose): Raw {
@@ -31,8 +32,14 @@ export function quantityCode(quantity: Quantity): Raw {
 
 const bold = (children: readonly Inline[]) => call('strong', [proseCode(children)]);
 
+/** A space that does not part serves where there is one; a hyphen would part all the same. */
+function runCode({ text, whole }: Run): Raw {
+  if (!whole) return textCode(text);
+  return text.includes(' ') ? textCode(text.replaceAll(' ', '\u00A0')) : call('box', [textCode(text)]);
+}
+
 const INLINE: InlineRenderers<Raw> = {
-  text: (inline) => textCode(inline.text),
+  text: (inline) => sequence(runsOf(inline.text).map(runCode)),
   strong: (inline) => bold(inline.children),
   emphasis: (inline) => call('emph', [proseCode(inline.children)]),
   // The shipped family has no fixed pitch; quotation by weight keeps codes apart from the sentence.

@@ -1,0 +1,29 @@
+// Runs of a text that no line may part: a number with its unit, a part or sheet number with its hyphen. Figures of the
+// document are whole anyway; this is for those inside sentences and lists.
+
+export interface Run {
+  readonly text: string;
+  readonly whole: boolean;
+}
+
+const UNITS =
+  'N·m|kN|N|mm|cm|km|m|µm|in|ft|kg|g|lb|oz|mL|L|qt|gal|kPa|MPa|bar|psi|kV|mV|V|mA|A|kW|W|MΩ|Ω|Hz|rpm|°C|°F|%|min|h|s';
+const WHOLE = new RegExp(
+  `\\d (?:${UNITS}|(?:FOOT|INCH)-pounds)(?![\\p{L}\\p{N}])|\\b[A-Z]{1,4}-\\d+(?![\\p{L}\\p{N}-])`,
+  'gu',
+);
+
+/** The text in runs, in order. Joined they are the text. */
+export function runsOf(text: string): readonly Run[] {
+  const runs: Run[] = [];
+  let from = 0;
+  for (const { 0: found, index } of text.matchAll(WHOLE)) {
+    // The digits before the last one belong to the number.
+    const start = index - (/[\d.,/]*$/.exec(text.slice(from, index))?.[0].length ?? 0);
+    if (start > from) runs.push({ text: text.slice(from, start), whole: false });
+    from = index + found.length;
+    runs.push({ text: text.slice(start, from), whole: true });
+  }
+  if (from < text.length) runs.push({ text: text.slice(from), whole: false });
+  return runs;
+}

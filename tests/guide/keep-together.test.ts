@@ -1,0 +1,25 @@
+// What no line parts: numbers with their units, part numbers.
+import { expect, test } from 'vitest';
+import { runsOf } from '../../compiler/src/keep-together.js';
+
+/** Whole runs in brackets. */
+const shown = (text: string) => runsOf(text).map((run) => (run.whole ? `[${run.text}]` : run.text));
+
+test.for<[string, string]>([
+  [', 60 to 300 N·m', ', 60 to [300 N·m]'],
+  [', 1500 kg; ', ', [1500 kg]; '],
+  ['Torque wrench, 4.6 to 22.5 N·m', 'Torque wrench, 4.6 to [22.5 N·m]'],
+  ['250 FOOT-pounds', '[250 FOOT-pounds]'],
+  [', HB-2041, 1', ', [HB-2041], 1'],
+  ['4 in the row', '[4 in] the row'],
+  ['5 inches, 3 men, 2 mills', '5 inches, 3 men, 2 mills'],
+  ['sheet HL-90 and UTF-8-like', 'sheet [HL-90] and UTF-8-like'],
+  ['', ''],
+])('%s', ([text, expected]) => {
+  expect(shown(text).join('')).toBe(expected);
+  expect(
+    runsOf(text)
+      .map((run) => run.text)
+      .join(''),
+  ).toBe(text);
+});

@@ -5,8 +5,11 @@ import { type Job, linesOfWork } from '../names/job.js';
 import type { IfLine, Line } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import type { Check } from './check.js';
+import { canRun } from './nested.js';
 
 export const results: Check = ({ job }) => {
+  // Deeper than anyone follows, nothing is asked: that it is too deep is told by itself.
+  if (!canRun(job)) return [];
   const found: Finding[] = [];
   const look = (lines: readonly Line[], owner: Line | undefined): void => {
     let before = owner;

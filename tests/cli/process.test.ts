@@ -8,6 +8,7 @@ import {
   readFileSync,
   rmSync,
   statSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -22,6 +23,8 @@ let program = '';
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'baywright-'));
   execFileSync('node', ['compiler/scripts/bundle.mjs', join(folder, 'dist')], { cwd: root });
+  // What guides are set with lies beside the program.
+  for (const part of ['templates', 'fonts']) symlinkSync(join(root, 'compiler', part), join(folder, part));
   program = join(folder, 'dist/baywright.js');
 });
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -175,7 +175,7 @@ function offNow(block: BlockOf<'off-now'>, context: StepContext): Markup {
         context,
         table(
           group.title,
-          'sheet',
+          'sheet off',
           [words.what, words.offSince, words.backAt],
           group.rows.map((row) =>
             tr(el('b', {}, proseMarkup(row.what)), row.since, proseMarkup(row.next ?? [])),
@@ -200,7 +200,7 @@ function offNow(block: BlockOf<'off-now'>, context: StepContext): Markup {
         context,
         table(
           words.clocks,
-          'sheet',
+          'sheet off',
           [words.what, words.time, words.offSince, words.backAt],
           block.clocks.map((row) => tr(row.name, plainFigure(row.length), row.from, proseMarkup(row.next))),
         ),

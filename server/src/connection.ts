@@ -212,6 +212,10 @@ function viewOf(
     },
     file: (shelf, path) => workspace.snapshot(shelf.uri(path)),
     shelves: () => workspace.shelves(),
+    looked(shelf, path) {
+      if (workspace.document(shelf.uri(path)) || shelf.library.model(path)?.kind !== 'procedure') return;
+      shelf.library.release(path);
+    },
     async analysed(snapshot) {
       for (let begin = host.now(); !snapshot.library.advance(snapshot.path); ) {
         if (host.now() - begin < SLICE) continue;

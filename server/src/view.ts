@@ -17,6 +17,8 @@ export interface View {
   /** A file of a library, open or not. */
   file(shelf: Shelf, path: string): Snapshot | undefined;
   shelves(): Iterable<Shelf>;
+  /** A file has been looked at among many: what was read of a closed procedure is dropped, to save memory. */
+  looked(shelf: Shelf, path: string): void;
   /** All that is known of a document, made in slices so that others are served in between. Throws when it is edited meanwhile. */
   analysed(snapshot: Snapshot): Promise<Analysis>;
   /** Findings of a file, checked now if need be. */

@@ -48,6 +48,7 @@ export const incomingCalls = libraryFeature<{ item: CallHierarchyItem }>(
     if (!called || !home) return null;
     const calls: CallHierarchyIncomingCall[] = [];
     for (const path of home.shelf.paths()) {
+      if (!home.file(path)?.text.includes('perform')) continue;
       const model = home.library.model(path);
       const snapshot = model && view.file(home.shelf, path);
       if (!model || !snapshot) continue;

@@ -1,5 +1,5 @@
 // Code lenses: what each phase leaves off, puts back and still owes; how many procedures use a catalogue or operation.
-import { stateAt } from '@baywright/language';
+import { resolvePath, stateAt } from '@baywright/language';
 import type { CodeLens, CodeLensParams } from 'vscode-languageserver';
 import { mentionsOfThing } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
@@ -55,10 +55,13 @@ function uses(snapshot: Snapshot): CodeLens[] {
   }
   if (model.kind !== 'catalogue') return lenses;
   const users = snapshot.shelf.paths().filter((p) => {
-    const other = snapshot.file(p)?.text.includes('use ') ? snapshot.library.model(p) : undefined;
+    const text = snapshot.file(p)?.text ?? '';
+    // Told by the lines alone: a lens must not read a whole library.
     return (
-      other?.kind === 'procedure' &&
-      other.uses.some((u) => u.path?.text.endsWith(snapshot.path.split('/').pop() ?? ''))
+      /^procedure\b/m.test(text) &&
+      [...text.matchAll(/^use\s+"?([^"\r\n]+)/gm)].some(
+        ([, path = '']) => resolvePath(p, path.trim()) === snapshot.path,
+      )
     );
   });
   return [

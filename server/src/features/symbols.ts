@@ -118,6 +118,7 @@ export const workspaceSymbols = libraryFeature<WorkspaceSymbolParams>(
           add(path.split('/').pop() ?? path, model.title, SymbolKind.Package, model.head.code);
         for (const thing of [...model.things, ...model.operations])
           if (thing.line) add(thing.name, thing.title, KINDS[thing.kind], thing.line.name ?? thing.line.code);
+        view.looked(shelf, path);
       }
     }
     return found

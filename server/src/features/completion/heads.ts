@@ -77,7 +77,7 @@ function importOffers(snapshot: Snapshot, before: string): Offer[] {
   const quote = before.includes('"') ? '' : '"';
   return snapshot.shelf
     .paths()
-    .filter((p) => p !== snapshot.path && !used.has(p) && snapshot.library.model(p)?.kind !== 'procedure')
+    .filter((p) => p !== snapshot.path && !used.has(p) && !PROCEDURE.test(snapshot.file(p)?.text ?? ''))
     .map((p) => {
       const written = relative(snapshot.path, p);
       return { ...value(written, snapshot.library.model(p)?.title), insert: `${quote}${written}${quote}` };
@@ -92,16 +92,20 @@ export function relative(from: string, to: string): string {
   return [...a.slice(same).map(() => '..'), ...b.slice(same)].join('/');
 }
 
+/** The opening line of a procedure: told by its text, so that a list does not read a whole library. */
+const PROCEDURE = /^procedure\b[ \t]*([^\s:]*)[ \t]*:?[ \t]*(.*)$/m;
+
 function numbered(snapshot: Snapshot): { number: string; title: string }[] {
   return snapshot.shelf.paths().flatMap((p) => {
-    const model = snapshot.library.model(p);
-    return model?.number === undefined ? [] : [{ number: model.number, title: model.title }];
+    const [, number = '', title = ''] = PROCEDURE.exec(snapshot.file(p)?.text ?? '') ?? [];
+    return number === '' || number === '?' ? [] : [{ number, title: title.trim() }];
   });
 }
 
 function performOffers(snapshot: Snapshot): Offer[] {
   return snapshot.shelf.paths().flatMap((p) => {
-    const model = snapshot.library.model(p);
+    const has = /^\s*operation\b/m.test(snapshot.file(p)?.text ?? '');
+    const model = has ? snapshot.library.model(p) : undefined;
     return (model?.operations ?? []).map((o) =>
       thingOffer(o, {
         insert:

@@ -1,14 +1,16 @@
 // `baywright/library`: procedures with their findings, and every figure with a source and where it is used.
 import {
   clausesOf,
+  ENTRY_CLAUSE_BY_WORD,
   type FileModel,
   type Finding,
+  mentionsIn,
   type Span,
   STATUSES,
   type Status,
+  scopeOf,
   type Thing,
 } from '@baywright/language';
-import { mentionsOfThing } from '../../locate.js';
 import {
   type FindingCounts,
   type Library,
@@ -26,6 +28,8 @@ export const library = libraryFeature<unknown>(METHODS.library, {}, async (view)
   const specs: LibrarySpec[] = [];
   for (const shelf of view.shelves()) {
     const paths = shelf.paths();
+    const uses = new Map<string, Use[]>();
+    const withFigures: (() => LibrarySpec[])[] = [];
     for (const [i, path] of paths.entries()) {
       if (view.isCancelled()) return { procedures: [], specs: [] };
       if (i % 20 === 19) {
@@ -37,8 +41,16 @@ export const library = libraryFeature<unknown>(METHODS.library, {}, async (view)
       if (!model || !snapshot) continue;
       if (model.kind === 'procedure' && model.head)
         procedures.push(procedureOf(view, shelf, snapshot, model));
-      for (const thing of model.things) specs.push(...specsOf(snapshot, thing));
+      noteUses(uses, snapshot, model);
+      const things = model.things.filter((thing) => clausesOf(thing, 'per').length > 0);
+      if (things.length > 0)
+        withFigures.push(() => things.flatMap((thing) => specsOf(uses, snapshot, thing)));
     }
+    for (const [i, figures] of withFigures.entries()) {
+      specs.push(...figures());
+      if (i % 50 === 49) await view.pause();
+    }
+    for (const path of paths) view.looked(shelf, path);
   }
   procedures.sort((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true }));
   return { procedures, specs };
@@ -49,11 +61,11 @@ function procedureOf(view: View, shelf: Shelf, snapshot: Snapshot, model: FileMo
     0,
     ...model.revisions.map((r) => Number(snapshot.text.slice(r.number?.start ?? 0, r.number?.end ?? 0)) || 0),
   );
-  const title = (name: string): string =>
-    shelf
-      .paths()
-      .map((p) => shelf.library.model(p)?.things.find((t) => t.kind === 'vehicle' && t.name === name)?.title)
-      .find((t) => t !== undefined) ?? name;
+  const scope = scopeOf(model, shelf.library);
+  const title = (name: string): string => {
+    const vehicle = scope.resolve(name);
+    return vehicle?.kind === 'vehicle' ? vehicle.title : name;
+  };
   const outOfDate =
     model.number === undefined
       ? undefined
@@ -78,7 +90,7 @@ function procedureOf(view: View, shelf: Shelf, snapshot: Snapshot, model: FileMo
 }
 
 /** Figures of a thing that say which sheet they come from. */
-function specsOf(snapshot: Snapshot, thing: Thing): LibrarySpec[] {
+function specsOf(uses: ReadonlyMap<string, readonly Use[]>, snapshot: Snapshot, thing: Thing): LibrarySpec[] {
   const found: LibrarySpec[] = [];
   for (const [word, list] of thing.clauses) {
     if (word === 'per') continue;
@@ -91,28 +103,44 @@ function specsOf(snapshot: Snapshot, thing: Thing): LibrarySpec[] {
         figure: text(snapshot, clause.spec),
         source,
         location: snapshot.location(thing.file, clause),
-        uses: usesOf(snapshot, thing, word),
+        uses: usesOf(uses, thing, word),
       });
     }
   }
   return found;
 }
 
-/** Lines that act on the thing, or refer to the figure in text. */
-function usesOf(snapshot: Snapshot, thing: Thing, word: string): LibrarySpec['uses'] {
-  const uses: LibrarySpec['uses'][number][] = [];
-  for (const { path, mentions } of mentionsOfThing(snapshot.shelf, thing, (p) => snapshot.file(p)?.text)) {
-    const number = snapshot.library.model(path)?.number ?? path;
-    for (const m of mentions) {
-      if (
-        m.verb === word ||
-        m.attribute === word ||
-        (m.way === 'acts on' && clausesOf(thing, word).length > 0 && m.verb === 'recheck')
-      )
-        uses.push({ label: number, location: snapshot.location(path, m.line.code) });
-    }
+interface Use {
+  readonly word: string | undefined;
+  readonly verb: string | undefined;
+  readonly label: string;
+  readonly location: LibrarySpec['location'];
+}
+
+/** Where each thing is mentioned, found in one walk over a file; things by their id. */
+function noteUses(uses: Map<string, Use[]>, snapshot: Snapshot, model: FileModel): void {
+  const scope = scopeOf(model, snapshot.library);
+  for (const { name, way, verb, attribute, line, operation } of mentionsIn(model.tree)) {
+    if (operation || way === 'declares') continue;
+    const thing = scope.resolve(name.text);
+    if (!thing || (attribute === undefined && !isFigure(verb))) continue;
+    const own = uses.get(thing.id) ?? [];
+    if (own.length === 0) uses.set(thing.id, own);
+    const label = model.number ?? model.path;
+    own.push({ word: attribute, verb, label, location: snapshot.location(model.path, line.code) });
   }
-  return uses;
+}
+
+/** Verbs that print a figure of what they act on: those that share their word with it, and `recheck`. */
+function isFigure(verb: string | undefined): boolean {
+  return verb !== undefined && (verb === 'recheck' || ENTRY_CLAUSE_BY_WORD.has(verb));
+}
+
+/** Lines that act on the thing by the word of the figure, or refer to the figure in text. */
+function usesOf(uses: ReadonlyMap<string, readonly Use[]>, thing: Thing, word: string): LibrarySpec['uses'] {
+  return (uses.get(thing.id) ?? [])
+    .filter((use) => use.verb === word || use.word === word || use.verb === 'recheck')
+    .map(({ label, location }) => ({ label, location }));
 }
 
 function text(snapshot: Snapshot, span: Span): string {

@@ -48,10 +48,10 @@ describe('push', () => {
     const spare = CATALOGUE.replace('parts\n', 'parts\n  wheel-trim: Wheel trim\n');
     await start({ files: { ...shop(HEAD), 'catalogue/van.bay': spare } });
     await session.until('catalogue/van.bay', (d) =>
-      d.some((f) => f.code === 'R201' && /wheel-trim/.test(f.message)),
+      d.some((f) => f.code === 'R201' && /wheel-trim/.test(String(f.message))),
     );
     session.open(PATH, `${HEAD}    inspect wheel-trim\n`);
-    await session.until('catalogue/van.bay', (d) => !d.some((f) => /wheel-trim/.test(f.message)));
+    await session.until('catalogue/van.bay', (d) => !d.some((f) => /wheel-trim/.test(String(f.message))));
   });
   test('of open files alone when the settings say so, live', async () => {
     await start({ files: shop(LEFT_OFF) });

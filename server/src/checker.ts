@@ -43,7 +43,7 @@ interface Known {
 /** Edits that cost less than this, in milliseconds, are checked as soon as the message is read: less than between two keys. */
 const AT_ONCE = 100;
 /** A question that follows an edit at once, as completion does, goes first. Milliseconds. */
-const MANNERS = 4;
+const MANNERS = 2;
 /** The longest wait after an edit. */
 const LONGEST_WAIT = 400;
 

@@ -11,14 +11,11 @@ export interface WorkText {
   readonly use: TextUse;
   /** The text as it stands in the file, line breaks included. */
   readonly text: string;
-  /** The text in lower case, for a first look. */
-  readonly lower: string;
   readonly start: number;
 }
 
 export interface Sentence {
   readonly text: string;
-  readonly lower: string;
   readonly start: number;
   readonly end: number;
 }
@@ -29,7 +26,7 @@ export function workTexts(job: Job): WorkText[] {
     const use = useOf(work);
     if (!prose || !use) return [];
     const text = sourceOf(job, prose);
-    return [{ work, use, text, lower: text.toLowerCase(), start: prose.start }];
+    return [{ work, use, text, start: prose.start }];
   });
 }
 
@@ -42,7 +39,6 @@ export function sentencesOf({ text, start }: Pick<WorkText, 'text' | 'start'>): 
     if (sentence !== '')
       found.push({
         text: sentence,
-        lower: sentence.toLowerCase(),
         start: start + match.index + lead,
         end: start + match.index + lead + sentence.length,
       });

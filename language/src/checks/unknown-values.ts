@@ -1,7 +1,7 @@
 // Q120: every hole of the file, with what is asked.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { valueNotKnown } from '../diagnostics/quantities.js';
-import { everyLine, linesOf, linesOfWork } from '../names/job.js';
+import { everyLine, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { writtenQuantities } from '../names/quantities.js';
 import type { Clause, Line } from '../syntax/tree.js';
@@ -17,13 +17,17 @@ export const unknownValues: Check = ({ job: { file } }) => {
     const owner = thing?.name ?? statement?.items[0]?.name.text ?? statement?.verb.text;
     for (const { number } of node.amounts) if (number.hole) ask(number, subject(word, owner));
   }
-  for (const line of linesOf(file)) {
-    if (line.broken || !line.tokens.some((token) => token.kind === 'hole')) continue;
+  for (const line of file.lines.flatMap(withHoles)) {
     const owner = ownersOf(file).get(line);
     for (const { at, what } of holesOf(line, owner)) ask(at, what);
   }
   return found;
 };
+
+/** Lines with a hole in their code: the same until something in the section is edited. */
+const withHoles = once((top: Line): readonly Line[] =>
+  everyLine([top]).filter(({ broken, tokens }) => !broken && tokens.some(({ kind }) => kind === 'hole')),
+);
 
 const ownersOf = once((file: FileModel): ReadonlyMap<Line, string> => {
   const owners = new Map<Line, string>();

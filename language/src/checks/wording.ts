@@ -34,7 +34,7 @@ function each<Data>(
   def: DiagnosticDef<Data>,
   make: (words: string) => Data,
 ): Finding[] {
-  return matchesIn(text, pattern).map((m) =>
+  return pattern.found(text.text).map((m) =>
     finding(
       def,
       {
@@ -46,18 +46,22 @@ function each<Data>(
   );
 }
 
-const VAGUE = phrases(VAGUE_WORDS.map((v) => v.words));
-const SIDES = phrases(MARKET_SIDES);
-const MIXED = MIXED_TERMS.map(phrases);
-const JOINED: Pattern = {
-  stems: ['then', 'afterward', 'after which'],
-  pattern: /\b(?:and|but) then\b|\band afterwards?\b|, after which\b/gi,
-};
-const PASSIVE: Pattern = {
-  stems: [' be ', 'you '],
-  pattern:
-    /\b(?:should|must|shall|may|might|can|could|(?:is|are|has|have|needs?) to) be \w+(?:ed|en|wn|ut|ght|ept|eld)\b|\byou (?:should|would|could|might|may want to)\b/gi,
-};
+const VAGUE = remembered(phrases(VAGUE_WORDS.map((v) => v.words)));
+const SIDES = remembered(phrases(MARKET_SIDES));
+const MIXED = MIXED_TERMS.map((terms) => remembered(phrases(terms)));
+const JOINED = remembered(
+  pattern(
+    ['then', 'afterward', 'after which'],
+    () => /\b(?:and|but) then\b|\band afterwards?\b|, after which\b/gi,
+  ),
+);
+const PASSIVE = remembered(
+  pattern(
+    [' be ', 'you '],
+    () =>
+      /\b(?:should|must|shall|may|might|can|could|(?:is|are|has|have|needs?) to) be \w+(?:ed|en|wn|ut|ght|ept|eld)\b|\byou (?:should|would|could|might|may want to)\b/gi,
+  ),
+);
 
 /** A short text with none of the words that are looked for: most are, and stay so while others are written. */
 const isPlain = onceForText((text): boolean => {
@@ -101,7 +105,7 @@ function mixed(job: Job, texts: readonly WorkText[]): Finding[] {
   return MIXED.flatMap((pattern) => {
     let first: string | undefined;
     for (const text of texts) {
-      for (const m of matchesIn(text, pattern)) {
+      for (const m of pattern.found(text.text)) {
         const words = m[0].toLowerCase().replace(/\s+/g, ' ');
         first ??= words;
         if (words === first) continue;
@@ -151,26 +155,43 @@ function wordsBelow(job: Job, section: Job['file']['lines'][number]): string[] {
   return words;
 }
 
-type Searched = Pick<WorkText, 'text' | 'lower' | 'start'>;
+type Searched = Pick<WorkText, 'text' | 'start'>;
 
-/** A pattern with what a text must hold, in lower case, for it to match. */
+/** What is looked for, with what a text must hold, in lower case, for it to be found. */
 interface Pattern {
   readonly stems: readonly string[];
-  readonly pattern: RegExp;
+  readonly found: (text: string) => readonly RegExpExecArray[];
 }
 
-/** The matches in a text. Most texts have none, which a plain search of the stems tells much sooner than the pattern. */
-function matchesIn({ text, lower }: Searched, { stems, pattern }: Pattern): RegExpExecArray[] {
-  return stems.some((stem) => lower.includes(stem)) ? [...text.matchAll(pattern)] : [];
+/** The same pattern, for texts that are looked at again after every edit. */
+function remembered({ stems, found }: Pattern): Pattern {
+  return { stems, found: onceForText(found) };
+}
+
+/**
+ * Finds every place of an expression. Most texts have none, which a plain search of the stems tells much sooner; an
+ * expression is made when a text has a stem.
+ */
+function pattern(stems: readonly string[], make: () => RegExp): Pattern {
+  let expression: RegExp | undefined;
+  const found = (text: string): readonly RegExpExecArray[] => {
+    const lower = text.toLowerCase();
+    if (!stems.some((stem) => lower.includes(stem))) return [];
+    expression ??= make();
+    return [...text.matchAll(expression)];
+  };
+  return { stems, found };
 }
 
 /** Whole words, any spaces between them, longest first. */
 function phrases(words: readonly string[]): Pattern {
-  const bodies = [...words]
-    .sort((a, b) => b.length - a.length)
-    .map((w) => w.replace(/[.?+^$[\](){}|*\\]/g, '\\$&').replace(/\s+/g, '\\s+'));
-  return {
-    stems: words.map((w) => (/^\S*/.exec(w)?.[0] ?? '').toLowerCase()),
-    pattern: new RegExp(`(?<![\\p{L}\\p{N}-])(?:${bodies.join('|')})(?![\\p{L}\\p{N}-])`, 'giu'),
-  };
+  return pattern(
+    words.map((w) => (/^\S*/.exec(w)?.[0] ?? '').toLowerCase()),
+    () => {
+      const bodies = [...words]
+        .sort((a, b) => b.length - a.length)
+        .map((w) => w.replace(/[.?+^$[\](){}|*\\]/g, '\\$&').replace(/\s+/g, '\\s+'));
+      return new RegExp(`(?<![\\p{L}\\p{N}-])(?:${bodies.join('|')})(?![\\p{L}\\p{N}-])`, 'giu');
+    },
+  );
 }

@@ -94,7 +94,7 @@ export class Checker {
     if (this.#pressing !== undefined && this.#pressing !== at) this.#waiting.add(this.#pressing);
     this.#pressing = at;
     if (cost > AT_ONCE) this.#syntaxFirst(at);
-    const wait = cost > AT_ONCE ? Math.min(LONGEST_WAIT, cost / 8) : MANNERS;
+    const wait = cost > AT_ONCE ? Math.min(LONGEST_WAIT, cost / 20) : MANNERS;
     this.#cancelEdit = this.#host.later(wait, () => this.#press(at));
   }
 

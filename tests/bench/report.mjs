@@ -37,6 +37,14 @@ export function table(rows) {
   ].join('\n');
 }
 
+/** Why goals are missed, for those that are. */
+function reasons(rows) {
+  const missed = rows.filter((row) => reached(row) === false);
+  if (missed.length === 0) return '';
+  const said = missed.map(({ work, why }) => `- **${work}**: ${why ?? 'no reason is known yet.'}`);
+  return `\n## Goals that are missed, and why\n\n${said.join('\n')}\n`;
+}
+
 export function curves(list) {
   return list
     .map(({ work, points }) =>
@@ -66,7 +74,7 @@ run on the same content, are what counts. The peers only look at shape or text: 
 variants, no rules, no trade checks, no wording; ours do all of it.
 
 ${table(rows)}
-
+${reasons(rows)}
 ## Growth
 
 ${curves(growth)}

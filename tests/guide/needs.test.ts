@@ -121,7 +121,7 @@ installation
   const job = lower(text);
   expect(job.lines).toContain('1.1 Disconnect the coil plugs (6). {1 off, 0 to torque}');
   expect(job.lines).toContain('2.1 Install the new ignition coils (3). {1 off, 0 to torque}');
-  expect(needsOf(job)).toContain('Parts to renew: Ignition coils, 3 | 2.1');
+  expect(needsOf(job)).toContain('Parts to renew: 3 × Ignition coils | 2.1');
 });
 
 it('pulls for some vehicles alone what only they get', () => {
@@ -161,9 +161,9 @@ installation
 `;
   const job = lower(text);
   expect(needsOf(job).filter((line) => !/^(?:Sockets|Torque)/.test(line))).toEqual([
-    'Parts to renew: Strut mount, axle heavy, M-1, 1 | 2.1',
-    'Parts to renew: Mount nuts M10 × 1.5, 4 | 2.2, 2.3',
-    'Only if a line asks for it: Strut mount, axle light, M-1, 1 | 2.6',
+    'Parts to renew: 1 × Strut mount, axle heavy, M-1 | 2.1',
+    'Parts to renew: 4 × Mount nuts M10 × 1.5 | 2.2, 2.3',
+    'Only if a line asks for it: 1 × Strut mount, axle light, M-1 | 2.6',
     'Supplies: Pin grease, axle heavy | 2.4',
   ]);
   const rows = [...walkBlocks(job.document.blocks)].flatMap((block) => (block.kind === 'row' ? [block] : []));

@@ -46,16 +46,17 @@ function isLong(print: Print, groups: ReturnType<typeof needGroups>, dangers: re
   return rows + 1.5 * dangers.length + before + title > FIRST_PAGE_LINES;
 }
 
-/** The first page has no column for amounts and numbers: they follow the name. */
+/** The first page has no column for amounts and numbers: they follow the name, and a count of pieces goes before it. */
 function amountsInline({
   title,
   rows,
 }: ReturnType<typeof needGroups>[number]): ReturnType<typeof needGroups>[number] {
   return {
     title,
-    rows: rows.map(({ number, amount, ...row }) => ({
+    rows: rows.map(({ number, amount, pieces, ...row }) => ({
       ...row,
       what: [
+        ...(pieces === undefined ? [] : [text(`${pieces}\u00a0×\u00a0`)]),
         ...row.what,
         ...(number === undefined ? [] : [text(`, ${number}`)]),
         ...(amount ? [text(', '), ...amount] : []),

@@ -8,8 +8,13 @@ import type { Print } from './print.js';
 import { partNumber, titleOf } from './texts.js';
 import { sideWord } from './variant-words.js';
 
+/** A row of what is needed, with how many where it is counted in pieces. */
+export interface StockRow extends NeedRow {
+  readonly pieces?: number;
+}
+
 /** Parts fitted new, with numbers by side and how many for the sides of this print. */
-export function freshRows(print: Print, maybe: boolean): NeedRow[] {
+export function freshRows(print: Print, maybe: boolean): StockRow[] {
   const { fresh } = print.uses;
   const always = new Set(
     fresh.filter((use) => !use.maybe && use.variant === undefined).map(({ thing }) => thing),
@@ -21,7 +26,7 @@ export function freshRows(print: Print, maybe: boolean): NeedRow[] {
         .map(({ thing }) => thing),
     ),
   ];
-  return things.flatMap((thing): NeedRow[] => {
+  return things.flatMap((thing): StockRow[] => {
     const uses = fresh.filter((use) => use.thing === thing && use.maybe === maybe);
     const bySide = new Map<string, typeof uses>();
     for (const use of uses) {
@@ -34,7 +39,7 @@ export function freshRows(print: Print, maybe: boolean): NeedRow[] {
       const perSide = new Map<string | undefined, number>();
       for (const use of own)
         perSide.set(use.side, Math.min(countOf(thing), (perSide.get(use.side) ?? 0) + use.count));
-      const count = [...perSide.values()].reduce((sum, one) => sum + one, 0);
+      const pieces = [...perSide.values()].reduce((sum, one) => sum + one, 0);
       const sides =
         bySide.size > 1 ? [...perSide.keys()].map((side) => sideWord(print, side)).join(', ') : '';
       const variants = new Set(own.map(({ variant }) => variant));
@@ -51,7 +56,7 @@ export function freshRows(print: Print, maybe: boolean): NeedRow[] {
           ),
         ],
         for: rowsProse(own),
-        amount: [text(String(count))],
+        pieces,
         ...(number !== '' && number !== '?' ? { number } : {}),
         ...(isAsked ? { blank: phrase('part-number', print.language) } : {}),
       };

@@ -1,17 +1,18 @@
 // "You will need": worked out from the rows, not written by hand.
 import { phrase } from '@baywright/language';
 import type { NeedRow } from '../blocks.js';
+import { text } from '../inline.js';
 import { capitalFirst } from './names.js';
 import { rowsProse, strong } from './need-words.js';
 import { amountRows } from './needs-amounts.js';
-import { freshRows, lockerRows } from './needs-stock.js';
+import { freshRows, lockerRows, type StockRow } from './needs-stock.js';
 import { socketRows, toolRows, wrenchRows } from './needs-tools.js';
 import type { Print } from './print.js';
 import { titleOf } from './texts.js';
 
 export interface NeedGroup {
   readonly title: string;
-  readonly rows: readonly NeedRow[];
+  readonly rows: readonly StockRow[];
 }
 
 /** All groups that have something in them, for the first page. */
@@ -23,13 +24,23 @@ export function needGroups(print: Print): NeedGroup[] {
     { title: phrase('torque-wrenches', language), rows: wrenchRows(print) },
     { title: phrase('tools', language), rows: toolRows(print) },
     { title: phrase('placed-for-the-job', language), rows: placedRows(print) },
-    ...stockGroups(print),
+    ...fromCounter(print),
   ];
   return groups.filter(({ rows }) => rows.length > 0);
 }
 
-/** What comes from the parts counter: also the pull sheet. */
-export function stockGroups(print: Print): NeedGroup[] {
+/** The groups of the pull sheet, which has a column for amounts. */
+export function stockGroups(print: Print): { readonly title: string; readonly rows: readonly NeedRow[] }[] {
+  return fromCounter(print).map(({ title, rows }) => ({
+    title,
+    rows: rows.map(({ pieces, ...row }) =>
+      pieces === undefined ? row : { ...row, amount: [text(String(pieces))] },
+    ),
+  }));
+}
+
+/** What comes from the parts counter. */
+function fromCounter(print: Print): NeedGroup[] {
   const { language } = print;
   return [
     { title: phrase('parts-to-renew', language), rows: freshRows(print, false) },

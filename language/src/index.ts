@@ -8,6 +8,7 @@ export { findingsOfParts, type LibraryPart, libraryFindings, partOf } from './ch
 export * from './diagnostics/define.js';
 export { findingFile } from './diagnostics/finding-file.js';
 export { DIAGNOSTICS } from './diagnostics/index.js';
+export { FASTENER_IDENTITY } from './format/clause-text.js';
 export { type Formatted, format, formatRange, sameMeaning } from './format/index.js';
 export type { Analysis, Library, LibraryHost } from './library.js';
 export {
@@ -63,6 +64,7 @@ export {
 } from './state/state-at.js';
 export * from './syntax/index.js';
 export { namesOf as namesOnLine } from './syntax/walk.js';
+export { type Difference, difference } from './text/difference.js';
 export * from './text/line-index.js';
 export * from './text/span.js';
 export { wholeLines } from './text/whole-lines.js';

@@ -2,6 +2,7 @@
 // new places, and whether the work up to a line is still what it was. Answers just after a key press rest on it.
 import {
   type Analysis,
+  difference,
   type Finding,
   type Line,
   SECTION_BY_WORD,
@@ -9,26 +10,6 @@ import {
   type Tree,
   walkLines,
 } from '@baywright/language';
-
-/** The one stretch in which a text differs from an earlier one, in the places of both. */
-export interface Difference {
-  readonly start: number;
-  readonly oldEnd: number;
-  readonly newEnd: number;
-}
-
-export function difference(before: string, after: string): Difference {
-  const most = Math.min(before.length, after.length);
-  let head = 0;
-  while (head < most && before.charCodeAt(head) === after.charCodeAt(head)) head++;
-  let tail = 0;
-  while (
-    tail < most - head &&
-    before.charCodeAt(before.length - 1 - tail) === after.charCodeAt(after.length - 1 - tail)
-  )
-    tail++;
-  return { start: head, oldEnd: before.length - tail, newEnd: after.length - tail };
-}
 
 /** Findings of an earlier text at their places in the new one; those where the text was edited are left out. */
 export function movedFindings(

@@ -41,6 +41,33 @@ tools
     torque 60 to 300 N·m
 `;
 
+/** The head of a small procedure over the catalogue. */
+export const HEAD = `procedure T-1: Wheel, change
+
+use "catalogue.bay"
+
+applies to van
+`;
+/** A wheel off and on. */
+export const WHEEL = `${HEAD}
+preparation
+  step: Raise
+    chock wheels-behind
+    loosen wheel-nut, 1/2 turn
+    raise vehicle with jack at sills
+
+removal
+  step: Take it off
+    remove wheel-nut, wheel
+
+installation
+  step: Put it on
+    install wheel, wheel-nut
+    snug wheel-nut
+    lower vehicle
+    torque wheel-nut
+`;
+
 export interface Lowered {
   readonly document: GuideDocument;
   /** Rows, panels and headings of the steps, one a line: `1.2 Remove the wheel. {off 2, loose 0}`. */

@@ -2,32 +2,7 @@
 import { expect, it } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
 import { plain } from '../../compiler/src/document/inline.js';
-import { lower, needsOf } from './lower-helper.js';
-
-const HEAD = `procedure T-1: Wheel, change
-
-use "catalogue.bay"
-
-applies to van
-`;
-const WHEEL = `${HEAD}
-preparation
-  step: Raise
-    chock wheels-behind
-    loosen wheel-nut, 1/2 turn
-    raise vehicle with jack at sills
-
-removal
-  step: Take it off
-    remove wheel-nut, wheel
-
-installation
-  step: Put it on
-    install wheel, wheel-nut
-    snug wheel-nut
-    lower vehicle
-    torque wheel-nut
-`;
+import { HEAD, lower, needsOf, WHEEL } from './lower-helper.js';
 
 it('asks for no more of a fluid than a top-up takes', () => {
   const text = `${HEAD}

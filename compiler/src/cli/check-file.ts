@@ -6,35 +6,35 @@ import type { OpenLibrary } from './libraries.js';
 import type { Shell } from './shell.js';
 
 /** Undefined when there is no such file. Nothing is kept of a procedure: memory stays with what others take in. */
-export function checkFile(shell: Shell, library: OpenLibrary, path: string): CheckedFile | undefined {
-  const analysis = library.library.analyse(path);
+export function checkFile(shell: Shell, opened: OpenLibrary, path: string): CheckedFile | undefined {
+  const analysis = opened.library.analyse(path);
   if (analysis === undefined) return undefined;
-  const mark = library.mark(path);
-  const number = library.numberOf(path);
+  const mark = opened.mark(path);
+  const number = opened.numberOf(path);
   const checked = {
     path,
     ...(mark === undefined ? {} : { mark }),
     ...(number === undefined ? {} : { number }),
     findings: analysis.findings,
     part: partOf(analysis.model),
-    rests: restsOf(shell, library, analysis),
+    rests: restsOf(shell, opened, analysis),
   };
-  if (analysis.model.kind === 'procedure') library.library.release(path);
+  if (analysis.model.kind === 'procedure') opened.library.release(path);
   return checked;
 }
 
-function restsOf(shell: Shell, library: OpenLibrary, { model, job, path }: Analysis): Rests {
-  const files = new Map<string, string>([[path, fileHash(shell, library, path)]]);
+function restsOf(shell: Shell, opened: OpenLibrary, { model, job, path }: Analysis): Rests {
+  const files = new Map<string, string>([[path, fileHash(shell, opened, path)]]);
   const numbers = new Map<string, string>();
   const ask = (number: string | undefined): void => {
-    if (number !== undefined) numbers.set(number, library.pathOf(number) ?? '');
+    if (number !== undefined) numbers.set(number, opened.pathOf(number) ?? '');
   };
   ask(model.number);
   for (const file of job.scopes.flatMap((scope) => scope.files)) {
-    files.set(file.path, fileHash(shell, library, file.path));
+    files.set(file.path, fileHash(shell, opened, file.path));
     for (const use of file.uses) {
       const used = use.path && !use.path.hole ? resolvePath(file.path, use.path.text) : undefined;
-      if (used !== undefined) files.set(used, fileHash(shell, library, used));
+      if (used !== undefined) files.set(used, fileHash(shell, opened, used));
     }
     for (const line of everyLine(file.work)) if (line.kind === 'perform' && line.from) ask(line.from.text);
   }
@@ -42,14 +42,14 @@ function restsOf(shell: Shell, library: OpenLibrary, { model, job, path }: Analy
   for (const line of everyLine(model.lines)) {
     if ((line.kind !== 'picture' && line.kind !== 'clip') || !line.path) continue;
     const picture = resolvePath(path, line.path.text);
-    if (picture !== undefined) pictures.set(picture, library.exists(picture));
+    if (picture !== undefined) pictures.set(picture, opened.exists(picture));
   }
   const isReleased = model.status?.status?.text === 'released';
   return {
     files: Object.fromEntries(files),
     numbers: Object.fromEntries(numbers),
     pictures: Object.fromEntries(pictures),
-    ...(isReleased && model.number !== undefined ? { issue: newestIssue(shell, library, model.number) } : {}),
+    ...(isReleased && model.number !== undefined ? { issue: newestIssue(shell, opened, model.number) } : {}),
     ...(isReleased ? { day: today(shell) } : {}),
   };
 }
@@ -57,7 +57,7 @@ function restsOf(shell: Shell, library: OpenLibrary, { model, job, path }: Analy
 /** Whether everything that findings rest on is as it was. */
 export function stillHolds(
   shell: Shell,
-  library: OpenLibrary,
+  opened: OpenLibrary,
   number: string | undefined,
   rests: Rests,
 ): boolean {
@@ -65,24 +65,24 @@ export function stillHolds(
     Object.entries(record).every(([key, value]) => now(key) === value);
   return (
     (rests.day === undefined || rests.day === today(shell)) &&
-    all(rests.files, (path) => fileHash(shell, library, path)) &&
-    all(rests.numbers, (one) => library.pathOf(one) ?? '') &&
-    all(rests.pictures, (path) => library.exists(path)) &&
+    all(rests.files, (path) => fileHash(shell, opened, path)) &&
+    all(rests.numbers, (one) => opened.pathOf(one) ?? '') &&
+    all(rests.pictures, (path) => opened.exists(path)) &&
     (rests.issue === undefined ||
-      (number !== undefined && rests.issue === newestIssue(shell, library, number)))
+      (number !== undefined && rests.issue === newestIssue(shell, opened, number)))
   );
 }
 
 /** A hash is asked for once for each text: many files rest on one catalogue. */
 const hashes = new WeakMap<OpenLibrary['library'], Map<string, { text: string; hash: string }>>();
 
-function fileHash(shell: Shell, library: OpenLibrary, path: string): string {
-  const fact = library.fact(path);
+function fileHash(shell: Shell, opened: OpenLibrary, path: string): string {
+  const fact = opened.fact(path);
   if (fact !== undefined) return fact.hash;
-  const text = library.text(path);
+  const text = opened.text(path);
   if (text === undefined) return '';
-  const known = hashes.get(library.library) ?? new Map<string, { text: string; hash: string }>();
-  hashes.set(library.library, known);
+  const known = hashes.get(opened.library) ?? new Map<string, { text: string; hash: string }>();
+  hashes.set(opened.library, known);
   const made = known.get(path);
   if (made?.text === text) return made.hash;
   const hash = shell.hash(text);
@@ -90,7 +90,7 @@ function fileHash(shell: Shell, library: OpenLibrary, path: string): string {
   return hash;
 }
 
-const newestIssue = (shell: Shell, library: OpenLibrary, number: string): number =>
-  issuedRevisions(shell, library, number).at(-1) ?? -1;
+const newestIssue = (shell: Shell, opened: OpenLibrary, number: string): number =>
+  issuedRevisions(shell, opened, number).at(-1) ?? -1;
 
 export const today = (shell: Shell): string => shell.now().toISOString().slice(0, 10);

@@ -72,6 +72,14 @@ export interface Argument {
   readonly many?: true;
 }
 
+/** The files and folders that most commands take. */
+export const PATHS: Argument = {
+  name: 'paths',
+  docs: 'files and folders; the current folder where none is given',
+  optional: true,
+  many: true,
+};
+
 /** What a running command works with. */
 export interface Context {
   readonly shell: Shell;

@@ -1,6 +1,7 @@
 // Specifications from a spreadsheet into a catalogue: every row is written as an entry, read back by the language itself
 // and judged by its checks; a row that does not pass is told by its line in the table.
 import {
+  FASTENER_IDENTITY,
   type Finding,
   format,
   type Library,
@@ -183,18 +184,6 @@ const nameFrom = (title: string): string =>
   ).join('-');
 
 /** What a fastener is stands on one line, its torque with source and order on the next, the rest each on its own. */
-const IDENTITY = [
-  'class',
-  'grade',
-  'length',
-  'grip',
-  'hex',
-  'square',
-  'hexalobular',
-  'twelve-point',
-  'slot',
-  'cross-slot',
-];
 const WITH_TORQUE = ['prevailing', 'order', 'threadlocker', 'lubricant', 'dry', 'oiled', 'per'];
 
 function linesOf(cells: ReadonlyMap<string, string>, section: string): string[] {
@@ -209,11 +198,11 @@ function linesOf(cells: ReadonlyMap<string, string>, section: string): string[] 
   };
   const isBolt = has('thread') || (has('count') && section === 'fasteners');
   const set = isBolt ? [`${cells.get('count') || '?'} of ${cells.get('thread') || '?'}`] : [];
-  const identity = [...set, ...IDENTITY.flatMap(clause)];
+  const identity = [...set, ...FASTENER_IDENTITY.flatMap(clause)];
   const torque = has('torque') ? [...clause('torque'), ...WITH_TORQUE.flatMap(clause)] : [];
   const told = new Set([
     ...(isBolt ? ['count', 'thread'] : ['thread']),
-    ...IDENTITY,
+    ...FASTENER_IDENTITY,
     ...(has('torque') ? ['torque', ...WITH_TORQUE] : []),
   ]);
   const rest = COLUMN_WORDS.clauses.filter((word) => !told.has(word)).flatMap(clause);

@@ -5,15 +5,9 @@ import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
 import { formatSpec, numberOf, type Rational, type Spec, toSI } from '../quantity/index.js';
 import type { Clause, SpecNode } from '../syntax/tree.js';
 import { NEVER } from '../variants/diagrams.js';
-import type { Make } from '../vocabulary/needs.js';
+import { clauseCarriedOut } from './carried-out.js';
 import type { Check } from './check.js';
 import { workStatements } from './own-lines.js';
-
-/** Which clause of an entry a statement carries out, by what it makes. */
-const CARRIED_OUT: ReadonlyMap<Make, string> = new Map([
-  ['torqued', 'torque'],
-  ['filled', 'fill'],
-]);
 
 export const twoPlacesAgree: Check = ({ job }) => {
   const { file, universe } = job;
@@ -23,11 +17,7 @@ export const twoPlacesAgree: Check = ({ job }) => {
     // With an end mark the mark decides, and the figure is what to have at hand.
     if (!own?.spec || statement.clause('stage') || statement.clause('until level at')) continue;
     for (const { thing } of statement.objects) {
-      const word =
-        thing &&
-        statement.verb.on[thing.kind]?.makes
-          .map((make) => CARRIED_OUT.get(make))
-          .find((each) => each !== undefined);
+      const word = thing && clauseCarriedOut(statement, thing);
       if (!thing || word === undefined) continue;
       const declared = clausesOf(thing, word).filter(
         ({ clause, guard }) =>

@@ -14,7 +14,7 @@ import { ALWAYS, type Condition, NEVER } from '../variants/diagrams.js';
 import type { GuardProblem } from '../variants/universe.js';
 import { ENTRY_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
 import { nearest } from '../vocabulary/near.js';
-import type { Make } from '../vocabulary/needs.js';
+import { CARRIED_OUT, clauseCarriedOut } from './carried-out.js';
 import type { Check } from './check.js';
 import { insertClause, workStatements } from './own-lines.js';
 
@@ -162,12 +162,6 @@ function hasOneValue(word: string): boolean {
   return ONE_OF_RAW.has(word) || ENTRY_CLAUSE_BY_WORD.get(word)?.shape === 'spec';
 }
 
-/** Which clause of an entry a statement carries out, by what it makes. */
-const CARRIED_OUT: ReadonlyMap<Make, string> = new Map([
-  ['torqued', 'torque'],
-  ['filled', 'fill'],
-]);
-
 /** Values that are all guarded, with a combination that none of them covers. */
 function gaps(job: Job): Finding[] {
   const { file, universe } = job;
@@ -180,7 +174,7 @@ function gaps(job: Job): Finding[] {
       if (!hasOneValue(word) || list.some(({ guard }) => guard === undefined)) continue;
       const need = [...needed].find(([each]) => each.thing === thing && each.word === word);
       // What is torqued or filled nowhere needs no value; other figures are needed wherever the thing is.
-      if (!need && ([...CARRIED_OUT.values()].includes(word) || thing.file !== file.path)) continue;
+      if (!need && (CARRIED_OUT.has(word) || thing.file !== file.path)) continue;
       const covered = list.reduce<Condition>((all, { guard }) => diagrams.or(all, job.where(guard)), NEVER);
       const wanted = diagrams.and(diagrams.and(universe.domain, job.exists(thing)), need?.[1].when ?? ALWAYS);
       const gap = diagrams.minus(wanted, covered);
@@ -241,11 +235,7 @@ function neededWhere(
   for (const { statement, when } of workStatements(job)) {
     if (statement.clauses.some((clause) => clause.word === 'bare')) continue;
     for (const { thing, item } of statement.objects) {
-      const word =
-        thing &&
-        statement.verb.on[thing.kind]?.makes
-          .map((make) => CARRIED_OUT.get(make))
-          .find((each) => each !== undefined);
+      const word = thing && clauseCarriedOut(statement, thing);
       if (!thing || word === undefined || clausesOf(thing, word).length === 0) continue;
       const key = keys.get(`${word} ${thing.id}`) ?? { thing, word };
       keys.set(`${word} ${thing.id}`, key);

@@ -21,9 +21,8 @@ export interface Piece {
 
 /** Clauses that need no comma before them after names. */
 const PREPOSITIONS = new Set(['with', 'at', 'to', 'from', 'on', 'in', 'into', 'by', 'until level at']);
-/** What a fastener is comes in this order on its line: `4 of M12x1.5, class 10.9, hex 18 mm`. */
-const IDENTITY = [
-  'of',
+/** What a fastener is, behind its number and thread, comes in this order on its line: `4 of M12x1.5, class 10.9, hex 18 mm`. */
+export const FASTENER_IDENTITY: readonly string[] = [
   'class',
   'grade',
   'length',
@@ -35,6 +34,7 @@ const IDENTITY = [
   'slot',
   'cross-slot',
 ];
+const IDENTITY = ['of', ...FASTENER_IDENTITY];
 
 /** The items of a statement or clause: one piece each. */
 export function itemPieces(text: string, items: readonly Item[]): Piece[] {

@@ -1,6 +1,7 @@
 // Reads the declarations of one file from its tree.
 
 import type { EntryLine, Guard, Line, Name, OperationLine, SectionLine, Tree } from '../syntax/tree.js';
+import { memory } from '../text/once.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { SECTION_BY_WORD } from '../vocabulary/sections.js';
 import type { FileModel, Thing, ThingClause } from './model.js';
@@ -14,7 +15,8 @@ export function bindFile(path: string, tree: Tree): FileModel {
   const things: Thing[] = [];
   for (const section of sections) {
     const def = SECTION_BY_WORD.get(section.word);
-    if (def?.declares) for (const thing of thingsIn(section, path, def.declares)) things.push(thing);
+    const kind = def?.declares;
+    if (kind) things.push(...declared(section, () => entriesOf(section).map((e) => thingOf(path, kind, e))));
   }
   const work = sections.filter((s) => SECTION_BY_WORD.get(s.word)?.work);
   return {
@@ -41,16 +43,8 @@ export function bindFile(path: string, tree: Tree): FileModel {
   };
 }
 
-const declared = new WeakMap<SectionLine, readonly Thing[]>();
-
 /** A section that an edit left alone declares the same things: what is known of them still holds. */
-function thingsIn(section: SectionLine, path: string, kind: ThingKind): readonly Thing[] {
-  const known = declared.get(section);
-  if (known !== undefined) return known;
-  const things = entriesOf(section).map((entry) => thingOf(path, kind, entry));
-  declared.set(section, things);
-  return things;
-}
+const declared = memory<SectionLine, readonly Thing[]>();
 
 /** Entries of a section; `when` around entries is transparent. */
 function entriesOf(section: SectionLine): { line: EntryLine; guard: Guard | undefined }[] {

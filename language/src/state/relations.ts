@@ -108,11 +108,15 @@ export function notIn(m: Machine, thing: Thing, when: Condition): Lack[] {
 /** Fasteners that are in but not torqued, or out. */
 export function notTorqued(m: Machine, thing: Thing, when: Condition): Lack[] {
   if (thing.kind !== 'fastener') return notIn(m, thing, when);
-  const missing = notIn(m, thing, when);
-  const handTight = thing.clauses.has('no torque');
-  const slack = lacksOf(
+  return [...notIn(m, thing, when), ...inNotTorqued(m, thing, when)];
+}
+
+/** Fasteners that are all in but not torqued; a hand-tight set is as it should be once none is loose. */
+export function inNotTorqued(m: Machine, fastener: Thing, when: Condition): Lack[] {
+  const handTight = fastener.clauses.has('no torque');
+  return lacksOf(
     m,
-    thing,
+    fastener,
     'tight',
     (v) => {
       const c = decode(v);
@@ -121,7 +125,6 @@ export function notTorqued(m: Machine, thing: Thing, when: Condition): Lack[] {
     'torqued',
     when,
   );
-  return [...missing, ...slack];
 }
 
 /** The things this fastener or connection keeps in place. */

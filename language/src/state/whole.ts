@@ -5,7 +5,7 @@ import { decode, size } from './counts.js';
 import type { Lack } from './deficit.js';
 import { sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
-import { lacksOf, notIn, whenOf } from './relations.js';
+import { inNotTorqued, lacksOf, notIn, whenOf } from './relations.js';
 
 /**
  * - `wheels`: wheels on and their nuts at least snug, before the vehicle stands on them.
@@ -95,22 +95,8 @@ function fastenerLacks(m: Machine, thing: Thing, when: Condition, extent: Extent
       ...lacksOf(m, thing, 'tight', (v) => decode(v).out === 0 && !snug(v), 'snug', when),
     ];
   }
-  const handTight = hasClause(thing, 'no torque');
   const out = extent === 'engine' && onlyHoldsLooseParts(m, thing) ? [] : notIn(m, thing, when);
-  return [
-    ...out,
-    ...lacksOf(
-      m,
-      thing,
-      'tight',
-      (v) => {
-        const c = decode(v);
-        return c.out === 0 && c.torqued !== size(c) && !(handTight && c.loose === 0);
-      },
-      'torqued',
-      when,
-    ),
-  ];
+  return [...out, ...inNotTorqued(m, thing, when)];
 }
 
 /** A part that closes a fluid or carries a sealed joint must be on before an engine runs; a tray need not. */

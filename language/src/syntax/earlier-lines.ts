@@ -1,4 +1,5 @@
 // What the lines of a file said before it was edited: a line that did not change is not read again.
+import { difference } from '../text/difference.js';
 import type { Place } from './classify.js';
 import type { CodeLine } from './code-line.js';
 import type { FileParts } from './layout.js';
@@ -44,19 +45,10 @@ export class EarlierLines {
    * the edit left as they were: they need not be read at all.
    */
   begin(text: string): Kept | undefined {
-    const before = this.text;
-    const most = Math.min(before.length, text.length);
-    let head = 0;
-    while (head < most && before.charCodeAt(head) === text.charCodeAt(head)) head += 1;
-    let same = 0;
-    while (
-      same < most - head &&
-      before.charCodeAt(before.length - 1 - same) === text.charCodeAt(text.length - 1 - same)
-    )
-      same += 1;
-    this.head = head;
-    this.tail = text.length - same;
-    this.shift = text.length - before.length;
+    const { start, oldEnd, newEnd } = difference(this.text, text);
+    this.head = start;
+    this.tail = newEnd;
+    this.shift = newEnd - oldEnd;
     this.text = text;
     this.entries = this.next;
     const kept = this.keptSections();

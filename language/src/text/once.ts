@@ -2,24 +2,17 @@
 
 /** A function that works its answer out once for each object, and forgets it with the object. The answer must not be changed. */
 export function once<Key extends object, Value>(work: (key: Key) => Value): (key: Key) => Value {
-  const known = new WeakMap<Key, { readonly value: Value }>();
-  return (key) => {
-    let answer = known.get(key);
-    if (answer === undefined) {
-      answer = { value: work(key) };
-      known.set(key, answer);
-    }
-    return answer.value;
-  };
+  const kept = memory<Key, Value>();
+  return (key) => kept(key, work);
 }
 
-/** A memory for what is worked out of an object and of what goes with it, and never changes while the object lives. */
-export function memory<Key extends object, Value>(): (key: Key, work: () => Value) => Value {
+/** The same where the work needs more than its object, of which the answer must not depend while the object lives. */
+export function memory<Key extends object, Value>(): (key: Key, work: (key: Key) => Value) => Value {
   const known = new WeakMap<Key, { readonly value: Value }>();
   return (key, work) => {
     let answer = known.get(key);
     if (answer === undefined) {
-      answer = { value: work() };
+      answer = { value: work(key) };
       known.set(key, answer);
     }
     return answer.value;

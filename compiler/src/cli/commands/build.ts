@@ -3,7 +3,7 @@ import { OPTIONS, readFormats } from '../build/choices.js';
 import { buildGuides } from '../build/jobs.js';
 import { asData, lineOf, summary } from '../build/told.js';
 import type { Found } from '../check.js';
-import { type Context, defineCommand } from '../command.js';
+import { type Context, defineCommand, PATHS } from '../command.js';
 import { type Collection, collect, troubleLines } from '../libraries.js';
 import { progressLine } from '../progress.js';
 import { textReport } from '../report/text.js';
@@ -14,14 +14,7 @@ export default defineCommand({
   docs: `Checks procedures and writes their guides. A procedure with errors gets none: the exit code is then 1. One with open questions prints as a draft.
 
 A file is written whole or not at all, and the same source gives the same bytes; SOURCE_DATE_EPOCH sets the time stamp in a PDF, else it is the day of the revision. For a folder, a page that lists all guides is written as index.html.`,
-  takes: [
-    {
-      name: 'paths',
-      docs: 'files and folders; the current folder where none is given',
-      optional: true,
-      many: true,
-    },
-  ],
+  takes: [PATHS],
   options: OPTIONS,
   examples: [
     ['baywright build', 'guides of the whole library'],

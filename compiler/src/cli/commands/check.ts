@@ -9,6 +9,7 @@ import {
   flag,
   list,
   type OptionValues,
+  PATHS,
   text,
 } from '../command.js';
 import { fixShelf } from '../fix.js';
@@ -54,14 +55,7 @@ export default defineCommand({
   docs: `Checks procedures and catalogues and tells what is wrong, where, and what to do.
 
 A folder stands for all .bay files in it. Files that cannot have changed since the last check are not looked at again: what was found is kept in .cache/baywright below the library, which may be deleted at any time. The exit code is 1 when there are errors or warnings; questions (what a draft may still leave open) and hints count only with --strict.`,
-  takes: [
-    {
-      name: 'paths',
-      docs: 'files and folders; the current folder where none is given',
-      optional: true,
-      many: true,
-    },
-  ],
+  takes: [PATHS],
   options: OPTIONS,
   examples: [
     ['baywright check', 'the whole library'],

@@ -4,7 +4,7 @@ import { csvText } from '../../desk/csv.js';
 import { checkedModel } from '../../desk/model.js';
 import type { CheckedModel } from '../../desk/model-schema.js';
 import type { Table } from '../../desk/tables.js';
-import { choice, defineCommand, text } from '../command.js';
+import { choice, defineCommand, PATHS, text } from '../command.js';
 import { collect, troubleLines } from '../libraries.js';
 import { relativeTo } from '../paths.js';
 import { guideShelf } from '../publish.js';
@@ -17,14 +17,7 @@ export default defineCommand({
   docs: `Writes what the checker knows. \`model\` is everything as JSON, in the form of schemas/export.schema.json: entries with their quantities in SI units, the work line by line, how many findings. The others are CSV: \`figures\` has one row for each figure, \`specs\` one for each entry in the columns that \`baywright import\` reads, \`pull\` what the parts counter hands out for each procedure.
 
 Files with errors are written too, with the number of their errors. The exit code is 0 when all could be read.`,
-  takes: [
-    {
-      name: 'paths',
-      docs: 'files and folders; the current folder where none is given',
-      optional: true,
-      many: true,
-    },
-  ],
+  takes: [PATHS],
   options: {
     what: choice('-w, --what <table>', 'what is written', TABLES, 'model'),
     out: text('-o, --out <file>', 'where to write it; standard output where not given'),

@@ -1,6 +1,6 @@
 // `baywright format`: files in the one form that the formatter settles.
 import { format } from '@baywright/language';
-import { type Context, defineCommand, flag } from '../command.js';
+import { type Context, defineCommand, flag, PATHS } from '../command.js';
 import { collect } from '../libraries.js';
 import { join, relativeTo } from '../paths.js';
 import { plural } from '../report/text.js';
@@ -12,14 +12,7 @@ export default defineCommand({
   docs: `Settles blanks, indents, commas and the form of quantities; what a file means never changes, and lines that cannot be read are left as they are. Names the files that it changed.
 
 With - in place of paths, reads standard input and writes the result to standard output.`,
-  takes: [
-    {
-      name: 'paths',
-      docs: 'files and folders; the current folder where none is given',
-      optional: true,
-      many: true,
-    },
-  ],
+  takes: [PATHS],
   options: { check: flag('--check', 'change nothing; exit with 1 when a file is not in its form') },
   examples: [
     ['baywright format', 'the whole library'],

@@ -3,7 +3,7 @@ import { changeSummary, type PhraseId, phrase, phraseText } from '@baywright/lan
 import { csvText } from '../../desk/csv.js';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { type MasterRow, masterList } from '../../desk/master-list.js';
-import { choice, defineCommand, text } from '../command.js';
+import { choice, defineCommand, PATHS, text } from '../command.js';
 import { relativeTo } from '../paths.js';
 
 const COLUMNS = ['Number', 'Title', 'Issued', 'Day', 'By', 'Copies', 'State', 'Since then', 'File'] as const;
@@ -35,14 +35,7 @@ export default defineCommand({
   docs: `Lists every procedure with the revision that is in the workshop, the day and the initials it was released under, where its printed copies hang, and what changed in the library since.
 
 The exit code is 0, whatever the list says.`,
-  takes: [
-    {
-      name: 'paths',
-      docs: 'files and folders; the current folder where none is given',
-      optional: true,
-      many: true,
-    },
-  ],
+  takes: [PATHS],
   options: {
     format: choice('-f, --format <form>', 'how it is written', ['text', 'json', 'csv', 'html'], 'text'),
     out: text('-o, --out <file>', 'where to write it; standard output where not given'),

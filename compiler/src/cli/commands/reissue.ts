@@ -3,7 +3,7 @@ import { changeText, type PhraseId, phrase, phraseText, type Settings } from '@b
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { masterList } from '../../desk/master-list.js';
 import { commonLine, guidesToReissue, type Reissue, withRevision } from '../../desk/reissue.js';
-import { type Context, defineCommand, flag, text } from '../command.js';
+import { type Context, defineCommand, flag, PATHS, text } from '../command.js';
 import { join, relativeTo } from '../paths.js';
 import { plural } from '../report/text.js';
 
@@ -13,14 +13,7 @@ export default defineCommand({
   docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts one revision line for all of them. With --write the line goes into each procedure, which becomes a draft again until it is proved and released.
 
 A slip says which printed copies to pull. The exit code is 1 when there are guides to issue again.`,
-  takes: [
-    {
-      name: 'paths',
-      docs: 'files and folders; the current folder where none is given',
-      optional: true,
-      many: true,
-    },
-  ],
+  takes: [PATHS],
   options: {
     write: flag('--write', 'write the revision line into each procedure and set it back to draft'),
     words: text('--words <sentence>', 'what the revision line says, in place of the draft'),

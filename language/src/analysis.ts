@@ -69,8 +69,7 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
     settings,
     model: (path) => read(path)?.model,
     numbered(number) {
-      numbers ??= numbersOf(host);
-      const path = numbers.get(number);
+      const path = host.numbered ? host.numbered(number) : (numbers ??= numbersOf(host)).get(number);
       return path === undefined ? undefined : read(path)?.model;
     },
     tree: (path) => read(path)?.tree,

@@ -14,6 +14,8 @@ export interface LibraryHost {
   read(path: string): string | undefined;
   /** Paths of all `.bay` files, for procedures named by number. */
   list(): readonly string[];
+  /** Path of the procedure with a number, for a host that knows it; without it the first lines of all files are read. */
+  numbered?(number: string): string | undefined;
   /** Whether there is a file of any kind, for pictures; without it pictures are not looked for. */
   exists?(path: string): boolean;
   /** The day it is, `2026-10-05`, for review dates; without it none has passed. */

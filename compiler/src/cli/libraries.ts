@@ -185,6 +185,7 @@ export function openLibrary(
     {
       read: text,
       list,
+      numbered: (number) => pathOf(number),
       exists,
       today: () => shell.now().toISOString().slice(0, 10),
       issued: (number) => newestEdition(shell, { root, settings }, number),

@@ -118,6 +118,7 @@ function frame(row: BlockOf<'row'> | BlockOf<'stop'>, context: StepContext, part
     parts.name,
     barred(row),
     context.depth > 0 && 'nested',
+    parts.side.markup === '' && 'alone',
     railClass(row.rail, context),
   ]
     .filter(Boolean)

@@ -148,7 +148,7 @@ function endsHere(text: string, at: number): boolean {
   const next = text.charCodeAt(at);
   if (next === SPACE || next === COMMA) return true;
   const last = text.charCodeAt(at - 1);
-  if (isLetter(next) || goesOn.has(next)) return false;
+  if (goesOn.has(next) || isLetter(next)) return false;
   // 1°30′ and 5'6": a mark may touch the next number, a word may not.
   return !isDigit(next) || !(isLetter(last) || isDigit(last));
 }

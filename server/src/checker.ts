@@ -13,6 +13,7 @@ import type { Diagnostic } from 'vscode-languageserver';
 import { diagnosticsOf } from './features/diagnostics.js';
 import { LibraryWide } from './library-wide.js';
 import { politely, SLICE } from './manners.js';
+import { Rehearsal } from './rehearsal.js';
 import type { Shelf } from './shelf.js';
 import { positionsFor, type Snapshot } from './snapshot.js';
 import { movedFindings } from './standing.js';
@@ -70,6 +71,7 @@ export class Checker {
   #cancelBackground: (() => void) | undefined;
   #cancelSettings: (() => void) | undefined;
   #cancelWide: (() => void) | undefined;
+  #rehearsal: Rehearsal | undefined;
   readonly #wide = new WeakMap<Shelf, LibraryWide>();
   /** The settings that each library was last checked by. */
   readonly #checkedBy = new Map<string, Settings>();
@@ -89,6 +91,7 @@ export class Checker {
     }
     const cost = this.#known.get(at)?.cost ?? 0;
     this.#cancelEdit?.();
+    this.#rehearsal?.stop();
     this.#spent.delete(at);
     // The document edited before, if another one, takes its place among those that wait.
     if (this.#pressing !== undefined && this.#pressing !== at) this.#waiting.add(this.#pressing);
@@ -269,7 +272,19 @@ export class Checker {
         }
       }
       this.#tellUnused();
+      this.#rehearse();
     });
+  }
+
+  /** Once, with a procedure that is open: gets ready what its edits will run. */
+  #rehearse(): void {
+    for (const { uri } of this.#rehearsal ? [] : this.#workspace.documents()) {
+      const snapshot = this.#workspace.snapshot(uri);
+      if (snapshot?.analysis().model.kind !== 'procedure') continue;
+      this.#rehearsal = new Rehearsal(snapshot, this.#host);
+      break;
+    }
+    this.#rehearsal?.goOn();
   }
 
   /** Files that use an edited one wait for a check: open ones at the head. */

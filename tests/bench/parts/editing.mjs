@@ -6,6 +6,10 @@ import { PEERS } from '../install.mjs';
 import { inFolder, median, p95, peer, SERVER } from '../measure.mjs';
 import { langium } from '../peers/langium.mjs';
 
+/** Whoever opens a procedure reads before writing, whatever the server: milliseconds to the first edit. */
+const READING = 2500;
+const reading = () => new Promise((resolve) => setTimeout(resolve, READING));
+
 const YAML_SERVER = join(PEERS, 'node_modules/yaml-language-server/bin/yaml-language-server');
 
 export async function editing({ quick }) {
@@ -80,6 +84,7 @@ function ours(what, count, options = 0) {
   return inFolder(files(what, options), async (folder) => {
     const client = await session([SERVER], folder);
     const open = (await client.open('job.bay')) - client.begin;
+    await reading();
     const times = await edits(client, 'job.bay', late(bay(what), 'install'), count);
     const memory = client.resident();
     await client.close();
@@ -95,6 +100,7 @@ async function yamlServer(what, count) {
       section === 'yaml' ? { validate: true, schemas: { [join(folder, 'schema.json')]: '*.yaml' } } : {};
     const client = await session([YAML_SERVER], folder, { language: 'yaml', settings, versions: false });
     const open = (await client.open('job.yaml')) - client.begin;
+    await reading();
     const times = await edits(client, 'job.yaml', late(text, 'step:'), Math.min(count, 20));
     const memory = client.resident();
     await client.close();
@@ -137,6 +143,7 @@ function questions(count) {
   return inFolder(files(what), async (folder) => {
     const client = await session([SERVER], folder);
     await client.open('job.bay');
+    await reading();
     const { line, character } = late(bay(what), 'install');
     const rows = [];
     for (const [method, name, at] of [

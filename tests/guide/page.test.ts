@@ -153,6 +153,23 @@ describe.for(DOCUMENTS)('%s', ([, document]) => {
     });
   });
 
+  test('the words of a line have room at every width', async () => {
+    await withPage(document, { viewport: { width: 360, height: 900 } }, async (page) => {
+      for (const width of [360, 480, 640, 720, 768, 1024, 1100, 1280, 1400]) {
+        await page.setViewportSize({ width, height: 900 });
+        const narrow = await page.evaluate(
+          (least) =>
+            [...window.document.querySelectorAll('.act > .txt')]
+              .filter((words) => words.clientWidth < least)
+              .map((words) => `${words.parentElement?.id} ${words.clientWidth}`),
+          // A line inside a case stands further in.
+          width < 720 ? 240 : 260,
+        );
+        expect(narrow, `at ${width} px`).toEqual([]);
+      }
+    });
+  });
+
   test('what is touched is at least 44 px', async () => {
     await withPage(document, { viewport: { width: 360, height: 900 } }, async (page) => {
       const small = await page.evaluate(() =>

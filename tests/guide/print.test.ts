@@ -1,7 +1,11 @@
 // The print: structure, tags, fonts, identity, sameness.
+import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
 import { SHEETS } from '../../compiler/src/document/document.js';
 import { renderPdf } from '../../compiler/src/output.js';
+import { packagePath } from '../../compiler/src/package-files.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
@@ -144,4 +148,16 @@ test('the typesetter is replaced when it has grown, and goes on', async () => {
   const two = await renderPdf(fh12('record'), {}, small);
   small.close();
   expect(Buffer.compare(one.pdf, two.pdf)).toBe(0);
+});
+
+test('without its package the typesetter says so in one sentence', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'baywright-alone-'));
+  const script = join(folder, 'typesetter.mjs');
+  copyFileSync(packagePath('templates', 'pdf', 'typesetter.mjs'), script);
+  const alone = openEngine({ script });
+  await expect(renderPdf(fh12('record'), {}, alone)).rejects.toThrow(
+    /^no PDF can be made: the typesetter does not start here \(Cannot find package '@\S+'\)\. Install Baywright anew, or make pages alone with --format html$/,
+  );
+  alone.close();
+  rmSync(folder, { recursive: true });
 });

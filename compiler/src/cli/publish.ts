@@ -40,7 +40,9 @@ export async function makeGuide(
   const { document, findings, untranslated } = lowerGuide(analysis, wanted.choice, guideShelf(shell, shelf));
   const missing = [...untranslated.values()].reduce((sum, texts) => sum + texts.size, 0);
   const html = formats.includes('html') ? renderHtml(document, wanted.print) : undefined;
-  const pdf = formats.includes('pdf') ? await renderPdf(document, wanted.print, engine) : undefined;
+  const pdf = formats.includes('pdf')
+    ? await renderPdf(document, wanted.print, engine).catch(stopWithoutTypesetter)
+    : undefined;
   const all = [...findings, ...(pdf?.findings ?? html?.findings ?? [])];
   return {
     ...(html ? { html: html.html } : {}),
@@ -48,6 +50,12 @@ export async function makeGuide(
     notes: [...new Set(all.map(told)), ...(missing > 0 ? [untold(missing, wanted.choice.language)] : [])],
     statusText: document.identity.statusText,
   };
+}
+
+/** One guide that fails leaves the others; without a typesetter none can be made. */
+async function stopWithoutTypesetter(error: unknown): Promise<never> {
+  const { TypesetterMissing } = await import('../pdf/engine.js');
+  throw error instanceof TypesetterMissing ? new CannotRun(error.message) : error;
 }
 
 /** What the lowering may read of a library. */

@@ -17,7 +17,7 @@ export interface Typeset {
 }
 
 export interface Engine {
-  /** Sets one job; it waits while all processes are at work. Rejects with {@link TypesetError} when the source is refused. */
+  /** Sets one job; it waits while all processes are at work. Rejects with {@link TypesetError} when the source is refused, with {@link TypesetterMissing} where there is none. */
   readonly typeset: (job: TypesetJob) => Promise<Typeset>;
   readonly close: () => void;
 }
@@ -30,12 +30,25 @@ export class TypesetError extends Error {
   }
 }
 
+/** There is no typesetter on this machine: its package is missing, or has no part for this system. */
+export class TypesetterMissing extends Error {
+  constructor(cause: string) {
+    super(
+      `no PDF can be made: the typesetter does not start here (${cause}). Install Baywright anew, or make pages alone with --format html`,
+    );
+    this.name = 'TypesetterMissing';
+  }
+}
+
+/** What a process runs. */
+const SCRIPT = packagePath('templates', 'pdf', 'typesetter.mjs');
+
 /** Resident memory, in bytes, at which a process is replaced after its job. */
 const MEMORY_LIMIT = 280 * 1024 * 1024;
 
 /** Starts that many processes at once, so that they get ready while the first guide is made. */
-export function openEngine({ processes = 1, memoryLimit = MEMORY_LIMIT } = {}): Engine {
-  const setters = Array.from({ length: processes }, () => openSetter(memoryLimit));
+export function openEngine({ processes = 1, memoryLimit = MEMORY_LIMIT, script = SCRIPT } = {}): Engine {
+  const setters = Array.from({ length: processes }, () => openSetter(memoryLimit, script));
   return {
     typeset: (job) => setters.reduce((a, b) => (b.waiting() < a.waiting() ? b : a)).typeset(job),
     close: () => {
@@ -49,17 +62,18 @@ interface Setter extends Engine {
   readonly waiting: () => number;
 }
 
-function openSetter(memoryLimit: number): Setter {
-  let child: ChildProcess | undefined = start();
+function openSetter(memoryLimit: number, script: string): Setter {
+  let child: ChildProcess | undefined = start(script);
   let queue: Promise<unknown> = Promise.resolve();
   let waiting = 0;
 
   const run = async (job: TypesetJob): Promise<Typeset> => {
     // One that ended by itself while nothing was asked of it is not asked.
-    if (child?.connected !== true) child = start();
+    if (child?.connected !== true) child = start(script);
     const answer = await ask(child, job);
     if ('lost' in answer || answer.memory > memoryLimit) stop();
     if ('lost' in answer) throw new TypesetError([answer.lost]);
+    if (answer.missing !== undefined) throw new TypesetterMissing(answer.missing);
     if (answer.problems) throw new TypesetError(answer.problems);
     const { pdf = new Uint8Array(), pages = 0, warnings = [] } = answer;
     return { pdf, pages, warnings };
@@ -86,23 +100,21 @@ function openSetter(memoryLimit: number): Setter {
 
 interface Answer {
   readonly memory: number;
+  /** Why there is no typesetter. */
+  readonly missing?: string;
   readonly problems?: readonly string[];
   readonly pdf?: Uint8Array;
   readonly pages?: number;
   readonly warnings?: readonly string[];
 }
 
-function start(): ChildProcess {
-  const child = fork(
-    packagePath('templates', 'pdf', 'typesetter.mjs'),
-    [packagePath('templates'), packagePath('fonts')],
-    {
-      serialization: 'advanced',
-      // Nothing of the parent's flags: a debugger or a loader would start in the child as well.
-      execArgv: ['--expose-gc'],
-      stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
-    },
-  );
+function start(script: string): ChildProcess {
+  const child = fork(script, [packagePath('templates'), packagePath('fonts')], {
+    serialization: 'advanced',
+    // Nothing of the parent's flags: a debugger or a loader would start in the child as well.
+    execArgv: ['--expose-gc'],
+    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
+  });
   // What goes wrong before a guide is waiting is told when one is.
   child.on('error', () => {});
   // An idle typesetter does not keep the program from ending.

@@ -2,24 +2,34 @@
 // is native code whose memory grows; the parent ends it and starts another. Plain JavaScript, because it is run as a
 // file of the package, whichever way the program itself was built.
 import { join } from 'node:path';
-import { NodeCompiler } from '@myriaddreamin/typst-ts-node-compiler';
 
 const [workspace, fonts] = process.argv.slice(2);
-const compiler = NodeCompiler.create({ workspace, fontArgs: [{ fontPaths: [fonts] }] });
+/** Loaded here, not at the top: where the engine is not there, every job is answered with the reason. */
+const opened = open();
 const main = join(workspace, 'main.typ');
 
 /** What a document left in the engine is given back when the script's own side of it is collected, which hardly ever happens by itself: it is small. */
 const COLLECT_EVERY = 8;
 let done = 0;
 
-process.on('message', (job) => {
-  const answer = typeset(job);
+process.on('message', async (job) => {
+  const { compiler, missing } = await opened;
+  const answer = compiler ? typeset(compiler, job) : { missing };
   done += 1;
   if (done % COLLECT_EVERY === 0) globalThis.gc?.();
   process.send({ ...answer, memory: process.memoryUsage().rss });
 });
 
-function typeset(job) {
+async function open() {
+  try {
+    const { NodeCompiler } = await import('@myriaddreamin/typst-ts-node-compiler');
+    return { compiler: NodeCompiler.create({ workspace, fontArgs: [{ fontPaths: [fonts] }] }) };
+  } catch (error) {
+    return { missing: String(error?.message || error?.code || error).split(/\n| imported from /)[0] };
+  }
+}
+
+function typeset(compiler, job) {
   try {
     compiler.resetShadow();
     compiler.addSource(main, job.main);
@@ -38,7 +48,7 @@ function typeset(job) {
   }
 }
 
-function read(error) {
+function read(compiler, error) {
   if (!error) return [];
   return compiler.fetchDiagnostics(error).map(({ path, range, message, hints }) => {
     const place = range ? `${path}:${range.start.line + 1}` : '';

@@ -15,6 +15,7 @@ export function clientFacts({
   return {
     encoding: first === PositionEncodingKind.UTF8 ? 'utf-8' : 'utf-16',
     snippets: can.textDocument?.completion?.completionItem?.snippetSupport ?? false,
+    insertReplace: can.textDocument?.completion?.completionItem?.insertReplaceSupport ?? false,
     documentChanges: can.workspace?.workspaceEdit?.documentChanges ?? false,
     resolvesEdits: can.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') ?? false,
     linkTargets: can.textDocument?.definition?.linkSupport ?? false,

@@ -11,6 +11,8 @@ import { TEXTS, type Texts } from './texts/index.js';
 export interface ClientFacts {
   readonly encoding: Encoding;
   readonly snippets: boolean;
+  /** A completion in the middle of a word may say both what inserting and what replacing it changes. */
+  readonly insertReplace: boolean;
   readonly documentChanges: boolean;
   readonly linkTargets: boolean;
   /** The client asks for the edit of a code action once it is chosen. */

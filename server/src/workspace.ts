@@ -26,6 +26,7 @@ export class Workspace {
   client: ClientFacts = {
     encoding: 'utf-16',
     snippets: false,
+    insertReplace: false,
     documentChanges: false,
     linkTargets: false,
     resolvesEdits: false,

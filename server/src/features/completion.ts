@@ -1,5 +1,5 @@
 // Completion: what may stand at the cursor, asked of the tables, the names and the state of the vehicle at the line.
-import { HEADS_IN, type LineContext, VERB_BY_WORD, VERBS } from '@baywright/language';
+import { ENTRY_CLAUSE_BY_WORD, HEADS_IN, type LineContext, VERB_BY_WORD, VERBS } from '@baywright/language';
 import {
   type CompletionItem,
   CompletionItemTag,
@@ -12,7 +12,7 @@ import type { Snapshot } from '../snapshot.js';
 import { type Offer, word } from './completion/answer.js';
 import { type Cursor, cursorAt } from './completion/cursor.js';
 import { entryOffers } from './completion/entry.js';
-import { behindHead, firstWordOffers } from './completion/heads.js';
+import { behindHead, firstWordOffers, headOffers } from './completion/heads.js';
 import { proseOffers } from './completion/prose.js';
 import { ruleOffers } from './completion/rules.js';
 import { statementOffers } from './completion/statement.js';
@@ -28,8 +28,7 @@ export const completion = documentFeature<CompletionParams>(
     const cursor = cursorAt(snapshot, snapshot.positions.offset(position));
     if (!cursor) return null;
     const offers = offersAt(snapshot, cursor).slice(0, MOST);
-    const range = snapshot.range(cursor.replaces);
-    return { isIncomplete: false, items: offers.map((offer, i) => itemOf(snapshot, offer, range, i)) };
+    return { isIncomplete: false, items: offers.map((offer, i) => itemOf(snapshot, offer, cursor, i)) };
   },
   settingsCompletion,
 );
@@ -46,18 +45,21 @@ export function offersAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
     return before === ''
       ? [
           ...undeclaredOffers(snapshot, cursor.declares ?? 'part'),
-          ...firstWordOffers(snapshot, 'declarations'),
+          ...firstWordOffers(snapshot, cursor, 'declarations'),
         ]
       : [];
   const head = behindHead(snapshot, cursor);
   if (head) return head;
   if (before === '')
     return context === 'statement'
-      ? belowStatement(snapshot, cursor)
+      ? belowStatement(cursor)
       : context === 'prerequisites'
-        ? prerequisites(snapshot)
-        : firstWordOffers(snapshot, context);
-  if (context === 'prerequisites') return valueOffers(snapshot, before);
+        ? prerequisites(snapshot, cursor)
+        : firstWordOffers(snapshot, cursor, context);
+  if (context === 'prerequisites')
+    return /,\s*$/.test(before)
+      ? [word('rated', ENTRY_CLAUSE_BY_WORD.get('rated')?.docs ?? '', { insert: 'rated ' })]
+      : valueOffers(snapshot, before);
   if (context === 'statement' && cursor.parent?.kind === 'statement') {
     const verb = VERB_BY_WORD.get(cursor.parent.verb.text);
     return verb ? statementOffers(snapshot, cursor, verb, ` ${before}`) : [];
@@ -74,19 +76,19 @@ function behindVerb(snapshot: Snapshot, cursor: Cursor, context: LineContext): O
 }
 
 /** Below a statement stand its further clauses, and lines of text. */
-function belowStatement(snapshot: Snapshot, cursor: Cursor): Offer[] {
+function belowStatement(cursor: Cursor): Offer[] {
   const verb = cursor.parent?.kind === 'statement' ? VERB_BY_WORD.get(cursor.parent.verb.text) : undefined;
   const there = new Set(cursor.parent?.kind === 'statement' ? cursor.parent.clauses.map((c) => c.word) : []);
   const clauses = Object.entries(verb?.clauses ?? {})
     .filter(([w]) => !there.has(w))
     .map(([w, slot]) => word(w, slot.docs, { insert: `${w} ` }));
-  return [...clauses, ...firstWordOffers(snapshot, 'statement')];
+  return [...clauses, ...headOffers('statement')];
 }
 
-function prerequisites(snapshot: Snapshot): Offer[] {
+function prerequisites(snapshot: Snapshot, cursor: Cursor): Offer[] {
   return [
     ...kindOffers(snapshot.job(), ['tool', 'condition']),
-    ...firstWordOffers(snapshot, 'prerequisites'),
+    ...firstWordOffers(snapshot, cursor, 'prerequisites'),
   ];
 }
 
@@ -112,21 +114,26 @@ export const resolveCompletion = libraryFeature<CompletionItem>(
   },
 );
 
-function itemOf(
-  snapshot: Snapshot,
-  offer: Offer,
-  range: ReturnType<Snapshot['range']>,
-  i: number,
-): CompletionItem {
+function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): CompletionItem {
+  const newText = offer.insert ?? offer.label;
+  const { replaces, wordEnd } = cursor;
+  const insert = snapshot.range(replaces);
+  // In the middle of a word, the user chooses whether the rest of it goes.
+  const isWithin = snapshot.client.insertReplace && wordEnd > replaces.end;
   return {
     label: offer.label,
     kind: offer.kind,
     sortText: String(i).padStart(4, '0'),
-    filterText: offer.insert?.startsWith('"') ? offer.insert : offer.label,
-    textEdit: { range, newText: offer.insert ?? offer.label },
+    filterText: newText.startsWith('"') ? newText : offer.label,
+    textEdit: isWithin
+      ? { newText, insert, replace: snapshot.range({ start: replaces.start, end: wordEnd }) }
+      : { range: insert, newText },
     insertTextFormat: offer.snippet ? InsertTextFormat.Snippet : InsertTextFormat.PlainText,
     ...(offer.detail === undefined ? {} : { detail: offer.detail }),
     ...(offer.docs === undefined ? {} : { documentation: { kind: MarkupKind.Markdown, value: offer.docs } }),
+    ...(offer.also
+      ? { additionalTextEdits: offer.also.map((e) => ({ range: snapshot.range(e.span), newText: e.text })) }
+      : {}),
     ...(offer.later ? { tags: [CompletionItemTag.Deprecated] } : {}),
     ...(offer.goesOn && snapshot.client.asksAgain
       ? { command: { title: '', command: 'editor.action.triggerSuggest' } }

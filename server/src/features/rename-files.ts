@@ -5,8 +5,8 @@ import type { RenameFilesParams, TextEdit } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
 import { normalUri, pathIn } from '../uris.js';
 import { workspaceEdit } from '../workspace-edit.js';
-import { relative } from './completion/heads.js';
 import { libraryFeature } from './feature.js';
+import { relative } from './import-lines.js';
 
 const FILTERS = [
   { pattern: { glob: '**/*.{bay,png,jpg,jpeg,svg,webp,gif,mp4,webm}' } },

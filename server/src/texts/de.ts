@@ -77,6 +77,15 @@ export const DE: Texts = {
   partSnippet: 'Ein Teil mit dem, was es hält.',
   fastenerSnippet: 'Ein Satz Schrauben mit Gewinde, Kopf und Drehmoment.',
   procedureSnippet: 'Eine Anweisung von der ersten Zeile bis zum ersten Schritt.',
+  retainer: 'ohne Gewinde',
+  notKnownYet: 'noch nicht bekannt',
+  turnBack: 'Vor der nächsten Stufe zurückgedreht.',
+  nextStage: 'Eine weitere Stufe des Drehmoments.',
+  setSnippet: 'Wie viele, mit welchem Gewinde und welchem Kopf.',
+  entrySnippet: 'Ein Eintrag mit seinem Titel.',
+  catalogueSnippet: 'Ein Katalog von der ersten Zeile bis zum Fahrzeug.',
+  fromYear: 'Das erste Modelljahr.',
+  byWhom: 'Wer unterschrieben hat.',
 
   noNameHere: 'Hier steht kein angegebener Name, der umbenannt werden kann.',
   notAName: (name) =>

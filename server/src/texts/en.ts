@@ -84,6 +84,15 @@ export const EN = {
   partSnippet: 'A part with what holds it.',
   fastenerSnippet: 'A set of fasteners with thread, head and torque.',
   procedureSnippet: 'A procedure from its opening line to its first step.',
+  retainer: 'without a thread',
+  notKnownYet: 'not known yet',
+  turnBack: 'Turned back before the next stage.',
+  nextStage: 'Another stage of the torque.',
+  setSnippet: 'How many, of what thread, with what head.',
+  entrySnippet: 'An entry with its title.',
+  catalogueSnippet: 'A catalogue from its opening line to its vehicle.',
+  fromYear: 'The first model year.',
+  byWhom: 'Who signed.',
 
   // Renaming
   noNameHere: 'There is no declared name here to rename.',

@@ -76,6 +76,15 @@ export const ES: Texts = {
   partSnippet: 'Una pieza con lo que la sujeta.',
   fastenerSnippet: 'Un juego de tornillos con rosca, cabeza y par.',
   procedureSnippet: 'Un procedimiento desde su primera línea hasta el primer paso.',
+  retainer: 'sin rosca',
+  notKnownYet: 'aún no se sabe',
+  turnBack: 'Se gira hacia atrás antes de la etapa siguiente.',
+  nextStage: 'Otra etapa del par.',
+  setSnippet: 'Cuántos, con qué rosca y qué cabeza.',
+  entrySnippet: 'Una entrada con su título.',
+  catalogueSnippet: 'Un catálogo desde la primera línea hasta el vehículo.',
+  fromYear: 'El primer año de modelo.',
+  byWhom: 'Quién ha firmado.',
 
   noNameHere: 'Aquí no hay ningún nombre declarado que cambiar.',
   notAName: (name) =>

@@ -76,6 +76,15 @@ export const FR: Texts = {
   partSnippet: 'Une pièce avec ce qui la tient.',
   fastenerSnippet: 'Un jeu de vis avec filetage, tête et couple.',
   procedureSnippet: 'Une procédure, de sa première ligne à sa première étape.',
+  retainer: 'sans filetage',
+  notKnownYet: 'pas encore connu',
+  turnBack: 'Desserré avant l’étape suivante.',
+  nextStage: 'Une autre étape du couple.',
+  setSnippet: 'Combien, de quel filetage et de quelle tête.',
+  entrySnippet: 'Une entrée avec son titre.',
+  catalogueSnippet: 'Un catalogue de la première ligne au véhicule.',
+  fromYear: 'La première année-modèle.',
+  byWhom: 'Qui a signé.',
 
   noNameHere: 'Il n’y a pas ici de nom déclaré à changer.',
   notAName: (name) =>

@@ -3,7 +3,7 @@ import { pathAt, resolvePath, SECTION_BY_WORD, type Span, type TextEdit } from '
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
-import { relative } from '../completion/heads.js';
+import { useLine } from '../import-lines.js';
 import type { ActionOffer } from './offer.js';
 import { entryInsertion, reindented, wholeLines } from './text.js';
 
@@ -48,13 +48,3 @@ export function moveToCatalogue(snapshot: Snapshot, span: Span): ActionOffer[] {
 
 /** Told by its opening line, so that a list of actions does not read the whole library. */
 const CATALOGUE = /^(?:\s*#.*\r?\n|\s*\r?\n)*catalogue\b/;
-
-/** A line that imports a file, behind the imports there are, else behind the opening line. */
-export function useLine(snapshot: Snapshot, target: string): TextEdit {
-  const { tree, text, path } = snapshot;
-  const last = tree.lines.filter((l) => l.kind === 'use').at(-1);
-  const head = tree.lines.find((l) => l.kind === 'procedure' || l.kind === 'catalogue');
-  const at = wholeLines(text, last ?? head ?? { start: 0, end: 0 }).end;
-  const line = `use "${relative(path, target)}"\n`;
-  return { file: path, span: { start: at, end: at }, text: last ? line : `\n${line}` };
-}

@@ -1,5 +1,5 @@
 // One completion, before it becomes an item of the protocol.
-import type { Thing } from '@baywright/language';
+import type { TextEdit, Thing } from '@baywright/language';
 import { CompletionItemKind } from 'vscode-languageserver';
 
 export interface Offer {
@@ -10,6 +10,8 @@ export interface Offer {
   readonly snippet?: boolean;
   readonly detail?: string;
   readonly docs?: string;
+  /** What else is written when it is accepted: an import for a name of a file that is not used yet. */
+  readonly also?: readonly TextEdit[];
   /** Shown struck out or last: cannot be done now. */
   readonly later?: boolean;
   /** Ask again at once: what follows is a choice too. */

@@ -21,8 +21,12 @@ export interface Cursor {
   readonly before: string;
   /** The word being typed, up to the cursor. */
   readonly word: string;
-  /** What accepting an answer replaces. */
+  /** What accepting an answer replaces; of a text in quotes, all of it with its quotes. */
   readonly replaces: Span;
+  /** Where the word ends that the cursor stands in. */
+  readonly wordEnd: number;
+  /** The word of the section that the line stands in. */
+  readonly section: string | undefined;
   readonly lineStart: number;
   /** Inside braces in text: what stands in them so far. */
   readonly reference: string | undefined;
@@ -36,16 +40,26 @@ export function cursorAt(snapshot: Snapshot, offset: number): Cursor | undefined
   if (/^\s*#(?:[\s#]|$)/.test(own)) return undefined;
   const open = /\{([^{}]*)$/.exec(own);
   const inProse = isProse(snapshot, lineStart, offset, own);
-  const word = /(?:[\p{L}\p{N}][\p{L}\p{N}./×’·-]*)?$/u.exec(own)?.[0] ?? '';
-  const replaces = { start: offset - word.length, end: offset };
+  const quote = inProse ? -1 : openQuote(own);
+  const isQuoted = quote >= 0;
+  const word = isQuoted ? own.slice(quote + 1) : (WORD_BEFORE.exec(own)?.[0] ?? '');
+  const behind = text.slice(offset, offset + 200);
+  const begin = isQuoted ? quote : own.length - word.length;
+  // An editor writes the closing quote along with the opening one: both are replaced.
+  const closing = isQuoted ? (QUOTE_BEHIND.exec(behind)?.[0].length ?? 0) : 0;
+  const replaces = { start: lineStart + begin, end: offset + closing };
+  const wordEnd = Math.max(
+    replaces.end,
+    offset + (isQuoted ? 0 : (WORD_BEHIND.exec(behind)?.[0].length ?? 0)),
+  );
   const where = contextOf(snapshot, lineStart, /^[ \t]*/.exec(own)?.[0].length ?? 0);
-  const base = { word, replaces, lineStart, ...where };
+  const base = { word, replaces, wordEnd, lineStart, ...where };
   if (inProse)
     return open
-      ? { ...base, context: 'text', before: own.slice(0, own.length - word.length), reference: open[1] ?? '' }
+      ? { ...base, context: 'text', before: own.slice(0, begin), reference: open[1] ?? '' }
       : undefined;
   const started = continued(text, lineStart);
-  const before = (started + own).slice(0, started.length + own.length - word.length).trimStart();
+  const before = (started + own.slice(0, begin)).trimStart();
   if (started !== '')
     return {
       ...base,
@@ -58,6 +72,18 @@ export function cursorAt(snapshot: Snapshot, offset: number): Cursor | undefined
       reference: undefined,
     };
   return { ...base, before, reference: undefined };
+}
+
+const WORD_BEFORE = /(?:[\p{L}\p{N}][\p{L}\p{N}./×’·-]*)?$/u;
+const WORD_BEHIND = /^[\p{L}\p{N}./×’·-]*/u;
+const QUOTE_BEHIND = /^[^"\r\n,:]*"/;
+
+/** Where a text in quotes begins that the end of this code stands in; -1 when it does not. An inch mark opens none. */
+function openQuote(code: string): number {
+  let open = -1;
+  for (let i = 0; i < code.length; i++)
+    if (code[i] === '"' && (open >= 0 || !/[0-9]/.test(code[i - 1] ?? ''))) open = open >= 0 ? -1 : i;
+  return open;
 }
 
 /** Code of the line above when its comma carries it on to this one. */
@@ -100,7 +126,7 @@ function contextOf(
   snapshot: Snapshot,
   lineStart: number,
   indent: number,
-): Pick<Cursor, 'context' | 'declares' | 'parent'> {
+): Pick<Cursor, 'context' | 'declares' | 'parent' | 'section'> {
   const chain = linesAbove(snapshot, lineStart, indent);
   const parent = chain.find((l) => l.kind !== 'when') ?? chain[0];
   const section = chain.find((l) => l.kind === 'section');
@@ -132,7 +158,7 @@ function contextOf(
         return 'statement';
     }
   })();
-  return { context, declares, parent };
+  return { context, declares, parent, section: section?.word };
 }
 
 /** The lines a line at this indent stands under, the nearest first. */

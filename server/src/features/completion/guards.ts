@@ -32,6 +32,19 @@ function optionsIn(snapshot: Snapshot): Map<string, string[]> {
     }
   }
   if (job.file.sides.length > 0) options.set('side', [...job.file.sides]);
-  options.set('year', []);
+  options.set('year', yearsOf(snapshot, applied));
   return options;
+}
+
+/** The model years of the vehicles, as their entries write them. */
+function yearsOf(snapshot: Snapshot, applied: ReadonlySet<string | undefined>): string[] {
+  const vehicles = [...snapshot.job().scope.names.values()].filter(
+    (t) => t.kind === 'vehicle' && (applied.size === 0 || applied.has(t.name)),
+  );
+  return vehicles.flatMap((vehicle) =>
+    (vehicle.clauses.get('years') ?? []).flatMap(({ clause }) => {
+      const measure = clause.spec?.stages[0]?.measure;
+      return measure ? (snapshot.file(vehicle.file)?.text.slice(measure.start, measure.end) ?? []) : [];
+    }),
+  );
 }

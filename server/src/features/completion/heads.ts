@@ -1,48 +1,63 @@
 // Completion of the first word of a line, and behind the heads that are not verbs.
-import { DIAGNOSTICS, HEADS_IN, type LineContext, resolvePath, SECTIONS, VERBS } from '@baywright/language';
+import { DIAGNOSTICS, HEADS_IN, type LineContext, STATUSES, type VerbDef } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
+import { filesUsed, relative } from '../import-lines.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
+import { fileOffers } from './file-lines.js';
 import { guardOffers } from './guards.js';
+import { vehicleOffers } from './imports.js';
 import { snippetOffers } from './snippets.js';
 import { kindOffers } from './things.js';
-import { endsInNumber, unitOffers } from './values.js';
+import { endsInNumber, unitOffers } from './units.js';
+import { verbsIn } from './verb-order.js';
 
 /** What may open a line here. */
-export function firstWordOffers(snapshot: Snapshot, context: LineContext): Offer[] {
-  const heads = [...(HEADS_IN.get(context)?.values() ?? [])].map((h) =>
+export function firstWordOffers(snapshot: Snapshot, cursor: Cursor, context: LineContext): Offer[] {
+  if (context === 'file') return fileOffers(snapshot, cursor);
+  const isWork = context === 'step' || context === 'work' || context === 'operation';
+  return [
+    ...(snapshot.client.snippets ? snippetOffers(snapshot.say, context, cursor.declares) : []),
+    ...(isWork ? verbsIn(cursor.section).map(verbOffer) : []),
+    ...headOffers(context),
+  ];
+}
+
+function verbOffer(verb: VerbDef): Offer {
+  const hasObject = verb.object !== 'none';
+  return word(verb.word, verb.docs, { insert: hasObject ? `${verb.word} ` : verb.word, goesOn: hasObject });
+}
+
+export function headOffers(context: LineContext): Offer[] {
+  return [...(HEADS_IN.get(context)?.values() ?? [])].map((h) =>
     word(h.word, h.docs, { insert: h.bare ? `${h.word}: ` : `${h.word} ` }),
   );
-  const sections = context === 'file' ? SECTIONS.map((s) => word(s.word, s.docs)) : [];
-  const verbs =
-    context === 'step' || context === 'work' || context === 'operation'
-      ? VERBS.map((v) =>
-          word(v.word, v.docs, {
-            insert: v.object === 'none' ? v.word : `${v.word} `,
-            goesOn: v.object !== 'none',
-          }),
-        )
-      : [];
-  return [
-    ...(snapshot.client.snippets ? snippetOffers(snapshot.say, context) : []),
-    ...verbs,
-    ...heads,
-    ...sections,
-  ];
 }
 
 /** What follows a head: imports, vehicles, operations, tests of `if`, codes. Undefined when the head is not one of these. */
 export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefined {
   const { before } = cursor;
   const job = () => snapshot.job();
-  if (/^use\s+"?$/.test(before) || /^use\s+"[^"]*$/.test(before)) return importOffers(snapshot, before);
-  if (/^applies to\s+$/.test(before)) return kindOffers(job(), ['vehicle']);
+  if (/^use\s+$/.test(before)) return importOffers(snapshot);
+  if (/^applies to\s+$/.test(before)) return vehicleOffers(snapshot);
+  if (/^applies to\s+\S+\s+$/.test(before))
+    return [
+      word('from', snapshot.say.fromYear, { insert: 'from ' }),
+      word('when', snapshot.say.lineOnlyFor, { insert: 'when ', goesOn: true }),
+    ];
   if (/^sides\s+/.test(before))
     return ['left', 'right'].filter((s) => !before.includes(s)).map((s) => value(s));
-  if (/^status\s+$/.test(before)) return ['draft', 'proved', 'released', 'withdrawn'].map((s) => value(s));
+  if (/^status\s+$/.test(before)) return STATUSES.map((s) => value(s));
+  if (/^status\s+\S+\s+$/.test(before))
+    return [word('by', snapshot.say.byWhom, { insert: 'by ', goesOn: true })];
+  if (/^status\s+\S+\s+by\s+(?:\S+,\s*)*$/.test(before))
+    return snapshot.shelf.settings.release.by.filter((who) => !before.includes(who)).map((who) => value(who));
+  if (/^revision\s+$/.test(before)) return [value(`${nextRevision(snapshot)} on `)];
   if (/^labour\s+/.test(before) && endsInNumber(before)) return unitOffers(['time']);
   if (/^perform\s+\S+\s+from\s+$/.test(before))
-    return numbered(snapshot).map(({ number, title }) => value(number, title));
+    return numbered(snapshot, /^perform\s+(\S+)/.exec(before)?.[1] ?? '').map(({ number, title }) =>
+      value(number, title),
+    );
   if (/^perform\s+\S+\s+$/.test(before))
     return [
       word('from', snapshot.say.fromProcedure, { insert: 'from ', goesOn: true }),
@@ -54,7 +69,7 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
     return IF_TESTS.map(([test, docs]) => word(test, snapshot.say[docs])).concat(
       /^if\s+$/.test(before) ? kindOffers(job(), ['limit']) : [],
     );
-  if (/^accept\s+/.test(before)) return DIAGNOSTICS.map((d) => ({ ...value(d.code, d.name), docs: d.why }));
+  if (/^accept\s+/.test(before)) return codeOffers(snapshot, cursor);
   if (/^(?:danger|warning|caution|notice)\s+$/.test(before)) return kindOffers(job(), ['message']);
   return undefined;
 }
@@ -67,37 +82,46 @@ const IF_TESTS = [
   ['needed', 'isNeeded'],
 ] as const;
 
-/** Files of the library that are not used yet, by the path from here. */
-function importOffers(snapshot: Snapshot, before: string): Offer[] {
-  const used = new Set(
-    snapshot.library
-      .model(snapshot.path)
-      ?.uses.map((u) => (u.path ? resolvePath(snapshot.path, u.path.text) : undefined)),
+/** Codes to accept: those found on the line below, those of the file, the rest. */
+function codeOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
+  const end = snapshot.positions.lineStart(snapshot.positions.position(cursor.lineStart).line + 2);
+  const found = snapshot.lastFindings() ?? [];
+  const below = new Set<string>(
+    found.filter((f) => f.span.start >= cursor.lineStart && f.span.start < end).map((f) => f.code),
   );
-  const quote = before.includes('"') ? '' : '"';
+  const own = new Set<string>(found.map((f) => f.code));
+  const rank = (code: string): number => (below.has(code) ? 0 : own.has(code) ? 1 : 2);
+  return DIAGNOSTICS.map((d) => ({ ...value(d.code, d.name), docs: d.why })).sort(
+    (a, b) => rank(a.label) - rank(b.label),
+  );
+}
+
+function nextRevision(snapshot: Snapshot): number {
+  const written = [...snapshot.text.matchAll(/^revision\s+(\d+)\s+on\b/gm)].map(([, n]) => Number(n));
+  return Math.max(0, ...written) + 1;
+}
+
+/** Files of the library that are not used yet, by the path from here, in quotes. */
+function importOffers(snapshot: Snapshot): Offer[] {
+  const used = filesUsed(snapshot);
   return snapshot.shelf
     .paths()
     .filter((p) => p !== snapshot.path && !used.has(p) && !PROCEDURE.test(snapshot.file(p)?.text ?? ''))
     .map((p) => {
       const written = relative(snapshot.path, p);
-      return { ...value(written, snapshot.library.model(p)?.title), insert: `${quote}${written}${quote}` };
+      return { ...value(written, snapshot.library.model(p)?.title), insert: `"${written}"` };
     });
-}
-
-export function relative(from: string, to: string): string {
-  const a = from.split('/').slice(0, -1);
-  const b = to.split('/');
-  let same = 0;
-  while (same < a.length && same < b.length - 1 && a[same] === b[same]) same++;
-  return [...a.slice(same).map(() => '..'), ...b.slice(same)].join('/');
 }
 
 /** The opening line of a procedure: told by its text, so that a list does not read a whole library. */
 const PROCEDURE = /^procedure\b[ \t]*([^\s:]*)[ \t]*:?[ \t]*(.*)$/m;
 
-function numbered(snapshot: Snapshot): { number: string; title: string }[] {
+/** Procedures that have an operation of this name. */
+function numbered(snapshot: Snapshot, operation: string): { number: string; title: string }[] {
   return snapshot.shelf.paths().flatMap((p) => {
-    const [, number = '', title = ''] = PROCEDURE.exec(snapshot.file(p)?.text ?? '') ?? [];
+    const text = snapshot.file(p)?.text ?? '';
+    const has = [...text.matchAll(/^\s*operation[ \t]+([^\s:]+)/gm)].some(([, name]) => name === operation);
+    const [, number = '', title = ''] = (has && PROCEDURE.exec(text)) || [];
     return number === '' || number === '?' ? [] : [{ number, title: title.trim() }];
   });
 }

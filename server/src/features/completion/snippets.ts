@@ -1,57 +1,57 @@
-// Snippets for what is written most: a step, a part, a fastener, a procedure.
-import type { LineContext } from '@baywright/language';
+// Snippets for what is written most: a step, an entry of each kind, a procedure.
+import type { LineContext, ThingKind } from '@baywright/language';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Texts } from '../../texts/index.js';
 import type { Offer } from './answer.js';
 
+/** `kind` is what entries declare at the place, in a section of declarations. */
+export function snippetOffers(say: Texts, context: LineContext, kind: ThingKind | undefined): Offer[] {
+  if (context === 'work' || context === 'operation')
+    return [snippet('step …', say.stepSnippet, `step: ${stop(1, 'Title')}\n  $0`)];
+  if (context === 'file')
+    return [
+      snippet('procedure …', say.procedureSnippet, PROCEDURE),
+      snippet('catalogue …', say.catalogueSnippet, CATALOGUE),
+    ];
+  if (context !== 'declarations' || kind === undefined || kind === 'rule') return [];
+  const docs =
+    kind === 'part' ? say.partSnippet : kind === 'fastener' ? say.fastenerSnippet : say.entrySnippet;
+  const name = kind === 'source' ? 'HL-1' : 'name';
+  const below = BELOW[kind];
+  const opening = `${stop(1, name)}: ${stop(2, 'Title')}`;
+  return [snippet(`${kind} …`, docs, below === undefined ? `${opening}$0` : `${opening}\n  ${below}$0`)];
+}
+
+/** How many fasteners a set has, of which thread. */
+export function setOffer(say: Texts): Offer {
+  return snippet(
+    '4 of …',
+    say.setSnippet,
+    `${stop(1, '4')} of ${stop(2, 'M8x1.25')}, hex ${stop(3, '13 mm')}$0`,
+  );
+}
+
 /** A stop of a snippet with the text it starts with, as the protocol writes it. */
-const stop = (n: number, text: string): string => `\${${n}:${text}}`;
-
-interface Snippet {
-  readonly contexts: readonly LineContext[];
-  readonly label: string;
-  readonly docs: 'stepSnippet' | 'partSnippet' | 'fastenerSnippet' | 'procedureSnippet';
-  readonly insert: string;
+function stop(n: number, text: string): string {
+  return `\${${n}:${text}}`;
 }
 
-export function snippetOffers(say: Texts, context: LineContext): Offer[] {
-  return SNIPPETS.filter((s) => s.contexts.includes(context)).map(({ label, docs, insert }) => ({
-    label,
-    kind: CompletionItemKind.Snippet,
-    insert,
-    snippet: true,
-    docs: say[docs],
-  }));
+function snippet(label: string, docs: string, insert: string): Offer {
+  return { label, kind: CompletionItemKind.Snippet, insert, snippet: true, docs };
 }
 
-const SNIPPETS: readonly Snippet[] = [
-  snippet(['work', 'operation'], 'step …', 'stepSnippet', `step: ${stop(1, 'Title')}\n  $0`),
-  snippet(
-    ['declarations'],
-    'part …',
-    'partSnippet',
-    `${stop(1, 'name')}: ${stop(2, 'Title')}\n  held by ${stop(3, 'fastener')}$0`,
-  ),
-  snippet(
-    ['declarations'],
-    'fastener …',
-    'fastenerSnippet',
-    `${stop(1, 'name')}: ${stop(2, 'Title')}\n  ${stop(3, '4')} of ${stop(4, 'M8x1.25')}, hex ${stop(5, '13 mm')}\n  torque ${stop(6, '?')}$0`,
-  ),
-  snippet(['file'], 'procedure …', 'procedureSnippet', procedureText()),
-];
+/** What an entry of a kind says next. */
+const BELOW: Readonly<Partial<Record<ThingKind, string>>> = {
+  part: `held by ${stop(3, 'fastener')}`,
+  fastener: `${stop(3, '4')} of ${stop(4, 'M8x1.25')}, hex ${stop(5, '13 mm')}\n  torque ${stop(6, '?')}`,
+  connection: `on ${stop(3, 'part')}`,
+  fluid: `in ${stop(3, 'place')}\n  fill ${stop(4, '?')}`,
+  limit: `at least ${stop(3, '?')}`,
+  condition: `${stop(3, 'off')}, ${stop(4, 'on')}`,
+  vehicle: `years ${stop(3, '2018 to 2025')}`,
+};
 
-function snippet(
-  contexts: readonly LineContext[],
-  label: string,
-  docs: Snippet['docs'],
-  insert: string,
-): Snippet {
-  return { contexts, label, docs, insert };
-}
-
-function procedureText(): string {
-  return `procedure ${stop(1, '?')}: ${stop(2, 'Title')}
+const PROCEDURE = `procedure ${stop(1, '?')}: ${stop(2, 'Title')}
 
 applies to ${stop(3, 'vehicle')}
 labour ${stop(4, '1 h')}
@@ -59,14 +59,25 @@ status draft
 
 parts
   ${stop(5, 'part')}: ${stop(6, 'Title')}
+    held by ${stop(7, 'bolt')}
 
 fasteners
   ${stop(7, 'bolt')}: ${stop(8, 'Title')}
-    ${stop(9, '4')} of ${stop(10, 'M8x1.25')}
-    torque ${stop(11, '?')}
+    ${stop(9, '4')} of ${stop(10, 'M8x1.25')}, hex ${stop(11, '13 mm')}
+    torque ${stop(12, '?')}
 
 removal
-  step: ${stop(12, 'Take it off')}
+  step: ${stop(13, 'Take it off')}
+    remove ${stop(7, 'bolt')}, ${stop(5, 'part')}
     $0
 `;
-}
+
+const CATALOGUE = `catalogue: ${stop(1, 'Title')}
+
+sources
+  ${stop(2, 'HL-1')}: ${stop(3, 'Sheet, issue 1')}
+
+vehicles
+  ${stop(4, 'name')}: ${stop(5, 'Title')}
+    years ${stop(6, '2018 to 2025')}
+$0`;

@@ -2,11 +2,13 @@
 import { STEP_CLAUSE_BY_WORD, type VerbDef } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import type { Texts } from '../../texts/index.js';
+import { aidsFirst } from './aids.js';
 import { type Offer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { guardOffers } from './guards.js';
-import { kindOffers, objectOffers } from './things.js';
-import { endsInNumber, rawOffers, unitOffers } from './values.js';
+import { kindOffers, objectOffers, sourceOffers } from './things.js';
+import { endsInNumber, unitOffers } from './units.js';
+import { rawOffers } from './values.js';
 
 /** `rest` is the code between the verb and the word being typed. */
 export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDef, rest: string): Offer[] {
@@ -19,25 +21,30 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
   const text = at ? rest.slice(at.end) : rest;
   if (endsInNumber(text)) {
     const kinds = (at ? verb.clauses[at.word]?.quantity : verb.bare?.quantity) ?? [];
-    if (kinds.length > 0) return unitOffers(kinds);
-    if (verb.takesCount && !at) return [value('of', snapshot.say.ofASet)];
+    if (kinds.length > 0 && !(at === undefined && verb.takesCount && /^\s*\d+\s$/.test(rest)))
+      return unitOffers(kinds, rest);
+    if (verb.takesCount && !at) return [word('of', snapshot.say.ofASet, { insert: 'of ', goesOn: true })];
   }
   if (at) {
     const slot = verb.clauses[at.word];
     const fresh = text.trim() === '' || /(?:,|\bor)\s*$/.test(text);
-    const answers = slot?.names ? kindOffers(job, slot.names, named) : rawOffers(at.word);
-    const moves = at.word === 'to' && !fresh ? [] : positions(snapshot, rest, at.word);
-    return fresh
-      ? [...moves, ...answers]
-      : furtherClauses(verb, rest, slot?.names !== undefined, snapshot.say);
+    if (!fresh) return furtherClauses(verb, rest, slot?.names !== undefined, snapshot.say);
+    if (at.word === 'per') return sourceOffers(snapshot);
+    const answers = slot?.names
+      ? aidsFirst(snapshot, verb, kindOffers(job, slot.names, named))
+      : rawOffers(at.word);
+    return [...positions(snapshot, rest, at.word), ...answers];
   }
   if (verb.takesValue) {
     const condition = job.scope.resolve(/^\s*(\S+)\s+$/.exec(rest)?.[1] ?? '');
     if (condition?.kind === 'condition') return condition.values.map((v) => value(v.text, condition.title));
   }
-  const wantsObject = verb.object !== 'none' && (rest.trim() === '' || /(?:,|\bof)\s*$/.test(rest));
-  const objects = wantsObject ? objectOffers(snapshot, cursor, verb, named) : [];
-  return rest.trim() === '' ? objects : [...objects, ...furtherClauses(verb, rest, false, snapshot.say)];
+  const isCounted = /\bof\s*$/.test(rest);
+  const wantsObject = verb.object !== 'none' && (rest.trim() === '' || isCounted || /,\s*$/.test(rest));
+  const objects = wantsObject ? objectOffers(snapshot, cursor, verb, named, isCounted) : [];
+  return rest.trim() === '' || isCounted
+    ? objects
+    : [...objects, ...furtherClauses(verb, rest, false, snapshot.say)];
 }
 
 /** Clauses that the verb knows and the line does not have yet; those it may not do without come first. */

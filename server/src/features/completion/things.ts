@@ -2,16 +2,20 @@
 import {
   type CanDo,
   canDo,
+  countKnown,
   type Job,
   kindFromUses,
   removalOrder,
+  type Thing,
   type ThingKind,
+  tighteningCount,
   VERB_BY_WORD,
   type VerbDef,
   walkLines,
 } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import type { Texts } from '../../texts/index.js';
+import { aidsFirst } from './aids.js';
 import { type Offer, thingOffer, value } from './answer.js';
 import type { Cursor } from './cursor.js';
 
@@ -21,28 +25,69 @@ export function objectOffers(
   cursor: Cursor,
   verb: VerbDef,
   named: ReadonlySet<string>,
+  isCounted = false,
 ): Offer[] {
   // What can be done now is a question to the work above: that of the last check serves where it is still the same.
   const standing = snapshot.standing(cursor.lineStart);
   const { run, job } = standing?.analysis ?? snapshot.analysis();
-  if (!run) return [...job.scope.names.values()].filter((t) => verb.on[t.kind]).map((t) => thingOffer(t));
+  const fits = (thing: Thing): boolean => !isCounted || isSeveral(thing);
+  if (!run)
+    return [...job.scope.names.values()].filter((t) => verb.on[t.kind] && fits(t)).map((t) => thingOffer(t));
   const found = canDo(run, standing?.offset ?? cursor.lineStart, verb).filter(
-    (c) => !named.has(c.thing.name),
+    (c) => !named.has(c.thing.name) && fits(c.thing),
   );
-  const now = found.filter((c) => c.lacks.length === 0 || c.lacks.every((l) => named.has(l.thing.name)));
-  const offers = now.map((c) => thingOffer(c.thing));
-  // Nothing that can be done now: offer the rest after all, so that a list is never empty without need.
-  const later =
-    now.length > 0
-      ? []
-      : found.map((c) =>
-          thingOffer(c.thing, {
-            later: true,
-            docs: snapshot.say.notYet(reason(job, c, found, snapshot.say)),
-          }),
-        );
-  return [...offers, ...later];
+  const isFree = (c: CanDo): boolean => c.lacks.every((l) => named.has(l.thing.name));
+  const now = inOrder(snapshot, job, verb, found.filter(isFree), named).map((t) =>
+    thingOffer(t, verb.takesValue ? { insert: `${t.name} `, goesOn: true } : {}),
+  );
+  // What cannot be done yet is offered where nothing else answers: a list is never empty without need.
+  const isAsked = cursor.word !== '' && !now.some((o) => o.label.includes(cursor.word.toLowerCase()));
+  if (now.length > 0 && !isAsked) return now;
+  const later = found
+    .filter((c) => !isFree(c))
+    .map((c) =>
+      thingOffer(c.thing, { later: true, docs: snapshot.say.notYet(reason(job, c, found, snapshot.say)) }),
+    );
+  return [...now, ...later];
 }
+
+/** Whether a thing may be taken by count. */
+function isSeveral(thing: Thing): boolean {
+  return thing.kind === 'fastener'
+    ? !countKnown(thing) || tighteningCount(thing) > 1
+    : thing.clauses.has('count');
+}
+
+/** The nearest first; before them, what is joined to a thing that the line names already, and of readings the limits. */
+function inOrder(
+  snapshot: Snapshot,
+  job: Job,
+  verb: VerbDef,
+  found: readonly CanDo[],
+  named: ReadonlySet<string>,
+): Thing[] {
+  const things = found.map((c) => c.thing);
+  if (verb.on.tool && !verb.on.part) {
+    const byUse = aidsFirst(
+      snapshot,
+      verb,
+      things.map((t) => thingOffer(t)),
+    );
+    return byUse.flatMap(({ label }) => things.find((t) => t.name === label) ?? []);
+  }
+  const isJoined = (thing: Thing): boolean =>
+    JOINS.some(
+      (word) =>
+        job.relations(thing, word).some((r) => named.has(r.target.name)) ||
+        job.inverse(thing, word).some((r) => named.has(r.of.name)),
+    );
+  const [foremost] = Object.keys(verb.on);
+  const isReading = (thing: Thing): boolean => thing.kind === 'limit' && foremost === 'limit';
+  const rank = (thing: Thing): number => (isJoined(thing) ? 0 : isReading(thing) ? 1 : 2);
+  return things.sort((a, b) => rank(a) - rank(b));
+}
+
+const JOINS = ['held by', 'clamped by'] as const;
 
 /** What is still in the way, in the order it comes off; then what is asked for beside that. */
 function reason(job: Job, { thing, lacks }: CanDo, found: readonly CanDo[], say: Texts): string {
@@ -70,6 +115,11 @@ export function kindOffers(
     .filter((t) => kinds.includes(t.kind) && !named.has(t.name))
     .sort((a, b) => Number(a.file !== own) - Number(b.file !== own) || a.name.localeCompare(b.name, 'en'))
     .map((t) => thingOffer(t));
+}
+
+/** Sheets that a figure may come from, in quotes. */
+export function sourceOffers(snapshot: Snapshot): Offer[] {
+  return kindOffers(snapshot.job(), ['source']).map((o) => ({ ...o, insert: `"${o.label}"` }));
 }
 
 /** The values of the condition that is named last, straight before the cursor. */

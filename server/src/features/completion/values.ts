@@ -1,50 +1,18 @@
-// Values from the tables: units of the right dimension, threads, classes, grades, head sizes, orders.
-import { type QuantityKind, rational, trade, units, unitText } from '@baywright/language';
-import { CompletionItemKind } from 'vscode-languageserver';
+// Values from the tables: threads, classes, grades, head sizes, orders.
+import { trade } from '@baywright/language';
 import type { Texts } from '../../texts/index.js';
 import { type Offer, value } from './answer.js';
 
-/** The kinds of quantity that fit a clause of an entry. */
-export const CLAUSE_QUANTITY: Readonly<Record<string, readonly QuantityKind[]>> = {
-  torque: ['torque', 'angle'],
-  fill: ['volume', 'mass'],
-  mass: ['mass'],
-  settle: ['time'],
-  'fit within': ['time'],
-  'torque after': ['time'],
-  'fill after': ['time'],
-  'run after': ['time'],
-  rated: ['mass', 'force'],
-  length: ['length'],
-  offset: ['length'],
-  prevailing: ['torque'],
-  grip: ['length'],
-  hex: ['length'],
-  square: ['length'],
-  'twelve-point': ['length'],
-  'at least': ['length', 'pressure', 'voltage', 'angle', 'temperature'],
-  'at most': ['length', 'pressure', 'voltage', 'angle', 'temperature'],
-  new: ['length'],
-  amount: ['volume', 'mass', 'length'],
-  labour: ['time'],
-};
-
-/** A number that stands before the cursor asks for its unit. */
-export function endsInNumber(before: string): boolean {
-  return /(?:^|[\s,±/+-])[0-9½¼¾][0-9 .,/½¼¾]*\s?$/.test(before);
-}
-
-export function unitOffers(kinds: readonly QuantityKind[]): Offer[] {
-  return units
-    .filter((u) => kinds.includes(u.kind))
-    .map((u) => ({ label: unitText(u, rational(2)).trim(), kind: CompletionItemKind.Unit, detail: u.kind }))
-    .filter((o, i, all) => all.findIndex((x) => x.label === o.label) === i);
-}
-
 /** Threads a shop meets: coarse and common fine series of ISO 261, UNC, UNF and pipe threads. */
 export function threadOffers(say: Texts): Offer[] {
-  return THREADS.filter((t) => trade.isThread(trade.readThread(t))).map((t) => value(t, say.thread));
+  return [
+    ...THREADS.filter((t) => trade.isThread(trade.readThread(t))).map((t) => value(t, say.thread)),
+    ...RETAINERS.map((t) => value(t, say.retainer)),
+  ];
 }
+
+/** What holds without a thread. */
+const RETAINERS = ['clip', 'circlip', 'clamp', 'split-pin', 'pin', 'rivet', 'band', 'strap'];
 
 const THREADS = [
   'M4x0.7',
@@ -99,6 +67,7 @@ const RAW: Readonly<Record<string, readonly string[]>> = {
   order: ['star', 'cross', 'inside-out', 'outside-in'],
   layout: ['circle', '2 rows'],
   threadlocker: ['low', 'medium', 'high'],
+  square: ['1/4 in', '3/8 in', '1/2 in', '8 mm', '10 mm'],
   hexalobular: ['T20', 'T25', 'T27', 'T30', 'T40', 'T45', 'T50', 'T55', 'E10', 'E12', 'E14', 'E18'],
 };
 

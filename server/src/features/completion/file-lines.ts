@@ -1,0 +1,51 @@
+// Completion at the left edge: the opening line first, then what a file of its kind still lacks, in the order of a file.
+import { HEADS_IN, SECTIONS, type SectionDef } from '@baywright/language';
+import type { Snapshot } from '../../snapshot.js';
+import { type Offer, word } from './answer.js';
+import type { Cursor } from './cursor.js';
+import { snippetOffers } from './snippets.js';
+
+export function fileOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
+  const { lines } = snapshot.tree;
+  const opening = lines.find((l) => l.kind === 'procedure' || l.kind === 'catalogue');
+  const isOpening = !opening || opening.start >= cursor.lineStart;
+  const heads = [...(HEADS_IN.get('file')?.values() ?? [])];
+  if (isOpening)
+    return [
+      ...(snapshot.client.snippets ? snippetOffers(snapshot.say, 'file', undefined) : []),
+      ...heads.filter((h) => OPENINGS.has(h.word)).map((h) => word(h.word, h.docs, { insert: `${h.word} ` })),
+    ];
+  const isCatalogue = opening.kind === 'catalogue';
+  const above = lines.filter((l) => l.start < cursor.lineStart);
+  const there = new Set(lines.filter((l) => l.start !== cursor.lineStart).map((l) => l.head.text));
+  const words = heads
+    .filter((h) => !OPENINGS.has(h.word) && !(isCatalogue && OF_PROCEDURES.has(h.word)))
+    .filter((h) => !(ONCE.has(h.word) && there.has(h.word)))
+    .map((h) => word(h.word, h.docs, { insert: `${h.word} `, goesOn: GOES_ON.has(h.word) }));
+  const last = above.findLast((l) => l.kind === 'section');
+  const sections = sectionsBehind(last?.head.text, there)
+    .filter((s) => !isCatalogue || s.declares)
+    .map((s) => word(s.word, s.docs));
+  return last ? [...sections, ...words] : [...words, ...sections];
+}
+
+/** Sections that are not there yet, those that usually follow the one above first; then those that are. */
+function sectionsBehind(last: string | undefined, there: ReadonlySet<string>): SectionDef[] {
+  const at = SECTIONS.findIndex((s) => s.word === last) + 1;
+  const round = [...SECTIONS.slice(at), ...SECTIONS.slice(0, at)];
+  return [...round.filter((s) => !there.has(s.word)), ...round.filter((s) => there.has(s.word))];
+}
+
+const OPENINGS: ReadonlySet<string> = new Set(['procedure', 'catalogue']);
+const OF_PROCEDURES: ReadonlySet<string> = new Set([
+  'applies to',
+  'sides',
+  'labour',
+  'crew',
+  'status',
+  'review',
+  'operation',
+]);
+/** What a file says once. */
+const ONCE: ReadonlySet<string> = new Set(['sides', 'crew', 'status', 'review']);
+const GOES_ON: ReadonlySet<string> = new Set(['use', 'applies to', 'sides', 'status', 'revision']);

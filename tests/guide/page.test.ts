@@ -153,6 +153,17 @@ describe.for(DOCUMENTS)('%s', ([, document]) => {
     });
   });
 
+  test('a unit is not broken at its hyphen', async () => {
+    await withPage(document, { viewport: { width: 360, height: 900 } }, async (page) => {
+      const broken = await page.evaluate(() =>
+        [...window.document.querySelectorAll('.whole')]
+          .filter((unit) => unit.getClientRects().length > 1 || unit.clientHeight > 40)
+          .map((unit) => unit.textContent),
+      );
+      expect(broken).toEqual([]);
+    });
+  });
+
   test('the words of a line have room at every width', async () => {
     await withPage(document, { viewport: { width: 360, height: 900 } }, async (page) => {
       for (const width of [360, 480, 640, 720, 768, 1024, 1100, 1280, 1400]) {

@@ -1,7 +1,7 @@
 // Both sides in one print: each in an order that can be done, the common work once, and what both take.
 import { describe, expect, it } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
-import { lower, needsOf } from './lower-helper.js';
+import { lower, needsOf, WHEEL } from './lower-helper.js';
 
 const HEAD = `procedure T-1: Wheel, change
 
@@ -35,6 +35,17 @@ completion
       side: 'Left side',
       print: 'left-en',
     });
+  });
+
+  it('say what a print is for, and nothing where one print is for all', () => {
+    const printedFor = (text: string, choice: Parameters<typeof lower>[1] = {}) =>
+      lower(text, choice).block('masthead').printedFor;
+    expect(printedFor(sided, { side: 'left' })).toMatchObject({ title: 'Left side', options: [] });
+    expect(printedFor(WHEEL, { option: { axle: 'heavy' } })).toMatchObject({
+      title: 'Axle heavy',
+      options: [],
+    });
+    expect(printedFor(WHEEL)).toBeUndefined();
   });
 
   it('print both with the common work once, each in an order that can be done', () => {

@@ -75,8 +75,8 @@ export interface BlockKinds {
     readonly appliesTo: Prose;
     readonly times: readonly { readonly label: string; readonly value: string }[];
     readonly before: readonly Prose[];
-    /** Side and options of this print, and what other prints there are. */
-    readonly printedFor: {
+    /** Side and options of this print, and what other prints there are; missing where one print is for all. */
+    readonly printedFor?: {
       readonly title: string;
       readonly options: readonly string[];
       readonly others?: Prose;

@@ -44,16 +44,17 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
       ),
       el(
         'div',
-        { class: 'for' },
+        { class: block.printedFor ? 'for' : 'for all' },
         block.plan && drawn(planDrawing(block.plan.corners, PAGE_INKS), 'plan', block.plan.alt),
-        el(
-          'p',
-          {},
-          el('small', {}, words.printedFor),
-          el('b', {}, block.printedFor.title),
-          block.printedFor.options.map((option) => el('span', {}, option)),
-          block.printedFor.others && el('small', {}, proseMarkup(block.printedFor.others)),
-        ),
+        block.printedFor &&
+          el(
+            'p',
+            {},
+            el('small', {}, words.printedFor),
+            el('b', {}, block.printedFor.title),
+            block.printedFor.options.map((option) => el('span', {}, option)),
+            block.printedFor.others && el('small', {}, proseMarkup(block.printedFor.others)),
+          ),
         drawn(codeDrawing(block.code, PRINT_INKS), 'code', say(words.codeAlt, { text: block.code })),
       ),
       el(

@@ -22,7 +22,8 @@ export function figureMarkup(figure: Figure): Markup {
 export function unitMarkup({ unit, loud }: Figure): Markup {
   const at = loud ? unit.indexOf(loud) : -1;
   if (!loud || at < 0) return join(unit);
-  return join(unit.slice(0, at), el('b', {}, loud), unit.slice(at + loud.length));
+  // FOOT-pounds would break at its hyphen.
+  return el('span', { class: 'whole' }, unit.slice(0, at), el('b', {}, loud), unit.slice(at + loud.length));
 }
 
 export function quantityMarkup(quantity: Quantity): Markup {

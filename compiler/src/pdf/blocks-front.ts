@@ -34,7 +34,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pr
       applies: proseCode(block.appliesTo),
       times: block.times.map(({ label, value }) => ({ label, value })),
       before: block.before.map(proseCode),
-      printed: {
+      printed: block.printedFor && {
         title: block.printedFor.title,
         options: [...block.printedFor.options],
         others: optional(block.printedFor.others),

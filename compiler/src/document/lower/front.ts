@@ -71,6 +71,8 @@ function masthead(print: Print): BlockOf<'masthead'> {
   const side = sideText(print);
   const others = otherPrints(print);
   const plan = planOf(print);
+  const [first, ...options] =
+    side === undefined ? identity.options.map(capitalFirst) : [side, ...identity.options];
   const code = [
     identity.number,
     phraseText('revision', language, { number: identity.revision }),
@@ -82,11 +84,9 @@ function masthead(print: Print): BlockOf<'masthead'> {
     appliesTo: [text(appliesText(print))],
     times: times(print),
     before: beforeStart(print),
-    printedFor: {
-      title: side ?? phrase('every-vehicle', language),
-      options: identity.options,
-      ...(others === '' ? {} : { others: [text(others)] }),
-    },
+    ...(first === undefined
+      ? {}
+      : { printedFor: { title: first, options, ...(others === '' ? {} : { others: [text(others)] }) } }),
     ...(plan ? { plan } : {}),
     code: code.filter((part) => part !== undefined).join(', '),
   };

@@ -236,6 +236,7 @@ Slip: slip.html
     const first = await baywright('issue', { files: german });
     const slip = await baywright('reissue --slip slip.html', raise(first));
     expect(String(slip.files.get('slip.html'))).toContain('Diese Anleitungen einziehen');
+    expect(String(slip.files.get('slip.html'))).toContain('Mirror bolts: Drehmoment 9 N·m → 10 N·m');
     const list = await baywright('master-list --format html --out list.html', raise(first));
     const page = String(list.files.get('list.html'));
     expect(page).toContain('<html lang="de">');

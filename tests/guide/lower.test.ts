@@ -257,7 +257,7 @@ inspection
 `;
   expect(ways(lower(text))).toEqual([
     ['Good: go on', 'Reject: go to 1.2'],
-    ['Good: go on', 'Reject: stop'],
+    ['Good: go on', 'Reject: stop, tell the shop lead'],
   ]);
 });
 

@@ -73,6 +73,68 @@ it('works out what the job needs', () => {
   ]);
 });
 
+it('gives each tool and each thing that is placed a row to tick, with the lines it is for', () => {
+  const text = WHEEL.replace(
+    'applies to van',
+    `applies to van
+
+tools
+  brush: Wire brush
+  gauge: Dial gauge
+
+temporary
+  tray: Tray
+  rag: Rag`,
+  ).replace(
+    'remove wheel-nut, wheel',
+    `remove wheel-nut, wheel
+    place rag
+    place tray
+    clean wheel with brush
+    inspect wheel with gauge
+      reject: cracks
+    clean wheel with brush
+    remove rag, tray`,
+  );
+  expect(needsOf(lower(text)).slice(2)).toEqual([
+    'Tools: Trolley jack, 2000 kg | 1.3',
+    'Tools: Wire brush | 2.5, 2.7',
+    'Tools: Dial gauge | 2.6',
+    'Placed for the job: Rag | 2.3',
+    'Placed for the job: Tray | 2.4',
+  ]);
+});
+
+it('says what is set on the wrench where that is not the torque', () => {
+  const text = WHEEL.replace(
+    'applies to van',
+    `applies to van
+
+fasteners
+  link-nut: Link nut
+    1 of M12x1.5, class 8, hex 18 mm
+    torque 90 N·m
+    prevailing 12 N·m
+  pipe-nut: Pipe nut
+    1 of M12x1.5, class 8, hex 18 mm
+    torque 100 N·m
+
+tools
+  long: Long torque wrench
+    torque 40 to 200 N·m
+    length 400 mm
+  foot: Crowfoot
+    offset 50 mm`,
+  ).replace(
+    '    torque wheel-nut\n',
+    '    torque wheel-nut\n    torque link-nut with long\n    torque pipe-nut with long, foot\n',
+  );
+  // 100 N·m through a crowfoot of 50 mm on a wrench of 400 mm: 100 × 400 / 450 (NAVEDTRA 14315).
+  expect(needsOf(lower(text))).toContain(
+    'Torque wrenches: Long torque wrench, 40 to 200 N·m | 90 (set 102), 100 (set 88.9), 160, 180 N·m',
+  );
+});
+
 it('says how many plugs and parts one entry stands for, and pulls as many', () => {
   const text = `${HEAD}
 parts

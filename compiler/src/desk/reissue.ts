@@ -1,6 +1,6 @@
 // After a change in a catalogue: which guides must be issued again, one revision line for all of them, and the slip
 // that says which printed copies to pull.
-import { type Change, changeSummary, changeText, type FileModel } from '@baywright/language';
+import { type Change, changeSummary, changeText, type FileModel, type Language } from '@baywright/language';
 import type { FoundProcedure } from './find.js';
 import type { MasterRow } from './master-list.js';
 
@@ -27,13 +27,13 @@ export function guidesToReissue(
   });
 }
 
-/** What all the guides have to say, told once: changes that stand outside the procedures themselves come first. */
-export function commonLine(guides: readonly Reissue[]): string {
+/** What all the guides have to say, told once, in the language the shop writes in: changes that stand outside the procedures themselves come first. */
+export function commonLine(guides: readonly Reissue[], language: Language = 'en'): string {
   const all = guides.flatMap(({ row }) =>
     row.changes.map((change) => ({ change, own: change.file === row.file })),
   );
   const shared = unique(all.filter(({ own }) => !own).map(({ change }) => change));
-  return changeSummary(shared.length > 0 ? shared : unique(all.map(({ change }) => change)));
+  return changeSummary(shared.length > 0 ? shared : unique(all.map(({ change }) => change)), language);
 }
 
 function unique(changes: readonly Change[]): Change[] {

@@ -1,5 +1,7 @@
 // What changed between two editions of a guide, in shop terms with the old and the new figure.
 import { diffArrays } from 'diff';
+import type { Language } from '../vocabulary/kinds.js';
+import { type PhraseId, phrase } from '../vocabulary/phrases.js';
 import type { Fact, ShopFacts, WorkLine } from './facts.js';
 
 export interface Change {
@@ -24,17 +26,35 @@ export function changesBetween(old: ShopFacts, now: ShopFacts): Change[] {
 }
 
 /** One change in a line: `Hub-to-knuckle bolts: torque 105 N·m → 115 N·m`. */
-export function changeText(change: Change): string {
+export function changeText(change: Change, language: Language = 'en'): string {
   const { subject, old, new: now } = change;
-  const what = change.in === 'work' ? '' : change.what;
+  const what = change.in === 'work' ? '' : whatChanged(change.what, language);
   const figures =
     old === undefined
-      ? `${what} ${now} is new`
+      ? `${what} ${now} ${phrase('change-new', language)}`
       : now === undefined
-        ? `${what} ${old} is gone`
+        ? `${what} ${old} ${phrase('change-gone', language)}`
         : `${what} ${old} → ${now}`;
   const said = figures.trim();
-  return subject === '' ? said : `${subject}: ${said}`;
+  return subject === '' ? said : `${subject}${phrase('colon', language)} ${said}`;
+}
+
+/** Words of the notation that have a word in print; the others are left as the file has them. */
+const PRINTED: Readonly<Partial<Record<string, PhraseId>>> = {
+  torque: 'torque',
+  number: 'part-number',
+  title: 'title-head',
+};
+
+/** `torque when axle heavy` in the language of the sheet: its first word is what is said of the thing. */
+function whatChanged(what: string, language: Language): string {
+  if (language === 'en') return what;
+  const [word = '', ...more] = what.split(' ');
+  const id = PRINTED[word];
+  if (id === undefined) return what;
+  const printed = phrase(id, language);
+  const inside = language === 'de' ? printed : printed.charAt(0).toLowerCase() + printed.slice(1);
+  return [inside, ...more].join(' ');
 }
 
 function factChanges(old: readonly Fact[], now: readonly Fact[]): Change[] {

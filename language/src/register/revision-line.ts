@@ -1,4 +1,6 @@
 // Drafts the line that a reader finds in the revision history, from what changed.
+import type { Language } from '../vocabulary/kinds.js';
+import { type PhraseId, phrase, phraseText } from '../vocabulary/phrases.js';
 import { type Change, changeText } from './changes.js';
 
 /** Changes of the work are told by number beyond these many; figures are always told. */
@@ -13,8 +15,8 @@ export function revisionLine(revision: number | '?', day: string, changes: reado
 }
 
 /** The changes as one sentence or two, cut short where there are many. */
-export function changeSummary(changes: readonly Change[]): string {
-  const figures = changes.filter((one) => one.in === 'figure').map(changeText);
+export function changeSummary(changes: readonly Change[], language: Language = 'en'): string {
+  const figures = changes.filter((one) => one.in === 'figure').map((one) => changeText(one, language));
   const lines = changes.filter((one) => one.in === 'work');
   const told: string[] = [];
   let length = 0;
@@ -24,11 +26,25 @@ export function changeSummary(changes: readonly Change[]): string {
     length += text.length;
   }
   const left = figures.length - told.length;
-  if (left > 0) told.push(`${left} more figure${left === 1 ? '' : 's'} changed`);
+  if (left > 0) told.push(counted(left, 'one-more-figure', 'more-figures', language));
   const steps = [...new Set(lines.map((one) => one.subject))];
+  const where = steps.slice(0, MOST_STEPS).join('; ');
   if (lines.length > 0)
     told.push(
-      `${lines.length} line${lines.length === 1 ? '' : 's'} of the work changed (${steps.slice(0, 3).join('; ')}${steps.length > 3 ? ' and others' : ''})`,
+      counted(lines.length, 'one-line-changed', 'lines-changed', language, {
+        steps: steps.length > MOST_STEPS ? phraseText('and-others', language, { things: where }) : where,
+      }),
     );
-  return told.length === 0 ? 'No change in the work.' : `${told.join('; ')}.`;
+  return told.length === 0 ? phrase('no-change', language) : `${told.join('; ')}.`;
 }
+
+/** Steps are named up to this many. */
+const MOST_STEPS = 3;
+
+const counted = (
+  count: number,
+  one: PhraseId,
+  many: PhraseId,
+  language: Language,
+  slots: Readonly<Record<string, string>> = {},
+): string => phraseText(count === 1 ? one : many, language, { ...slots, count });

@@ -15,7 +15,7 @@ export const compress = defineVerb({
   phrase: {
     en: 'Compress {object}[, {amount},][ to {to}][ with {with}]',
     es: 'Comprimir {object}[, {amount},][ hasta {to}][ con {with}]',
-    fr: "Comprimer {object}[, {amount},][ jusqu'à {to}][ avec {with}]",
+    fr: 'Comprimer {object}[, {amount},][ jusqu’à {to}][ avec {with}]',
     de: '{object}[, {amount},][ bis {to}][ mit {with}] spannen',
   },
   done: 'compressed',

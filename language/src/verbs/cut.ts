@@ -16,7 +16,7 @@ export const cut = defineVerb({
   phrase: {
     en: 'Cut {object}[, {amount},][ to {to}][ at {at}][ with {with}]',
     es: 'Cortar {object}[, {amount},][ hasta {to}][ en {at}][ con {with}]',
-    fr: "Couper {object}[, {amount},][ jusqu'à {to}][ ({at})][ avec {with}]",
+    fr: 'Couper {object}[, {amount},][ jusqu’à {to}][ ({at})][ avec {with}]',
     de: '{object}[, {amount},][ bis {to}][ mit {with}] schneiden[ ({at})]',
   },
   done: 'cut',

@@ -17,7 +17,7 @@ export const fill = defineVerb({
   phrase: {
     en: 'Fill with {object}[, {amount},][ at {at}][ from {from}][ with {with}][ until level at {until level at}]',
     es: 'Llenar con {object}[, {amount},][ por {at}][ desde {from}][ con {with}][ hasta el nivel de {until level at}]',
-    fr: "Remplir avec {object}[, {amount},][ ({at})][ depuis {from}][ avec {with}][ jusqu'au niveau : {until level at}]",
+    fr: 'Remplir avec {object}[, {amount},][ ({at})][ depuis {from}][ avec {with}][ jusqu’au niveau : {until level at}]',
     de: '{object}[, {amount},][ aus {from}][ mit {with}] einfüllen[ ({at})][, Füllhöhe: {until level at}]',
   },
   done: 'filled',

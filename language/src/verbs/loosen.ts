@@ -16,7 +16,7 @@ export const loosen = defineVerb({
   phrase: {
     en: 'Loosen {object}[ by {amount}][ in the order {order}][ with {with}]',
     es: 'Aflojar {object}[ {amount}][ en el orden {order}][ con {with}]',
-    fr: "Desserrer {object}[ : {amount}][ dans l'ordre {order}][ avec {with}]",
+    fr: 'Desserrer {object}[ : {amount}][ dans l’ordre {order}][ avec {with}]',
     de: '{object}[ um {amount}][ in der Reihenfolge {order}][ mit {with}] lösen',
   },
   done: 'loosened',

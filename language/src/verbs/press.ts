@@ -17,9 +17,9 @@ export const press = defineVerb({
   minutes: 2,
   phrase: {
     en: 'Press {object}[, {amount},][ into {into}][ out of {from}][ to {to}][ for {for}][ with {with}]',
-    es: 'Presionar {object}[, {amount},][ en {into}][ fuera de {from}][ hasta {to}][ durante {for}][ con {with}]',
-    fr: "Presser {object}[, {amount},][ dans {into}][ (depuis {from})][ jusqu'à {to}][ pendant {for}][ avec {with}]",
-    de: '{object}[, {amount},][ in {into}][ aus {from}][ bis {to}][ {for} lang][ mit {with}] drücken',
+    es: 'Prensar {object}[, {amount},][ dentro de {into}][ fuera de {from}][ hasta {to}][ durante {for}][ con {with}]',
+    fr: 'Presser {object}[, {amount},][ dans {into}][ (depuis {from})][ jusqu’à {to}][ pendant {for}][ avec {with}]',
+    de: '{object}[, {amount},][ in {into}][ aus {from}][ bis {to}][ {for} lang][ mit {with}] pressen',
   },
   done: 'pressed',
   docs: 'Pushes something with force: a bush in a press, a pedal, a button. What is off or on is said with `remove` and `install`.',

@@ -14,7 +14,7 @@ export const pushBack = defineVerb({
   minutes: 1,
   phrase: {
     en: 'Push back {object}[ by {amount}][ into {into}][ with {with}]',
-    es: 'Retroceder {object}[ {amount}][ en {into}][ con {with}]',
+    es: 'Hacer retroceder {object}[ {amount}][ en {into}][ con {with}]',
     fr: 'Repousser {object}[ : {amount}][ dans {into}][ avec {with}]',
     de: '{object}[ um {amount}][ in {into}][ mit {with}] zurückdrücken',
   },

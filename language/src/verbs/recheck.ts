@@ -25,6 +25,14 @@ export const recheck = defineVerb({
     fr: 'Recontrôler {object}[ après {after}][ avec {with}]',
     de: '{object}[ nach {after}][ mit {with}] nachprüfen',
   },
+  phraseFor: {
+    fluid: {
+      en: 'Recheck the level of {object}[ after {after}][ with {with}]',
+      es: 'Volver a comprobar el nivel: {object}[ después de {after}][ con {with}]',
+      fr: 'Recontrôler le niveau : {object}[ après {after}][ avec {with}]',
+      de: 'Füllstand nachprüfen: {object}[ nach {after}][ mit {with}]',
+    },
+  },
   done: 'rechecked',
   docs: 'Asks for a check when the vehicle has been used for a while; it goes on the record as a return visit.',
   example: 'recheck wheel-nut, after 80 km',

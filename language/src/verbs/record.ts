@@ -31,6 +31,14 @@ export const record = defineVerb({
     fr: 'Noter {object}[ ({at})][ avec {with}]',
     de: '{object}[ mit {with}] notieren[ ({at})]',
   },
+  phraseFor: {
+    fluid: {
+      en: 'Record the amount of {object}[ at {at}][ with {with}]',
+      es: 'Anotar la cantidad: {object}[ en {at}][ con {with}]',
+      fr: 'Noter la quantité : {object}[ ({at})][ avec {with}]',
+      de: 'Menge notieren: {object}[ ({at})][ mit {with}]',
+    },
+  },
   done: 'recorded',
   docs: 'Puts a blank on the record sheet for a value that the technician writes down.',
   example: 'record odometer',

@@ -17,7 +17,7 @@ export const run = defineVerb({
   phrase: {
     en: 'Run {object}[ for {amount}][ at {at}][ until it is at {to}]',
     es: 'Hacer funcionar {object}[ {amount}][ a {at}][ hasta {to}]',
-    fr: "Faire tourner {object}[ pendant {amount}][ à {at}][ jusqu'à {to}]",
+    fr: 'Faire tourner {object}[ pendant {amount}][ à {at}][ jusqu’à {to}]',
     de: '{object}[ {amount} lang][ mit {at}][ bis {to}] laufen lassen',
   },
   done: 'run',

@@ -18,7 +18,7 @@ export const scan = defineVerb({
   minutes: 3,
   phrase: {
     en: 'Scan {object}[ at {at}][ with {with}]',
-    es: 'Explorar {object}[ en {at}][ con {with}]',
+    es: 'Escanear {object}[ en {at}][ con {with}]',
     fr: 'Interroger {object}[ ({at})][ avec {with}]',
     de: '{object}[ mit {with}] auslesen[ ({at})]',
   },

@@ -14,7 +14,7 @@ export const snug = defineVerb({
   phrase: {
     en: 'Snug {object}[ in the order {order}][ with {with}], not to final torque',
     es: 'Aproximar {object}[ en el orden {order}][ con {with}], sin par final',
-    fr: "Approcher {object}[ dans l'ordre {order}][ avec {with}], sans couple final",
+    fr: 'Approcher {object}[ dans l’ordre {order}][ avec {with}], sans couple final',
     de: '{object}[ in der Reihenfolge {order}][ mit {with}] beiziehen, noch nicht festziehen',
   },
   done: 'snug',

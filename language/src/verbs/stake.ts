@@ -14,7 +14,7 @@ export const stake = defineVerb({
   minutes: 1,
   phrase: {
     en: 'Stake {object}[ into {into}][ at {at}][ with {with}]',
-    es: 'Remachar {object}[ en {into}][ en {at}][ con {with}]',
+    es: 'Fijar por punzonado {object}[ en {into}][ en {at}][ con {with}]',
     fr: 'Mater {object}[ dans {into}][ ({at})][ avec {with}]',
     de: '{object}[ in {into}][ mit {with}] verstemmen[ ({at})]',
   },

@@ -19,7 +19,7 @@ export const tighten = defineVerb({
   phrase: {
     en: 'Tighten {object}[ in the order {order}][ with {with}]',
     es: 'Apretar {object}[ en el orden {order}][ con {with}]',
-    fr: "Serrer {object}[ dans l'ordre {order}][ avec {with}]",
+    fr: 'Serrer {object}[ dans l’ordre {order}][ avec {with}]',
     de: '{object}[ in der Reihenfolge {order}][ mit {with}] festziehen',
   },
   done: 'tightened',

@@ -17,7 +17,7 @@ export const topUp = defineVerb({
   phrase: {
     en: 'Top up {object}[, {amount},][ at {at}][ from {from}][ with {with}][ until level at {until level at}]',
     es: 'Completar el nivel: {object}[, {amount},][ por {at}][ desde {from}][ con {with}][ hasta {until level at}]',
-    fr: "Faire l'appoint : {object}[, {amount},][ ({at})][ depuis {from}][ avec {with}][ jusqu'au niveau : {until level at}]",
+    fr: 'Faire l’appoint : {object}[, {amount},][ ({at})][ depuis {from}][ avec {with}][ jusqu’au niveau : {until level at}]',
     de: '{object}[, {amount},][ aus {from}][ mit {with}] nachfüllen[ ({at})][, Füllhöhe: {until level at}]',
   },
   done: 'topped up',

@@ -34,7 +34,7 @@ export const torque = defineVerb({
   phrase: {
     en: 'Torque {object}[, stage {stage}][ in the order {order}][ to {amount}][ with {with}]',
     es: 'Apretar {object} al par[, etapa {stage}][, en el orden {order}][: {amount}][, con {with}]',
-    fr: "Serrer {object} au couple[, étape {stage}][, dans l'ordre {order}][ : {amount}][, avec {with}]",
+    fr: 'Serrer {object} au couple[, étape {stage}][, dans l’ordre {order}][ : {amount}][, avec {with}]',
     de: '{object}[, Stufe {stage},][ in der Reihenfolge {order}][ mit {with}] mit Drehmoment festziehen[: {amount}]',
   },
   done: 'torqued',

@@ -23,7 +23,7 @@ export const turn = defineVerb({
   phrase: {
     en: 'Turn {object}[ by {amount}][ to {to}][ with {with}]',
     es: 'Girar {object}[ {amount}][ hasta {to}][ con {with}]',
-    fr: "Tourner {object}[ : {amount}][ jusqu'à {to}][ avec {with}]",
+    fr: 'Tourner {object}[ : {amount}][ jusqu’à {to}][ avec {with}]',
     de: '{object}[ um {amount}][ bis {to}][ mit {with}] drehen',
   },
   done: 'turned',

@@ -13,10 +13,10 @@ export const wait = defineVerb({
   },
   minutes: 0,
   phrase: {
-    en: 'Wait {amount}[, counted from: {since}]',
-    es: 'Esperar {amount}[, contados desde: {since}]',
+    en: 'Wait {amount}[, counted from {since}]',
+    es: 'Esperar {amount}[, contados desde {since}]',
     fr: 'Attendre {amount}[, à compter de : {since}]',
-    de: '{amount} warten[, gerechnet ab: {since}]',
+    de: '{amount} warten[, gerechnet ab {since}]',
   },
   done: 'waited',
   docs: 'Lets time pass: sealant cures, oil settles, charge drains away. Only this counts as cure time, not the work in between.',

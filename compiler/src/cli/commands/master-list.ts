@@ -1,5 +1,5 @@
 // `baywright master-list`: the current revision of every guide.
-import { changeSummary, type PhraseId, phrase, phraseText } from '@baywright/language';
+import { changeSummary, type Language, type PhraseId, phrase, phraseText } from '@baywright/language';
 import { csvText } from '../../desk/csv.js';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { type MasterRow, masterList } from '../../desk/master-list.js';
@@ -55,7 +55,7 @@ The exit code is 0, whatever the list says.`,
       if (format === 'csv')
         return csvText(
           COLUMNS,
-          rows.map((row) => cells(row, row.state)),
+          rows.map((row) => cells(row, row.state, 'en')),
         );
       if (format === 'html') {
         const { sheetPage } = await import('../../desk/sheet-page.js');
@@ -67,7 +67,7 @@ The exit code is 0, whatever the list says.`,
           shop: settings?.shop.name ?? '',
           lead: [phraseText('master-lead', language, { day: shell.now().toISOString().slice(0, 10) })],
           columns: SHEET_COLUMNS.map((id) => phrase(id, language)),
-          rows: rows.map((row) => cells(row, phrase(STATE_WORDS[row.state], language))),
+          rows: rows.map((row) => cells(row, phrase(STATE_WORDS[row.state], language), language)),
         });
       }
       return table(rows, paint.bold);
@@ -83,7 +83,11 @@ The exit code is 0, whatever the list says.`,
   },
 });
 
-function cells({ number, title, issue, changes, file }: MasterRow, state: string): string[] {
+function cells(
+  { number, title, issue, changes, file }: MasterRow,
+  state: string,
+  language: Language,
+): string[] {
   const record = issue?.record;
   return [
     number,
@@ -93,7 +97,7 @@ function cells({ number, title, issue, changes, file }: MasterRow, state: string
     record?.by.join(', ') ?? '',
     record?.copies.join(', ') ?? '',
     state,
-    changes.length === 0 ? '' : changeSummary(changes),
+    changes.length === 0 ? '' : changeSummary(changes, language),
     file ?? '',
   ];
 }

@@ -39,7 +39,7 @@ A slip says which printed copies to pull. The exit code is 1 when there are guid
       shell.out.write('Every guide in the workshop says what the library says.\n');
       return 0;
     }
-    const line = words?.trim().replace(/\s+/g, ' ') ?? commonLine(guides);
+    const line = words?.trim().replace(/\s+/g, ' ') ?? commonLine(guides, shelves[0]?.settings.languages[0]);
     const day = shell.now().toISOString().slice(0, 10);
     shell.out.write(`${guides.map((guide) => told(context, guide)).join('\n')}\n\n`);
     shell.out.write(`Revision line for ${guides.length === 1 ? 'it' : `all ${guides.length}`}: ${line}\n`);
@@ -104,7 +104,10 @@ async function slipPage(
     columns: SLIP_COLUMNS.map((id) => phrase(id, language)),
     rows: guides.map(({ row }) => {
       const held = row.issue?.record;
-      const changes = row.changes.slice(0, MOST_SHOWN).map(changeText).join('; ');
+      const changes = row.changes
+        .slice(0, MOST_SHOWN)
+        .map((change) => changeText(change, language))
+        .join('; ');
       return [
         '☐',
         row.number,

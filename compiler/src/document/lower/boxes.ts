@@ -18,7 +18,7 @@ import { orderWord } from './sentences.js';
 import { titleOf, written } from './texts.js';
 import { notesOfSources, torqueBoxes } from './torque-box.js';
 import type { RowAt } from './uses.js';
-import type { Walk } from './walk.js';
+import { sinceRow, type Walk } from './walk.js';
 
 export interface Boxes {
   readonly beside: Beside[];
@@ -204,11 +204,7 @@ function waitBoxes(walk: Walk, statement: BoundStatement, at: RowAt): Boxes {
   const node = statement.clause('bare')?.spec?.stages[0]?.measure;
   const minutes = writtenMinutes(node);
   if (minutes === undefined || !node?.measure) return NONE;
-  const event = statement.clause('since')?.event;
-  const names = event?.target?.form === 'names' ? event.target.names : [];
-  const from = event?.verbs
-    .flatMap((verb) => names.map((name) => walk.done.get(`${verb.text} ${name.text}`)))
-    .find((row) => row !== undefined);
+  const from = sinceRow(walk, statement);
   const name = phrase('waiting', print.language);
   return {
     ...NONE,

@@ -76,13 +76,14 @@ export function changedBlocks(was: GuideDocument, now: GuideDocument): Changed {
     const head = places.slice(0, Math.max(1, at)).findLast((place) => all[place]?.kind === 'step');
     return head === undefined ? [] : [head];
   });
+  const rowsBefore = new Map<Block['kind'], Set<string>>();
+  for (const block of old) {
+    const known = rowsBefore.get(block.kind) ?? new Set<string>();
+    for (const row of tableRows(block)) known.add(said(row));
+    rowsBefore.set(block.kind, known);
+  }
   const rows = all.flatMap((block, i): [number, ReadonlySet<number>][] => {
-    const before = new Set(
-      old
-        .filter(({ kind }) => kind === block.kind)
-        .flatMap(tableRows)
-        .map(said),
-    );
+    const before = rowsBefore.get(block.kind) ?? new Set();
     const here = tableRows(block).flatMap((row, at) => (before.has(said(row)) ? [] : [at]));
     return here.length > 0 ? [[i, new Set(here)]] : [];
   });

@@ -10,9 +10,9 @@ import {
   type Thing,
   type Unit,
 } from '@baywright/language';
-import type { Prose } from '../inline.js';
+import type { Figure, Prose } from '../inline.js';
 import { lineProse } from './line-words.js';
-import { quantityInline } from './measures.js';
+import { quantityInline, quantityOf } from './measures.js';
 import { inSentence } from './names.js';
 import { holdsHere, type Place, type Print } from './print.js';
 import { stopped } from './sentences.js';
@@ -25,6 +25,21 @@ export function dialsAt(print: Print, thing: Thing, statement: BoundStatement, p
       : [],
   );
 }
+
+/** What is set for a torque of a line, N·m, in the unit that stands first; undefined where it is the torque itself. */
+export function dialFigure(
+  print: Print,
+  dials: readonly DialSetting[],
+  newtonMetres: number,
+): Figure | undefined {
+  const dial = dials.find(
+    ({ torque }) => torque.lowNm <= newtonMetres * NEARLY && newtonMetres <= torque.highNm * NEARLY,
+  );
+  return dial && quantityOf(shown(dial.lowNm, dial.highNm, dial.torque.unit), print).primary;
+}
+
+/** Torques that went through other units and back are equal up to this factor. */
+const NEARLY = 1 + 1e-9;
 
 /** `Set 102 N·m on the wrench, 12 N·m of drag added.` */
 export function dialProse(

@@ -7,11 +7,13 @@ import {
   isEachSide,
   NEVER,
   phraseText,
+  type Thing,
 } from '@baywright/language';
 import { type Prose, text } from '../inline.js';
 import { countOf } from './names.js';
 import type { Place, Print } from './print.js';
 import { partNumber } from './texts.js';
+import type { Trace } from './trace.js';
 import type { RowAt } from './uses.js';
 import { forSome, variantWords } from './variant-words.js';
 
@@ -32,15 +34,48 @@ export function freshAt(
   const makes = verb.on[thing.kind]?.makes ?? [];
   const isFitted = makes.includes('fitted') || makes.includes('started');
   if (verb.word !== 'renew' && !isFitted) return undefined;
-  const { diagrams } = print.job.universe;
-  const when =
-    verb.word === 'renew'
-      ? place.when
-      : clausesOf(thing, 'renew').reduce<Condition>(
-          (all, { guard }) => diagrams.or(all, diagrams.and(place.when, print.job.where(guard))),
-          NEVER,
-        );
+  const when = verb.word === 'renew' ? place.when : renewedWhere(print, thing, place);
   return when === NEVER ? undefined : { when, only: variantWords(print, when, place.when) };
+}
+
+/** The vehicles of a place on which a thing is renewed by its entry. */
+function renewedWhere(print: Print, thing: Thing, place: Place): Condition {
+  const { diagrams } = print.job.universe;
+  return clausesOf(thing, 'renew').reduce<Condition>(
+    (all, { guard }) => diagrams.or(all, diagrams.and(place.when, print.job.where(guard))),
+    NEVER,
+  );
+}
+
+/** Work on a part that is off and goes on new: the new one is made ready, the old one lies on the bench. */
+const READIES: ReadonlySet<string> = new Set([
+  'align',
+  'apply',
+  'clamp',
+  'compress',
+  'crimp',
+  'cut',
+  'hang',
+  'heat',
+  'lubricate',
+  'press',
+  'soak',
+]);
+
+/** Things named at a line of which the new one is meant before it goes on: `Lubricate the new seal`. */
+export function readiedAt(
+  print: Print,
+  statement: BoundStatement,
+  objects: readonly BoundItem[],
+  place: Place,
+  trace: Trace,
+): Thing[] {
+  if (!READIES.has(statement.verb.word)) return [];
+  return [...objects, ...statement.named('to')].flatMap(({ thing }) =>
+    thing && trace.open.get(thing) === 'off' && renewedWhere(print, thing, place) === place.when
+      ? [thing]
+      : [],
+  );
 }
 
 /** Puts it on the list of parts; gives what the line says of it. */

@@ -18,8 +18,8 @@ import { sideWord } from './variant-words.js';
 
 export interface Naming {
   readonly strong?: boolean;
-  /** Says `new` of it. */
-  readonly fresh?: boolean;
+  /** What is said of it: a new one goes on, or the old one is meant. */
+  readonly age?: 'new' | 'old' | undefined;
   readonly side?: SidePrint | undefined;
   /** In a list: without article, and without what a comma adds. */
   readonly isListed?: boolean;
@@ -60,7 +60,7 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
     naming.strong && COUNTED.has(thing.kind) && all > 1 && (count === undefined || count === all);
   const marks = [
     ...(isCounted ? [String(all)] : []),
-    ...(naming.fresh && language !== 'en' ? [phrase('new', language)] : []),
+    ...(naming.age && language !== 'en' && thing.kind !== 'fluid' ? [phrase(naming.age, language)] : []),
     ...(side === '' ? [] : [side]),
   ];
   const tail: Piece[] = marks.length === 0 ? [] : [{ text: `\u00a0(${marks.join(', ')})` }];
@@ -70,17 +70,17 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
       ...tail,
     ];
   }
-  const fresh: Piece[] =
-    naming.fresh && language === 'en' ? [{ text: `${phrase('new', 'en')} ` }, named] : [named];
+  const aged: Piece[] =
+    naming.age && language === 'en' ? [{ text: `${phrase(naming.age, 'en')} ` }, named] : [named];
   if (
     language !== 'en' ||
     naming.isListed ||
     BARE_KINDS.has(thing.kind) ||
     /^(?:the|a|an|each|all)\b|^\d/i.test(title)
   ) {
-    return [...fresh, ...tail];
+    return [...aged, ...tail];
   }
-  return [...phrasePieces('the', language, { thing: fresh }), ...tail];
+  return [...phrasePieces('the', language, { thing: aged }), ...tail];
 }
 
 /** Kinds that are told by their number. */

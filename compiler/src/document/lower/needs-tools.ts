@@ -10,7 +10,7 @@ import {
   trade,
 } from '@baywright/language';
 import type { NeedRow } from '../blocks.js';
-import { type Prose, plainFigure, text } from '../inline.js';
+import { type Figure, type Prose, plainFigure, text } from '../inline.js';
 import { figureOf, firstMeasure } from './measures.js';
 import { capitalFirst } from './names.js';
 import { listTitles, rowsProse, strong } from './need-words.js';
@@ -123,7 +123,9 @@ export function wrenchRows(print: Print): NeedRow[] {
         values: [],
       };
       const figure = figures[i];
-      if (figure) entry.values.push({ nm, ...figure });
+      const set = torque.set[i];
+      if (figure)
+        entry.values.push({ nm, ...figure, ...(set ? { value: dialled(print, figure, set) } : {}) });
       wanted.set(key, entry);
     });
   }
@@ -143,6 +145,13 @@ export function wrenchRows(print: Print): NeedRow[] {
   });
 }
 
+/** `130 ±10 (set 122)`: the torque, and what is read on the wrench. */
+const dialled = ({ language }: Print, torque: Figure, set: Figure): string =>
+  phraseText('torque-set', language, {
+    torque: torque.value,
+    set: set.unit === torque.unit ? set.value : plainFigure(set),
+  });
+
 interface WantedWrench {
   readonly range: Measure | undefined;
   readonly thing: Thing | undefined;
@@ -150,6 +159,7 @@ interface WantedWrench {
   readonly values: { readonly nm: number; readonly value: string; readonly unit: string }[];
 }
 
+/** A row for each tool to fetch, those that carry a load first. */
 export function toolRows(print: Print): NeedRow[] {
   const rated = new Map<Thing, Measure | undefined>();
   for (const line of print.analysis.model.prerequisites) {
@@ -178,21 +188,10 @@ export function toolRows(print: Print): NeedRow[] {
     ];
   };
   const isRated = (thing: Thing): boolean => rated.has(thing) || clausesOf(thing, 'rated').length > 0;
-  return [tools.filter(isRated), tools.filter((thing) => !isRated(thing))].flatMap((some): NeedRow[] =>
-    some.length === 0
-      ? []
-      : [
-          {
-            what: some.flatMap((thing, i) => [...(i === 0 ? [] : [text('; ')]), ...name(thing)]),
-            // Several tools on one line: the row that each is first asked for at, in the order of the names.
-            for: rowsProse(
-              some.flatMap((thing) =>
-                (print.uses.tools.get(thing) ?? []).slice(0, some.length > 1 ? 1 : undefined),
-              ),
-            ),
-          },
-        ],
-  );
+  return [...tools.filter(isRated), ...tools.filter((thing) => !isRated(thing))].map((thing) => ({
+    what: name(thing),
+    for: rowsProse(print.uses.tools.get(thing) ?? []),
+  }));
 }
 
 /** The figure of the shop's own system alone, for lists. */

@@ -59,7 +59,8 @@ function wornRows(print: Print): NeedRow[] {
 }
 
 function placedRows(print: Print): NeedRow[] {
-  const names = [...print.uses.placed.keys()].map((thing) => capitalFirst(titleOf(print, thing)));
-  const at = [...print.uses.placed.values()].flat();
-  return names.length === 0 ? [] : [{ what: [strong(names.join('; '))], for: rowsProse(at) }];
+  return [...print.uses.placed].map(([thing, at]) => ({
+    what: [strong(capitalFirst(titleOf(print, thing)))],
+    for: rowsProse(at),
+  }));
 }

@@ -16,7 +16,7 @@ import { noteAids } from './aids.js';
 import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
-import { freshAt, noteFresh } from './fresh.js';
+import { freshAt, noteFresh, readiedAt } from './fresh.js';
 import type { Place, SidePrint } from './print.js';
 import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
@@ -24,7 +24,7 @@ import { FOR_ALL_SIDES } from './sides.js';
 import { written } from './texts.js';
 import type { RowAt } from './uses.js';
 import { forSome, variantWords } from './variant-words.js';
-import { changesSince, nextRow, type Out, openNow, railNow, sidesOf, type Walk } from './walk.js';
+import { changesSince, nextRow, type Out, openNow, railNow, sidesOf, sinceRow, type Walk } from './walk.js';
 import { lowerWear } from './wear.js';
 
 export type StatementLine = Extract<Line, { kind: 'statement' }>;
@@ -124,7 +124,9 @@ function oneRow(
   const at = nextRow(walk);
   const thing = objects[0]?.thing;
   const before = openNow(walk);
-  const stages = thing ? (sidesOf(walk, place)[0]?.trace.stagesDone(thing) ?? 0) : 0;
+  const [nearest] = sidesOf(walk, place);
+  const stages = thing ? (nearest?.trace.stagesDone(thing) ?? 0) : 0;
+  const readied = nearest ? readiedAt(print, statement, objects, place, nearest.trace) : [];
   for (const side of sidesOf(walk, place)) {
     const act = side.trace.next(line);
     moveTo(walk, side, act, objects);
@@ -150,8 +152,11 @@ function oneRow(
   const said = sentence(print, statement, objects, {
     side: place.side,
     isBothSides: place.side === undefined && FOR_ALL_SIDES.has(verb.word),
-    fresh: fresh !== undefined && fresh.only === undefined && verb.word !== 'renew',
+    fresh: new Set(
+      thing && fresh && fresh.only === undefined && verb.word !== 'renew' ? [...readied, thing] : readied,
+    ),
     ...(boxes.without ? { without: boxes.without } : {}),
+    since: sinceRow(walk, statement),
   });
   const remark = isFirst && line.prose ? written(print, place.scope.file.path, line.prose.text) : [];
   const demands = under

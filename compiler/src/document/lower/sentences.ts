@@ -9,6 +9,7 @@ import {
   phrase,
   phraseText,
   renderPhrase,
+  type Thing,
   textOf,
   VERB_BY_WORD,
 } from '@baywright/language';
@@ -17,14 +18,17 @@ import { plain, text } from '../inline.js';
 import { quantityInline } from './measures.js';
 import { itemPieces, type Naming, smallFirst, thingPieces } from './names.js';
 import type { Print, SidePrint } from './print.js';
+import type { RowAt } from './uses.js';
 import { valueText } from './variant-words.js';
 
 export interface SentenceOptions {
   readonly side: SidePrint | undefined;
   /** Said once for all printed sides. */
   readonly isBothSides?: boolean;
-  /** Objects that go on new. */
-  readonly fresh?: boolean;
+  /** Things named here of which a new one goes on, or is made ready to go on. */
+  readonly fresh?: ReadonlySet<Thing>;
+  /** The row that a wait counts from. */
+  readonly since?: RowAt | undefined;
   /** Said of a stage or order when it differs from what the clause holds. */
   readonly without?: ReadonlySet<string>;
 }
@@ -41,16 +45,22 @@ export function sentence(
   const slots: Record<string, Piece[]> = {};
   const naming: Naming = {
     side: options.side,
-    ...(options.fresh ? { fresh: true } : {}),
     ...(options.isBothSides ? { isBothSides: true } : {}),
   };
+  // What is scrapped is never what has just gone on.
+  const ageOf = ({ thing }: BoundItem): Naming['age'] =>
+    statement.verb.word === 'scrap' && thing?.kind !== 'supply'
+      ? 'old'
+      : thing && options.fresh?.has(thing)
+        ? 'new'
+        : undefined;
   const isWorn = statement.verb.word === 'wear';
   if (objects.length > 0) {
     slots.object = listPieces(
       objects.map((object) =>
         isWorn && object.thing
           ? [{ thing: object.thing.id, text: plainName(print, object.thing), strong: true }]
-          : itemPieces(print, object, { ...naming, strong: true }),
+          : itemPieces(print, object, { ...naming, age: ageOf(object), strong: true }),
       ),
       language,
     );
@@ -63,7 +73,10 @@ export function sentence(
   for (const clause of statement.clauses) {
     if (options.without?.has(clause.word)) continue;
     const slot = clause.word === 'bare' ? 'amount' : clause.word;
-    const pieces = clausePieces(print, statement, clause, figures);
+    const pieces =
+      clause.word === 'since' && options.since
+        ? rowPieces(options.since, figures)
+        : clausePieces(print, statement, clause, figures, ageOf);
     if (pieces.length > 0)
       slots[slot] = [...(slots[slot] ?? []), ...(slots[slot] ? [{ text: ', ' }] : []), ...pieces];
   }
@@ -84,11 +97,18 @@ function closed(prose: Prose): Prose {
 const plainName = (print: Print, thing: NonNullable<BoundItem['thing']>): string =>
   textOf(thingPieces(print, thing, undefined, { isListed: true }));
 
+/** The number of a row, as a link to it. */
+function rowPieces({ row, number }: RowAt, figures: Map<string, Inline>): Piece[] {
+  figures.set(row, { kind: 'line', text: number, row });
+  return [{ quantity: row, text: number }];
+}
+
 function clausePieces(
   print: Print,
   statement: BoundStatement,
   clause: Clause,
   figures: Map<string, Inline>,
+  ageOf: (item: BoundItem) => Naming['age'],
 ): Piece[] {
   const { language } = print;
   if (clause.items.length > 0) {
@@ -96,7 +116,7 @@ function clausePieces(
       statement
         .named(clause.word)
         .filter((item) => clause.items.includes(item.item))
-        .map((item) => itemPieces(print, item)),
+        .map((item) => itemPieces(print, item, { age: ageOf(item) })),
       language,
     );
   }

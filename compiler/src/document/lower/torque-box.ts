@@ -10,7 +10,7 @@ import {
 import type { Marks, TorqueStage } from '../beside.js';
 import { type Prose, text } from '../inline.js';
 import type { Boxes } from './boxes.js';
-import { dialProse, dialsAt } from './dial.js';
+import { dialFigure, dialProse, dialsAt } from './dial.js';
 import { headOf, orderOf } from './heads.js';
 import { capitalFirst, sideSuffix } from './names.js';
 import { type Place, type Print, sourceOf } from './print.js';
@@ -58,6 +58,7 @@ export function torqueBoxes(
       count: all,
       stages,
       nm,
+      set: nm.map((value) => dialFigure(print, dials, value)),
       how: how.flatMap((words, i) => (i === 0 ? words : [text(', '), ...words])),
       order: order?.diagram,
       tool,

@@ -1,6 +1,6 @@
 // Where the lowering stands on its way through the work: the step and row it numbers, what the rows so far did, and
 // the rows that later lines speak of.
-import { isEachSide, type Line, NEVER, type Thing, textOf } from '@baywright/language';
+import { type BoundStatement, isEachSide, type Line, NEVER, type Thing, textOf } from '@baywright/language';
 import type { Block, Change, Depends, Rail } from '../blocks.js';
 import type { Running } from './clocks.js';
 import { thingPieces } from './names.js';
@@ -62,6 +62,15 @@ export const newWalk = (print: Print): Walk => ({
   clocks: [],
   things: new Map(),
 });
+
+/** The row that the `since` of a wait counts from; undefined where none was met. */
+export function sinceRow(walk: Walk, statement: BoundStatement): RowAt | undefined {
+  const event = statement.clause('since')?.event;
+  const names = event?.target?.form === 'names' ? event.target.names : [];
+  return event?.verbs
+    .flatMap((verb) => names.map((name) => walk.done.get(`${verb.text} ${name.text}`)))
+    .find((row) => row !== undefined);
+}
 
 export function nextRow(walk: Walk): RowAt {
   walk.rows++;

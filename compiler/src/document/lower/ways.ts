@@ -1,5 +1,5 @@
 // Where each outcome of a reading or an inspection leads: written into the boxes once all rows have their numbers, from
-// what really follows. Nothing written means: stop.
+// what really follows. Nothing written means: stop and tell the shop lead.
 import { type PhraseId, phrase } from '@baywright/language';
 import type { Beside, BesideKinds } from '../beside.js';
 import type { Block, BlockOf, Depends } from '../blocks.js';
@@ -27,7 +27,7 @@ function boxed(walk: Walk, row: BlockOf<'row'>, box: Beside): Beside {
   return {
     ...box,
     good: way(walk, 'outcome-good', thenOf(walk, branches, ['good'], 'then-go-on')),
-    bad: way(walk, 'outcome-rejected', thenOf(walk, branches, ['bad'], 'then-stop')),
+    bad: way(walk, 'outcome-rejected', thenOf(walk, branches, ['bad'], 'then-tell-lead')),
   };
 }
 
@@ -41,7 +41,7 @@ function levelWays(
     way(
       walk,
       branch.test === 'below' ? 'outcome-low' : 'outcome-high',
-      thenOf(walk, [branch], ['bad'], 'then-stop'),
+      thenOf(walk, [branch], ['bad'], 'then-tell-lead'),
     ),
   );
   return {

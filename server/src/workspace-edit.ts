@@ -13,7 +13,7 @@ export function workspaceEdit(
     .map(([path, list]) => ({
       path,
       uri: snapshot.file(path)?.uri ?? snapshot.shelf.uri(path),
-      list: [...list],
+      list: list.map((e) => ({ ...e, newText: withBreaks(e.newText, snapshot.file(path)?.text ?? '') })),
     }));
   if (!snapshot.client.documentChanges)
     return { changes: Object.fromEntries(files.map(({ uri, list }) => [uri, list])) };
@@ -23,6 +23,11 @@ export function workspaceEdit(
       edits: list,
     })),
   };
+}
+
+/** A text with the line breaks of the file that it goes into. */
+function withBreaks(text: string, file: string): string {
+  return text.replace(/\r?\n/g, file.includes('\r\n') ? '\r\n' : '\n');
 }
 
 /** Edits of the language, which name files by library path and places by offset. */

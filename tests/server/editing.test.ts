@@ -92,6 +92,28 @@ describe('fixes', () => {
   });
 });
 
+test('edits have the line breaks of the file they go into', async () => {
+  const text = `${HEAD}    remove wheel-nut, wheel\n    remove shield-bolt, dust-shield\n`.replaceAll(
+    '\n',
+    '\r\n',
+  );
+  const at = (needle: string): string => text.replace(needle, `${needle.slice(0, 6)}$0${needle.slice(6)}`);
+  const places = [at('remove wheel-nut'), at('dust-shield'), at('raise vehicle'), at('disc: Brake disc')];
+  for (const place of places)
+    for (const { title, edit } of await actions(place)) {
+      for (const e of editsOf(edit, session.uri(PATH))) expect(e.newText, title).not.toMatch(/(?<!\r)\n/);
+      for (const e of editsOf(edit, session.uri('catalogue/van.bay')))
+        expect(e.newText, title).not.toContain('\r');
+    }
+  const { textDocument } = session.rewrite(
+    PATH,
+    text.replaceAll('torque 110 N·m,', 'torque   110 Nm ,').replace('hex 18', 'hex   18'),
+  );
+  const options = { tabSize: 2, insertSpaces: true };
+  const edits = await session.request<TextEdit[]>('textDocument/formatting', { textDocument, options });
+  expect(applied(session.text(PATH), edits)).toBe(text);
+});
+
 describe('refactors', () => {
   test('write the fitting half from the taking-off half', async () => {
     const text = await textAfter(
@@ -106,7 +128,7 @@ describe('refactors', () => {
   });
   test('split a step, turn repeated steps into an operation', async () => {
     expect(await textAfter(HEAD.replace('    raise vehicle', '    rai$0se vehicle'), /^Split/)).toContain(
-      'turn\n  step: Raise the van, go on\n    raise vehicle',
+      'turn\n  step: Raise the van, continued\n    raise vehicle',
     );
     const twice = `${HEAD}$0  step: Clean\n    clean sill-points\n$0  step: Other\n    inspect sill-points\n  step: Clean\n    clean sill-points\n`;
     const text = await textAfter(twice, /into an operation/);
@@ -118,6 +140,16 @@ describe('refactors', () => {
     expect(await textAfter(text, /^Move disc/)).not.toContain('disc: Brake disc');
     expect(await textAfter(text, /^Move disc/, undefined, 'catalogue/van.bay')).toContain(
       '    marked wheel\n  disc: Brake disc\n    behind caliper\n',
+    );
+  });
+  test('a declaration is moved to a catalogue in use, that of the vehicle first', async () => {
+    const offers = await actions(HEAD.replace('  disc: Brake disc', '  di$0sc: Brake disc'));
+    expect(offers.filter((a) => a.title.startsWith('Move')).map((a) => a.title)).toEqual([
+      'Move disc to catalogue/van.bay',
+    ]);
+    const unused = HEAD.replace('use "../catalogue/van.bay"\n\n', '').replace('  disc: B', '  di$0sc: B');
+    expect(await textAfter(unused, /^Move disc to catalogue/)).toContain(
+      'replace\n\nuse "../catalogue/van.bay"\n',
     );
   });
   test('convert a quantity, refer to a figure instead of repeating it', async () => {

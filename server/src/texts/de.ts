@@ -14,6 +14,7 @@ export const DE: Texts = {
   notOurs: (uri) => `${uri ?? 'Das Dokument'} ist keine Baywright-Datei dieses Ordners.`,
 
   mendAll: (count, name) => `Alle ${count} Befunde „${name}“ in dieser Datei beheben`,
+  importFor: (path, name) => `${path} für ${name} verwenden`,
   acceptHere: (code) => `${code} hier hinnehmen, mit Begründung`,
   applySafe: 'Alle sicheren Korrekturen anwenden',
   organiseImports: 'Importe ordnen',

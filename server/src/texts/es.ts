@@ -13,6 +13,7 @@ export const ES: Texts = {
   notOurs: (uri) => `${uri ?? 'El documento'} no es un archivo Baywright de esta carpeta.`,
 
   mendAll: (count, name) => `Corregir los ${count} hallazgos «${name}» de este archivo`,
+  importFor: (path, name) => `Usar ${path} para ${name}`,
   acceptHere: (code) => `Aceptar ${code} aquí, con un motivo`,
   applySafe: 'Aplicar todas las correcciones seguras',
   organiseImports: 'Ordenar las importaciones',

@@ -13,6 +13,7 @@ export const FR: Texts = {
   notOurs: (uri) => `${uri ?? 'Le document'} n’est pas un fichier Baywright de ce dossier.`,
 
   mendAll: (count, name) => `Corriger les ${count} constats « ${name} » de ce fichier`,
+  importFor: (path, name) => `Utiliser ${path} pour ${name}`,
   acceptHere: (code) => `Accepter ${code} ici, avec un motif`,
   applySafe: 'Appliquer toutes les corrections sûres',
   organiseImports: 'Ranger les imports',

@@ -1,9 +1,10 @@
 // Quick fixes of findings, fixes of a whole code, fix-all of the safe ones, and `accept` with a reason.
-import type { Finding, TextEdit } from '@baywright/language';
+import type { Finding, Fix, TextEdit } from '@baywright/language';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import { diagnosticOf } from '../diagnostics.js';
+import { importFor } from './import-for.js';
 import type { ActionOffer } from './offer.js';
 
 export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): ActionOffer[] {
@@ -11,6 +12,7 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Ac
   const actions: ActionOffer[] = [];
   for (const finding of findings) {
     const diagnostics = [diagnosticOf(snapshot, finding)];
+    actions.push(...importFor(snapshot, finding));
     for (const fix of finding.fixes) {
       actions.push({
         title: fix.title,
@@ -21,7 +23,7 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Ac
       });
     }
     const same = all.filter((f) => f.code === finding.code && f.fixes.length > 0);
-    if (finding.fixes.length > 0 && same.length > 1) {
+    if (finding.fixes.length > 0 && same.length > 1 && !hasFixOfAll(finding, same)) {
       actions.push({
         title: snapshot.say.mendAll(same.length, finding.name),
         kind: CodeActionKind.QuickFix,
@@ -29,7 +31,7 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Ac
         edit: () => fromLanguage(snapshot, together(same)),
       });
     }
-    if (finding.severity !== 'error' && finding.span.end > 0)
+    if (finding.severity !== 'error' && finding.span.end > 0 && !NOT_ACCEPTED.has(finding.code))
       actions.push({
         title: snapshot.say.acceptHere(finding.code),
         kind: CodeActionKind.QuickFix,
@@ -39,6 +41,15 @@ export function quickFixes(snapshot: Snapshot, findings: readonly Finding[]): Ac
   }
   return actions;
 }
+
+/** Whether one of its own fixes mends the others too: all of them then offer the same. */
+function hasFixOfAll(finding: Finding, same: readonly Finding[]): boolean {
+  const saying = ({ title, edits }: Fix): string => JSON.stringify([title, edits]);
+  return finding.fixes.some((fix) => same.every((f) => f.fixes.some((x) => saying(x) === saying(fix))));
+}
+
+/** What a line above cannot answer for: how lines are indented, and that an accept silences nothing. */
+const NOT_ACCEPTED: ReadonlySet<string> = new Set(['G101', 'G102', 'G103', 'R901']);
 
 /** All fixes that may be applied unasked, as one edit. */
 export function fixAll(snapshot: Snapshot): ActionOffer | undefined {

@@ -3,7 +3,7 @@ import { pathAt, resolvePath, SECTION_BY_WORD, type Span, type TextEdit } from '
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
-import { useLine } from '../import-lines.js';
+import { filesUsed, useLine } from '../import-lines.js';
 import type { ActionOffer } from './offer.js';
 import { entryInsertion, reindented, wholeLines } from './text.js';
 
@@ -16,17 +16,16 @@ export function moveToCatalogue(snapshot: Snapshot, span: Span): ActionOffer[] {
   const kind = section?.kind === 'section' ? SECTION_BY_WORD.get(section.word)?.declares : undefined;
   if (!entry || !kind) return [];
   const { text } = snapshot;
-  const model = snapshot.library.model(snapshot.path);
-  const used = new Set(
-    model?.uses.map((u) => (u.path ? resolvePath(snapshot.path, u.path.text) : undefined)),
-  );
+  const used = filesUsed(snapshot);
   const catalogues = snapshot.shelf
     .paths()
     .filter((p) => p !== snapshot.path && CATALOGUE.test(snapshot.file(p)?.text ?? ''));
-  const nearest = [...catalogues.filter((p) => used.has(p)), ...catalogues.filter((p) => !used.has(p))].slice(
-    0,
-    MOST,
-  );
+  const ours = catalogues.filter((p) => used.has(p));
+  // The catalogue of the vehicle is the place to look first, house rules after it; others only where none is used.
+  const isOfVehicle = (p: string): boolean => /^vehicles\s*$/m.test(snapshot.file(p)?.text ?? '');
+  const nearest = (ours.length > 0 ? ours : catalogues)
+    .sort((a, b) => Number(isOfVehicle(b)) - Number(isOfVehicle(a)))
+    .slice(0, MOST);
   const edits = (target: string): TextEdit[] => {
     const lone = section?.children.length === 1;
     const own = wholeLines(text, lone && section ? section : entry);

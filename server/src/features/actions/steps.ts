@@ -17,7 +17,7 @@ export function splitStep(snapshot: Snapshot, span: Span): ActionOffer | undefin
   const edit: TextEdit = {
     file: snapshot.path,
     span: { start: at, end: at },
-    text: `${' '.repeat(step.indent)}step: ${title}, go on\n`,
+    text: `${' '.repeat(step.indent)}step: ${title}, continued\n`,
   };
   return {
     title: snapshot.say.splitStep,

@@ -1,7 +1,7 @@
 // Checks one file and says what its findings rest on, so that they can be kept as long as that stands.
 import { type Analysis, everyLine, partOf, resolvePath } from '@baywright/language';
 import { issuedRevisions } from '../desk/issue-store.js';
-import type { CheckedFile, Rests } from './checked-file.js';
+import type { CheckedFile, KeptFile, Rests } from './checked-file.js';
 import type { OpenLibrary } from './libraries.js';
 import type { Shell } from './shell.js';
 
@@ -9,18 +9,23 @@ import type { Shell } from './shell.js';
 export function checkFile(shell: Shell, opened: OpenLibrary, path: string): CheckedFile | undefined {
   const analysis = opened.library.analyse(path);
   if (analysis === undefined) return undefined;
+  const checked = { ...keptFile(shell, opened, analysis), findings: analysis.findings };
+  if (analysis.model.kind === 'procedure') opened.library.release(path);
+  return checked;
+}
+
+/** What is kept of an analysed file, whatever came of it. */
+export function keptFile(shell: Shell, opened: OpenLibrary, analysis: Analysis): KeptFile {
+  const { path, model } = analysis;
   const mark = opened.mark(path);
   const number = opened.numberOf(path);
-  const checked = {
+  return {
     path,
     ...(mark === undefined ? {} : { mark }),
     ...(number === undefined ? {} : { number }),
-    findings: analysis.findings,
-    part: partOf(analysis.model),
+    part: partOf(model),
     rests: restsOf(shell, opened, analysis),
   };
-  if (analysis.model.kind === 'procedure') opened.library.release(path);
-  return checked;
 }
 
 function restsOf(shell: Shell, opened: OpenLibrary, { model, job, path }: Analysis): Rests {

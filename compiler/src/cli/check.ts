@@ -3,7 +3,7 @@
 import { type Finding, findingsOfParts, type LibraryPart, severityOf } from '@baywright/language';
 import { checkFile } from './check-file.js';
 import type { CheckedFile } from './checked-file.js';
-import { diskCache, type FindingsCache, memoryCache } from './findings-cache.js';
+import { diskCache, type FileCache, memoryCache } from './file-cache.js';
 import { type Collection, collect, type OpenLibrary, type Shelf, type Trouble } from './libraries.js';
 import { nextTurn, shareOut, startThreads } from './sharing.js';
 import type { Shell } from './shell.js';
@@ -43,26 +43,27 @@ export async function checkPaths(
   choice: CheckChoice = {},
 ): Promise<Checked> {
   if (choice.fresh) return checkCollection(shell, collect(shell, typed), choice, memoryFor(shell));
-  const caches = new Map<string, FindingsCache>();
+  const caches = new Map<string, FileCache<CheckedFile>>();
   const collection = collect(shell, typed, (library) => {
-    const cache = diskCache(shell, library);
+    const cache = diskCache<CheckedFile>(shell, library, 'findings');
     caches.set(library.root, cache);
     return cache.facts;
   });
-  const cacheFor = (shelf: Shelf): FindingsCache => caches.get(shelf.root) ?? memoryCache(shell, shelf);
+  const cacheFor = (shelf: Shelf): FileCache<CheckedFile> =>
+    caches.get(shelf.root) ?? memoryCache(shell, shelf);
   return checkCollection(shell, collection, choice, cacheFor);
 }
 
 const memoryFor =
   (shell: Shell) =>
-  (shelf: Shelf): FindingsCache =>
+  (shelf: Shelf): FileCache<CheckedFile> =>
     memoryCache(shell, shelf);
 
 export async function checkCollection(
   shell: Shell,
   collection: Collection,
   choice: CheckChoice,
-  cacheFor: (shelf: Shelf) => FindingsCache,
+  cacheFor: (shelf: Shelf) => FileCache<CheckedFile>,
 ): Promise<Checked> {
   const files = collection.shelves.reduce((sum, shelf) => sum + shelf.files.length, 0);
   let done = 0;
@@ -101,7 +102,7 @@ async function checkShared(
   shell: Shell,
   shelf: Shelf,
   { jobs }: CheckChoice,
-  cache: FindingsCache,
+  cache: FileCache<CheckedFile>,
   step: (count: number) => void,
 ): Promise<Finding[]> {
   const known = new Map(shelf.files.flatMap((path) => cache.get(path) ?? []).map((one) => [one.path, one]));

@@ -1,15 +1,19 @@
-// What is kept of a checked file from one run to the next.
+// What is kept of a file from one run to the next.
 import type { Finding, LibraryPart } from '@baywright/language';
 
-/** What was found in a file, and everything outside the program that a second look could find otherwise. */
-export interface CheckedFile {
+/** What a file says to the others, and everything outside the program that a second look at it could find otherwise. */
+export interface KeptFile {
   readonly path: string;
   /** What its file was known by when it was read: {@link FileFact}. */
   readonly mark?: string;
   readonly number?: string;
-  readonly findings: readonly Finding[];
   readonly part: LibraryPart;
   readonly rests: Rests;
+}
+
+/** What was found in a file. */
+export interface CheckedFile extends KeptFile {
+  readonly findings: readonly Finding[];
 }
 
 export interface Rests {

@@ -14,6 +14,7 @@ import {
 import { newestEdition } from '../desk/issue-store.js';
 import type { FileFact } from './checked-file.js';
 import { below, fileName, join, parent, relativeTo, upward } from './paths.js';
+import { settledMark } from './reads.js';
 import type { Reading, Shell } from './shell.js';
 
 /** A library with the files of it that were asked for. */
@@ -139,9 +140,6 @@ export interface OpenLibrary {
   exists(path: string): boolean;
 }
 
-/** Clocks of drives are coarse: a file may change twice in a tick and look the same. After that long it cannot. */
-const SETTLED_MS = 2000;
-
 /** Opens the library at a root. `asked` holds the library paths asked for, and may still grow until a check begins. */
 export function openLibrary(
   shell: Shell,
@@ -159,8 +157,8 @@ export function openLibrary(
     const known = texts.get(path);
     if (known !== undefined) return known;
     // Looked at before it is read: a change between the two shows in the next run.
-    const seen = shell.seen?.(join(root, path));
-    if (seen !== undefined && seen.changed < shell.now().getTime() - SETTLED_MS) marks.set(path, seen.mark);
+    const mark = settledMark(shell, join(root, path));
+    if (mark !== undefined) marks.set(path, mark);
     const reading = isOutside(path) ? { problem: 'lies outside the library' } : shell.read(join(root, path));
     texts.set(path, reading);
     return reading;

@@ -2,7 +2,8 @@
 // findings are kept in memory between the rounds as they are on disk between runs.
 import { SETTINGS_FILE } from '@baywright/language';
 import { type CheckChoice, type Checked, checkCollection } from './check.js';
-import { diskCache, type FindingsCache } from './findings-cache.js';
+import type { CheckedFile } from './checked-file.js';
+import { diskCache, type FileCache } from './file-cache.js';
 import { collect, SUFFIX } from './libraries.js';
 import { parent } from './paths.js';
 import { CannotRun, type Shell } from './shell.js';
@@ -41,7 +42,7 @@ export async function watchPaths(
   for (const watcher of watchers) watcher.stop();
   await running;
 
-  function cacheFor(shelf: Parameters<typeof diskCache>[1]): FindingsCache {
-    return diskCache(shell, shelf);
+  function cacheFor(shelf: Parameters<typeof diskCache>[1]): FileCache<CheckedFile> {
+    return diskCache(shell, shelf, 'findings');
   }
 }

@@ -1,5 +1,5 @@
 // The options of `build`, and the prints of a procedure that they ask for.
-import { type Analysis, LANGUAGES, type Language } from '@baywright/language';
+import { type Analysis, allThings, clausesOf, LANGUAGES, type Language } from '@baywright/language';
 import { SHEETS } from '../../document/document.js';
 import { PRINTS } from '../../print-options.js';
 import { choice, flag, list, type OptionValues, text } from '../command.js';
@@ -38,6 +38,7 @@ export const OPTIONS = {
     '--two-sided',
     'for paper printed on both sides: the binding edge alternates, the record is a sheet of its own',
   ),
+  fresh: flag('--fresh', 'make every guide again, whatever is kept from the last run'),
   json: flag('--json', 'say what was made as JSON'),
 };
 export type Options = OptionValues<typeof OPTIONS>;
@@ -57,10 +58,22 @@ export const USUAL: Options = {
   colour: false,
   safetyColours: false,
   twoSided: false,
+  fresh: false,
   json: false,
 };
 
-/** The guides of a procedure: for each side and both, in each language. */
+/** Complains of options that do not go together, before any guide is made. */
+export function checkChoices({ only, at, option, language }: Options): void {
+  if (only === 'off-now' && at === undefined)
+    throw new CannotRun('say before which line the work stopped: --only off-now --at 40');
+  if (only !== 'off-now' && at !== undefined)
+    throw new CannotRun('--at goes with --only off-now, the sheet of what is off before a line');
+  if (at !== undefined && !/^[1-9]\d*$/.test(at)) throw new CannotRun(`“${at}” is no line number`);
+  readOptions(option);
+  for (const code of language) readLanguage(code);
+}
+
+/** The guides of a procedure: for each side and both, in each language; none, with the reason, where it has no such print. */
 export function wantedOf(
   epoch: string | undefined,
   shelf: Shelf,
@@ -70,13 +83,10 @@ export function wantedOf(
   const { settings } = shelf;
   const { sides } = analysis.model;
   const timestamp = readEpoch(epoch);
+  const problem = strangeTo(analysis, options);
+  if (problem !== undefined) return { prints: [], problem };
   const all: (string | undefined)[] = sides.length > 1 ? [...sides, 'both'] : [undefined];
   const asked = options.side === undefined || sides.length === 0 ? all : [options.side];
-  const isUnknown =
-    options.side !== undefined &&
-    sides.length > 0 &&
-    options.side !== 'both' &&
-    !sides.includes(options.side);
   const languages = options.language.length > 0 ? options.language.map(readLanguage) : settings.languages;
   const page = options.page === 'settings' ? settings.page : options.page;
   const units = {
@@ -85,7 +95,6 @@ export function wantedOf(
     US: 'US first',
     written: 'as written',
   } as const;
-  if (isUnknown) return { prints: [], problem: `has no side “${options.side}”; it has ${sides.join(', ')}` };
   const at = offsetOf(analysis.text, options.at);
   const prints = languages.flatMap((language) =>
     asked.map((side): [Wanted, string] => [
@@ -111,6 +120,43 @@ export function wantedOf(
     ]),
   );
   return { prints };
+}
+
+/** A side, a line or a value of an option that this procedure does not have, in words behind its name. */
+function strangeTo(analysis: Analysis, { side, at, option }: Options): string | undefined {
+  const { sides } = analysis.model;
+  if (side !== undefined && sides.length > 0 && side !== 'both' && !sides.includes(side))
+    return `it has no side “${side}”; it has ${sides.join(', ')}`;
+  const lines = analysis.text.split('\n').length;
+  if (at !== undefined && Number(at) > lines) return `it has ${lines} lines, no line ${at}`;
+  for (const [name, value] of Object.entries(readOptions(option))) {
+    const known = optionsOf(analysis).get(name);
+    if (known !== undefined && !known.has(value))
+      return `none of its vehicles has the ${name} “${value}”; they have ${[...known].join(', ')}`;
+  }
+  return undefined;
+}
+
+/** Options asked for that no vehicle of this procedure has. */
+export function unknownOptions(analysis: Analysis, { option }: Options): string[] {
+  if (option.length === 0) return [];
+  const known = optionsOf(analysis);
+  return Object.keys(readOptions(option)).filter((name) => !known.has(name));
+}
+
+/** What the vehicles that a procedure applies to differ in. */
+function optionsOf({ model, job }: Analysis): ReadonlyMap<string, ReadonlySet<string>> {
+  const names = new Set(model.applies.flatMap(({ vehicle }) => vehicle?.text ?? []));
+  const options = new Map<string, Set<string>>();
+  for (const thing of allThings(job.scopes))
+    if (thing.kind === 'vehicle' && names.has(thing.name))
+      for (const { clause } of clausesOf(thing, 'option')) {
+        const [name, ...values] = clause.words.map(({ text: word }) => word);
+        if (name !== undefined) options.set(name, new Set([...(options.get(name) ?? []), ...values]));
+      }
+  const vehicle = job.universe.axis('vehicle');
+  if (vehicle) options.set(vehicle.name, new Set(vehicle.values));
+  return options;
 }
 
 /** The options that this procedure knows: one command prints a library in which only some have an axle. */
@@ -156,7 +202,6 @@ function readEpoch(value: string | undefined): number | undefined {
 /** The offset at which a line begins. */
 function offsetOf(source: string, line: string | undefined): number | undefined {
   if (line === undefined) return undefined;
-  if (!/^[1-9]\d*$/.test(line)) throw new CannotRun(`“${line}” is no line number`);
   return source
     .split('\n')
     .slice(0, Number(line) - 1)

@@ -1,12 +1,16 @@
 // Checks some files of a library and makes their guides, file by file, in one thread.
 import { type Finding, type LibraryPart, partOf } from '@baywright/language';
 import type { Engine } from '../../pdf/engine.js';
+import { keptFile } from '../check-file.js';
+import type { KeptFile } from '../checked-file.js';
 import type { Shelf } from '../libraries.js';
 import { fileName, join } from '../paths.js';
 import { type Format, type MadeGuide, makeGuide, type Wanted } from '../publish.js';
+import { notingShell } from '../reads.js';
 import { CannotRun, type Shell } from '../shell.js';
-import { type Options, wantedOf } from './choices.js';
+import { type Options, unknownOptions, wantedOf } from './choices.js';
 import { entryOf, type GuideEntry } from './entry.js';
+import type { MadePrint } from './kept-guides.js';
 
 /** What is made of the procedures of a library, and where it goes. */
 export interface GuideOrder {
@@ -22,15 +26,20 @@ export interface FileResult {
   readonly errors: readonly Finding[];
   /** Missing for what is no procedure. */
   readonly guide?: GuideResult;
+  /** What a later run needs to know that this holds; missing where something was refused or failed. */
+  readonly kept?: { readonly file: KeptFile; readonly print?: MadePrint };
 }
 
 export interface GuideResult {
-  readonly state: 'written' | 'refused' | 'failed';
+  /** Passed over: there is no such side, line or option of it. */
+  readonly state: 'written' | 'passed over' | 'refused' | 'failed';
   readonly counts: Counts;
   readonly files: readonly BuiltFile[];
   /** What the list of guides says of the procedure. */
   readonly entry: GuideEntry;
   readonly notes: readonly string[];
+  /** Options asked for that no vehicle of it has. */
+  readonly unknownOptions: readonly string[];
 }
 
 export type Counts = Readonly<Record<'error' | 'warning' | 'question', number>>;
@@ -63,28 +72,47 @@ export async function guidesOf(
   const found = [...analysis.findings, ...wide].sort((a, b) => a.span.start - b.span.start);
   const errors = found.filter(({ severity }) => severity === 'error');
   // What others take in stays in memory; of a procedure nothing does, so that a library of any size can be built.
-  if (analysis.model.kind !== 'procedure') return { path, errors };
+  if (analysis.model.kind !== 'procedure')
+    return {
+      path,
+      errors,
+      ...(errors.length > 0 ? {} : { kept: { file: keptFile(shell, shelf, analysis) } }),
+    };
   const counts = countsOf(found);
   const entry = entryOf(analysis);
   const files: BuiltFile[] = [];
   const notes = new Set<string>();
-  const told = (state: GuideResult['state'], statusText = ''): FileResult => ({
+  const told = (state: GuideResult['state'], statusText = ''): FileResult & { guide: GuideResult } => ({
     path,
     errors,
-    guide: { state, counts, files, entry: { ...entry, statusText }, notes: [...notes] },
+    guide: {
+      state,
+      counts,
+      files,
+      entry: { ...entry, statusText },
+      notes: [...notes],
+      unknownOptions: unknownOptions(analysis, order.options),
+    },
   });
   if (errors.length > 0) return told('refused');
   let statusText = '';
+  const noting = notingShell(shell);
   try {
     const { prints, problem } = wantedOf(shell.env.SOURCE_DATE_EPOCH, shelf, analysis, order.options);
-    if (problem !== undefined) notes.add(problem);
+    if (problem !== undefined) {
+      notes.add(problem);
+      return told('passed over');
+    }
     for (const [wanted, label] of prints) {
-      const made = await makeGuide(shell, shelf, analysis, wanted, order.formats, engine);
+      const made = await makeGuide(noting.shell, shelf, analysis, wanted, order.formats, engine);
       for (const said of made.notes) notes.add(said);
       statusText = made.statusText;
       files.push(...writeGuide(shell, shelf, order.folder, path, wanted, made, label));
     }
-    return told('written', statusText);
+    const result = told('written', statusText);
+    const written = Object.fromEntries(files.map((file) => [file.path, shell.seen?.(file.path)?.mark ?? '']));
+    const print = { guide: result.guide, reads: noting.reads(), written };
+    return { ...result, kept: { file: keptFile(shell, shelf, analysis), print } };
   } catch (error) {
     if (error instanceof CannotRun) throw error;
     notes.add(`could not be made: ${error instanceof Error ? error.message : String(error)}`);

@@ -10,9 +10,12 @@ import { nextTurn, shareOut, startThreads } from '../sharing.js';
 import type { OtherThread, Shell } from '../shell.js';
 import type { Options } from './choices.js';
 import { type FileResult, type GuideOrder, type GuideResult, guidesOf, partsOf } from './guides.js';
+import { type GuideCache, type GuideKeeper, guideKeeper } from './kept-guides.js';
 
 /** The guides of one procedure. */
 export interface Result extends GuideResult {
+  /** They were made in an earlier run and hold. */
+  readonly isKept: boolean;
   readonly shelf: Shelf;
   /** Library path. */
   readonly path: string;
@@ -31,55 +34,73 @@ const MOST_TYPESETTERS = 2;
 const WORTH_SHARING = 40;
 const MOST_THREADS = 16;
 
-/** `tell` is called for each procedure, `step` after each file. */
+/** `tell` is called for each procedure, `step` after each file. Guides that `cacheFor` knows and that hold are not made again. */
 export async function buildGuides(
   shell: Shell,
   collection: Collection,
   options: Options,
   formats: readonly Format[],
+  cacheFor: (shelf: Shelf) => GuideCache,
   tell: (result: Result) => void,
   step: (done: number, all: number) => void,
 ): Promise<Built> {
   const all = collection.shelves.reduce((sum, { files }) => sum + files.length, 0);
-  const engine = formats.includes('pdf') && all > 0 ? await startEngine(shell, all) : undefined;
   const results: Result[] = [];
   const errors: Found[] = [];
+  const typesetters = formats.includes('pdf') ? new Typesetters(shell) : undefined;
   let done = 0;
   try {
     for (const shelf of collection.shelves) {
       const folder = folderOf(shell, collection, shelf, options.out);
+      const order = { folder, options, formats };
+      const keeper = guideKeeper(shell, shelf, cacheFor(shelf), order);
       errors.push(
         ...settingsFindings(shelf)
           .filter(isError)
           .map((finding) => ({ shelf, finding })),
       );
       await buildShelf(
-        shell,
-        shelf,
-        { folder, options, formats },
-        engine,
-        ({ path, guide, errors: found }) => {
+        { shell, shelf, order, keeper, typesetters },
+        ({ path, guide, errors: found, isKept }) => {
           errors.push(...found.map((finding) => ({ shelf, finding })));
           if (guide) {
-            results.push({ ...guide, shelf, path, folder });
-            tell({ ...guide, shelf, path, folder });
+            const result = { ...guide, isKept, shelf, path, folder };
+            results.push(result);
+            tell(result);
           }
           step(++done, all);
         },
       );
+      keeper.save();
     }
   } finally {
-    engine?.close();
+    typesetters?.close();
   }
   return { results, errors };
 }
 
 const isError = ({ severity }: Finding): boolean => severity === 'error';
 
-/** Opened before anything is checked: the typesetters get ready meanwhile. */
-async function startEngine(shell: Shell, files: number): Promise<Engine> {
-  const { openEngine } = await import('../../pdf/engine.js');
-  return openEngine({ processes: Math.max(1, Math.min(MOST_TYPESETTERS, shell.threads, files)) });
+/** Opened as soon as something is to be printed, before it is checked: the typesetters get ready meanwhile. */
+class Typesetters {
+  readonly #shell: Shell;
+  #engine: Engine | undefined;
+
+  constructor(shell: Shell) {
+    this.#shell = shell;
+  }
+
+  async open(files: number): Promise<Engine> {
+    const { openEngine } = await import('../../pdf/engine.js');
+    this.#engine ??= openEngine({
+      processes: Math.max(1, Math.min(MOST_TYPESETTERS, this.#shell.threads, files)),
+    });
+    return this.#engine;
+  }
+
+  close(): void {
+    this.#engine?.close();
+  }
 }
 
 /** Libraries in a library keep their place below a common output folder, so that no two guides meet there. */
@@ -89,34 +110,53 @@ function folderOf(shell: Shell, { shelves }: Collection, shelf: Shelf, out: stri
   return join(shell.resolve(out), below(outer, shelf.root) ?? '');
 }
 
+/** All that the work on one library needs. */
+interface Work {
+  readonly shell: Shell;
+  readonly shelf: Shelf;
+  readonly order: GuideOrder;
+  readonly keeper: GuideKeeper;
+  readonly typesetters: Typesetters | undefined;
+}
+
+/** What came of a file, now or in an earlier run. */
+type Heard = FileResult & { readonly isKept: boolean };
+
 /**
  * The typesetters are processes of their own and keep the machine busy, so that pages alone are shared out among
  * threads. Each thread first reads its files: only then is it known what the library as a whole says of each.
  */
-async function buildShelf(
-  shell: Shell,
-  shelf: Shelf,
-  order: GuideOrder,
-  engine: Engine | undefined,
-  hear: (result: FileResult) => void,
-): Promise<void> {
+async function buildShelf(work: Work, hear: (result: Heard) => void): Promise<void> {
+  const { shell, shelf, order, keeper, typesetters } = work;
   const { root, hasSettings, files } = shelf;
-  const canShare = engine === undefined && files.length >= WORTH_SHARING && shell.startThread !== undefined;
+  const left = files.filter((path) => keeper.file(path) === undefined);
+  const canShare = !typesetters && left.length >= WORTH_SHARING && shell.startThread !== undefined;
   const count = canShare ? Math.max(1, Math.min(shell.threads, MOST_THREADS)) : 1;
-  const [own = [], ...chunks] = shareOut(files, count);
+  const [own = [], ...chunks] = shareOut(left, count);
   const threads = startThreads(
     shell,
     chunks.map((chunk) => ({ kind: 'build', root, hasSettings, asked: files, files: chunk, order })),
   );
   const said = inOrder(files, hear);
   try {
+    if (left.length > 0) await typesetters?.open(left.length);
     await nextTurn();
-    const parts = partsOf(shelf, own);
+    const parts = [...files.flatMap((path) => keeper.file(path)?.part ?? []), ...partsOf(shelf, own)];
     for (const thread of threads) parts.push(...((await thread.heard()) as LibraryPart[]));
     const wide = wideByFile(shelf, parts);
     for (const thread of threads) thread.say(wide);
-    const listened = threads.map((thread, at) => listen(thread, chunks[at]?.length ?? 0, said));
-    await Promise.all([makeOwn(shell, shelf, order, own, wide, engine, said), ...listened]);
+    const made = (result: FileResult): void => {
+      keeper.keep(result, wide.get(result.path) ?? []);
+      said({ ...result, isKept: false });
+    };
+    for (const path of files) {
+      if (keeper.file(path) === undefined) continue;
+      const kept = keeper.result(path, wide.get(path) ?? []);
+      if (kept) said({ ...kept, isKept: true });
+      else own.push(path);
+    }
+    const listened = threads.map((thread, at) => listen(thread, chunks[at]?.length ?? 0, made));
+    await Promise.all([makeOwn(work, own, wide, made), ...listened]);
   } finally {
     for (const thread of threads) thread.end();
   }
@@ -139,18 +179,16 @@ async function listen(thread: OtherThread, count: number, said: (result: FileRes
 
 /** One guide more than there are typesetters is under way, so that none of them waits for the next. */
 async function makeOwn(
-  shell: Shell,
-  shelf: Shelf,
-  order: GuideOrder,
+  { shell, shelf, order, typesetters }: Work,
   files: readonly string[],
   wide: ReadonlyMap<string, readonly Finding[]>,
-  engine: Engine | undefined,
-  said: (result: FileResult) => void,
+  made: (result: FileResult) => void,
 ): Promise<void> {
+  const engine = files.length > 0 ? await typesetters?.open(files.length) : undefined;
   let next = 0;
   const lane = async (): Promise<void> => {
     for (let path = files[next++]; path !== undefined; path = files[next++]) {
-      said(await guidesOf(shell, shelf, order, path, wide.get(path) ?? [], engine));
+      made(await guidesOf(shell, shelf, order, path, wide.get(path) ?? [], engine));
       await nextTurn();
     }
   };
@@ -159,8 +197,8 @@ async function makeOwn(
 }
 
 /** Hands results on in the order of the files, as soon as those before are there. */
-function inOrder(files: readonly string[], hear: (result: FileResult) => void): (result: FileResult) => void {
-  const waiting = new Map<string, FileResult>();
+function inOrder(files: readonly string[], hear: (result: Heard) => void): (result: Heard) => void {
+  const waiting = new Map<string, Heard>();
   let next = 0;
   return (result) => {
     waiting.set(result.path, result);

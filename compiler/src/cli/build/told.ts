@@ -7,17 +7,20 @@ import type { Result } from './jobs.js';
 /** What is said of a procedure: what was found, what was written. */
 export function lineOf(
   { shell, paint }: Context,
-  { path: source, state, counts, files, entry, notes }: Result,
+  { path: source, state, counts, files, entry, notes, isKept }: Result,
 ): string {
   const { number, title, status } = entry;
   const name = `${paint.bold(number === '?' ? fileName(source) : number)} ${title}`;
   if (state === 'refused') return `${name}: ${paint.red(`refused, ${plural(counts.error, 'error')}`)}\n`;
+  if (state === 'passed over') return `${name}: passed over, ${notes.join(', ')}\n`;
   const checked = [
     status === 'released' ? '' : paint.yellow(status),
     counts.warning > 0 ? plural(counts.warning, 'warning') : '',
     counts.question > 0 ? plural(counts.question, 'question') : '',
+    isKept ? 'nothing new' : '',
   ].filter((part) => part !== '');
-  const head = `${name}: ${checked.length > 0 ? checked.join(', ') : 'in order'}`;
+  const isInOrder = checked.length === (isKept ? 1 : 0);
+  const head = `${name}: ${(isInOrder ? ['in order', ...checked] : checked).join(', ')}`;
   const lines = files.map(
     ({ path, pages }) =>
       `  ${relativeTo(shell.folder, path)}${pages === undefined ? '' : ` (${plural(pages, 'page')})`}`,
@@ -28,10 +31,12 @@ export function lineOf(
 
 export function summary({ shell }: Context, results: readonly Result[], pages: readonly string[]): string {
   if (results.length === 0) return 'No procedures here: nothing was made.\n';
-  const count = (state: Result['state']): number => results.filter((result) => result.state === state).length;
-  const files = results.reduce((sum, result) => sum + result.files.length, 0);
+  const made = results.filter(({ isKept }) => !isKept);
+  const count = (state: Result['state']): number => made.filter((result) => result.state === state).length;
+  const files = made.reduce((sum, result) => sum + result.files.length, 0);
   const said = [
     `${count('written')} written (${plural(files, 'file')})`,
+    ...(made.length < results.length ? [`${results.length - made.length} with nothing new`] : []),
     `${count('refused')} refused`,
     ...(count('failed') > 0 ? [`${count('failed')} failed`] : []),
   ];
@@ -41,11 +46,12 @@ export function summary({ shell }: Context, results: readonly Result[], pages: r
 
 export function asData(results: readonly Result[], pages: readonly string[]): unknown {
   return {
-    procedures: results.map(({ shelf, path: source, state, counts, files, entry, notes }) => ({
+    procedures: results.map(({ shelf, path: source, state, counts, files, entry, notes, isKept }) => ({
       number: entry.number === '?' ? null : entry.number,
       title: entry.title,
       source: join(shelf.root, source),
       state,
+      new: !isKept,
       ...counts,
       files: files.map(({ path, pages: count }) => ({
         path,

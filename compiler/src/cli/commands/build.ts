@@ -1,17 +1,21 @@
 // `baywright build`: checked procedures to guides.
-import { OPTIONS, readFormats } from '../build/choices.js';
-import { buildGuides } from '../build/jobs.js';
+import { checkChoices, OPTIONS, readFormats } from '../build/choices.js';
+import { buildGuides, type Result } from '../build/jobs.js';
+import type { GuideCache, KeptGuides } from '../build/kept-guides.js';
 import { asData, lineOf, summary } from '../build/told.js';
 import type { Found } from '../check.js';
 import { type Context, defineCommand, PATHS } from '../command.js';
-import { type Collection, collect, troubleLines } from '../libraries.js';
+import { diskCache, memoryCache } from '../file-cache.js';
+import { type Collection, collect, type Shelf, troubleLines } from '../libraries.js';
 import { progressLine } from '../progress.js';
 import { textReport } from '../report/text.js';
 
 export default defineCommand({
   name: 'build',
   summary: 'make guides from procedures',
-  docs: `Checks procedures and writes their guides. A procedure with errors gets none: the exit code is then 1. One with open questions prints as a draft.
+  docs: `Checks procedures and writes their guides. A procedure with errors gets none, and the exit code is 1 where there are any. One with open questions prints as a draft.
+
+Guides that cannot have changed since they were written are not made again: what they were made from is kept in .cache/baywright below the library, which may be deleted at any time.
 
 A file is written whole or not at all, and the same source gives the same bytes; SOURCE_DATE_EPOCH sets the time stamp in a PDF, else it is the day of the revision. For a folder, a page that lists all guides is written as index.html.`,
   takes: [PATHS],
@@ -23,18 +27,28 @@ A file is written whole or not at all, and the same source gives the same bytes;
       'one guide, for the left side',
     ],
     ['baywright build --option axle=heavy --out heavy', 'for one variant'],
+    ['baywright build --fresh', 'every guide anew'],
     ['baywright build --only torque-card', 'torque cards alone'],
   ],
   async run(context, args, options) {
     const { shell, paintErr } = context;
     const formats = readFormats(options.format);
-    const collection = collect(shell, args);
+    checkChoices(options);
+    const caches = new Map<string, GuideCache>();
+    const collection = collect(shell, args, (library) => {
+      if (options.fresh) return new Map();
+      const cache = diskCache<KeptGuides>(shell, library, 'guides');
+      caches.set(library.root, cache);
+      return cache.facts;
+    });
+    const cacheFor = (shelf: Shelf): GuideCache => caches.get(shelf.root) ?? memoryCache(shell, shelf);
     const progress = progressLine(context, 'files done');
     const { results, errors } = await buildGuides(
       shell,
       collection,
       options,
       formats,
+      cacheFor,
       (result) => {
         if (!options.json) progress.above(() => shell.out.write(lineOf(context, result)));
       },
@@ -49,11 +63,25 @@ A file is written whole or not at all, and the same source gives the same bytes;
     const listed = isWhole && formats.includes('html') && options.only === 'guide' && written.length > 0;
     const pages = listed ? (await import('../build/index-page.js')).indexPages(shell, written) : [];
     if (options.json) shell.out.write(`${JSON.stringify(asData(results, pages), null, 2)}\n`);
-    else shell.out.write(summary(context, results, pages));
-    if (collection.troubles.length > 0 || results.some(({ state }) => state === 'failed')) return 2;
-    return results.some(({ state }) => state === 'refused') ? 1 : 0;
+    else if (results.length > 0 || collection.troubles.length === 0)
+      shell.out.write(summary(context, results, pages));
+    const unknown = unknownToAll(results);
+    for (const name of unknown)
+      shell.err.write(
+        `${paintErr.red('baywright:')} no vehicle of these procedures has the option “${name}”: nothing was left out for it\n`,
+      );
+    const isNothing = results.length > 0 && results.every(({ state }) => state === 'passed over');
+    const hasFailed = results.some(({ state }) => state === 'failed');
+    if (collection.troubles.length > 0 || hasFailed || isNothing || unknown.length > 0) return 2;
+    return errors.length > 0 ? 1 : 0;
   },
 });
+
+/** Options asked for that no vehicle of any procedure has. */
+function unknownToAll([first, ...more]: readonly Result[]): readonly string[] {
+  const unknown = first?.unknownOptions ?? [];
+  return unknown.filter((name) => more.every((result) => result.unknownOptions.includes(name)));
+}
 
 /** Why guides were refused. */
 function errorReport(context: Context, collection: Collection, found: readonly Found[]): string {

@@ -1,41 +1,43 @@
-// What a check found, kept from one run to the next. It may be deleted at any time. A file that is damaged, of another
-// version or of other settings is never used: its findings are made anew.
+// What a run found or made of each file, kept for the next. It may be deleted at any time. A cache that is damaged, of
+// another version or of other settings is never used: everything is made anew.
 import { stillHolds } from './check-file.js';
-import type { CheckedFile, FileFact } from './checked-file.js';
+import type { FileFact, KeptFile } from './checked-file.js';
 import type { OpenLibrary } from './libraries.js';
 import { join } from './paths.js';
 import { CannotRun, type Shell } from './shell.js';
 
-export interface FindingsCache {
+export interface FileCache<Kept extends KeptFile> {
   /** What is known of files that need not be opened again. */
   readonly facts: ReadonlyMap<string, FileFact>;
   /** What is known of a file, when all that it rests on is as it was. */
-  get(path: string): CheckedFile | undefined;
-  put(checked: CheckedFile): void;
+  get(path: string): Kept | undefined;
+  put(kept: Kept): void;
   /** Writes what is known of these files, and forgets others. Quietly nothing where no folder can be written to. */
   save(files: readonly string[]): void;
 }
 
 /** A cache that outlives one check and no more, for `--fresh` and for a world without a place for it. */
-export function memoryCache(shell: Shell, library: OpenLibrary): FindingsCache {
+export function memoryCache<Kept extends KeptFile>(shell: Shell, library: OpenLibrary): FileCache<Kept> {
   return cacheOf(shell, library, new Map(), () => {});
 }
 
-const NAME = 'findings.json';
-
-/** The cache of a library, in `.cache/baywright/` below its root or in the user's own folder for caches. */
-export function diskCache(shell: Shell, library: OpenLibrary): FindingsCache {
+/** A cache of a library, in `.cache/baywright/` below its root or in the user's own folder for caches. */
+export function diskCache<Kept extends KeptFile>(
+  shell: Shell,
+  library: OpenLibrary,
+  name: 'findings' | 'guides',
+): FileCache<Kept> {
   const places = shell.cacheFolders?.(library.root, library.hasSettings) ?? [];
   const key = shell.hash(JSON.stringify([FORMAT, shell.stamp, library.settings, library.root]));
   const kept = places
-    .map((place) => readKept(shell, join(place, NAME), key))
+    .map((place) => readKept<Kept>(shell, join(place, `${name}.json`), key))
     .find((one) => one !== undefined);
-  return cacheOf(shell, library, kept ?? new Map(), (lines) => {
+  return cacheOf(shell, library, kept ?? new Map<string, Entry<Kept>>(), (lines) => {
     const body = lines.join('\n');
     const text = `${JSON.stringify({ key, sum: shell.hash(body) })}\n${body}\n`;
     for (const place of places) {
       try {
-        shell.write(join(place, NAME), text, true);
+        shell.write(join(place, `${name}.json`), text, true);
         const ignore = join(place, '.gitignore');
         if (library.hasSettings && shell.kind(ignore) === undefined) shell.write(ignore, '*\n', true);
         return;
@@ -48,15 +50,19 @@ export function diskCache(shell: Shell, library: OpenLibrary): FindingsCache {
 }
 
 /** Raised whenever the shape of an entry changes. */
-const FORMAT = 3;
+const FORMAT = 4;
 
 /** What is kept of a file, with the line it is written in: most lines go out again as they came in. */
-interface Entry {
-  readonly checked: CheckedFile;
+interface Entry<Kept> {
+  readonly kept: Kept;
   line?: string;
 }
 
-function readKept(shell: Shell, path: string, key: string): Map<string, Entry> | undefined {
+function readKept<Kept extends KeptFile>(
+  shell: Shell,
+  path: string,
+  key: string,
+): Map<string, Entry<Kept>> | undefined {
   const reading = shell.read(path);
   if ('problem' in reading) return undefined;
   const end = reading.text.indexOf('\n');
@@ -69,8 +75,8 @@ function readKept(shell: Shell, path: string, key: string): Map<string, Entry> |
     const lines = body === '' ? [] : body.split('\n');
     return new Map(
       lines.map((line) => {
-        const checked = JSON.parse(line) as CheckedFile;
-        return [checked.path, { checked, line }];
+        const kept = JSON.parse(line) as Kept;
+        return [kept.path, { kept, line }];
       }),
     );
   } catch {
@@ -78,29 +84,29 @@ function readKept(shell: Shell, path: string, key: string): Map<string, Entry> |
   }
 }
 
-function cacheOf(
+function cacheOf<Kept extends KeptFile>(
   shell: Shell,
   library: OpenLibrary,
-  entries: Map<string, Entry>,
+  entries: Map<string, Entry<Kept>>,
   write: (lines: readonly string[]) => void,
-): FindingsCache {
+): FileCache<Kept> {
   let isChanged = false;
   return {
     facts: factsOf(entries),
     get(path) {
-      const checked = entries.get(path)?.checked;
-      if (checked === undefined) return undefined;
-      if (!stillHolds(shell, library, library.numberOf(path), checked.rests)) return undefined;
+      const kept = entries.get(path)?.kept;
+      if (kept === undefined) return undefined;
+      if (!stillHolds(shell, library, library.numberOf(path), kept.rests)) return undefined;
       const mark = library.mark(path);
-      if (mark === undefined || mark === checked.mark) return checked;
+      if (mark === undefined || mark === kept.mark) return kept;
       // Written over with the same text: the next run knows it by its new mark.
-      const renewed = { ...checked, mark };
-      entries.set(path, { checked: renewed });
+      const renewed = { ...kept, mark };
+      entries.set(path, { kept: renewed });
       isChanged = true;
       return renewed;
     },
-    put(checked) {
-      entries.set(checked.path, { checked });
+    put(kept) {
+      entries.set(kept.path, { kept });
       isChanged = true;
     },
     save(files) {
@@ -116,15 +122,15 @@ function cacheOf(
   };
 }
 
-function lineOf(entry: Entry): string {
-  entry.line ??= JSON.stringify(entry.checked);
+function lineOf(entry: Entry<KeptFile>): string {
+  entry.line ??= JSON.stringify(entry.kept);
   return entry.line;
 }
 
-function factsOf(entries: ReadonlyMap<string, Entry>): Map<string, FileFact> {
+function factsOf(entries: ReadonlyMap<string, Entry<KeptFile>>): Map<string, FileFact> {
   const facts = new Map<string, FileFact>();
-  for (const [path, { checked }] of entries) {
-    const { mark, number, rests } = checked;
+  for (const [path, { kept }] of entries) {
+    const { mark, number, rests } = kept;
     const hash = rests.files[path];
     if (mark !== undefined && hash !== undefined)
       facts.set(path, { mark, hash, ...(number === undefined ? {} : { number }) });

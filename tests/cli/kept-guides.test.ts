@@ -1,0 +1,126 @@
+// What a build keeps: a second run makes nothing again, and every change of what guides are made from shows in them.
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { afterAll, beforeEach, expect, it } from 'vitest';
+import { run } from '../../compiler/src/cli/main.js';
+import { nodeShell } from '../../compiler/src/cli/node-shell.js';
+import type { Shell } from '../../compiler/src/cli/shell.js';
+import { CATALOGUE, guide, SHOP } from './desk.js';
+
+const folder = mkdtempSync(join(tmpdir(), 'baywright-guides-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+beforeEach(() => {
+  rmSync(folder, { recursive: true });
+  write(SHOP);
+});
+
+const PICTURED = guide('M-1', 'Door mirror, replace').replace(
+  '    remove',
+  '    picture "a.svg": The mirror.\n    remove',
+);
+const svg = (words: string): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 20"><text x="2" y="12">${words}</text></svg>`;
+
+function write(files: Readonly<Record<string, string>>): void {
+  for (const [path, text] of Object.entries(files)) {
+    mkdirSync(dirname(join(folder, path)), { recursive: true });
+    writeFileSync(join(folder, path), text);
+  }
+}
+
+const page = (name: string): string => readFileSync(join(folder, `out/${name}.html`), 'utf8');
+
+/** The numbers of the procedures whose guides a build made, and what it said last. */
+async function build(
+  args = '',
+  more: Partial<Shell> = {},
+): Promise<{ made: string[]; code: number; out: string }> {
+  let out = '';
+  const write = (text: string): void => {
+    out += text;
+  };
+  const stream = { write, isTerminal: false, columns: 100 };
+  const world = { ...nodeShell(), folder, threads: 1, resolve: (path: string) => join(folder, path) };
+  const words = `build --format html --side left ${args}`.trim().split(' ');
+  const code = await run(words, { ...world, out: stream, err: stream, ...more });
+  const heads = [...out.matchAll(/^(M-\d) .*: (.*)$/gmu)];
+  const made = heads.flatMap(([, number = '', said = '']) => (said.includes('nothing new') ? [] : [number]));
+  return { made, code, out };
+}
+
+it('a second run makes nothing again, and says so', async () => {
+  expect((await build()).made).toEqual(['M-1', 'M-2']);
+  const before = page('M-1');
+  const second = await build();
+  expect(second).toMatchObject({ made: [], code: 0 });
+  expect(second.out).toContain('2 procedures: 0 written (0 files), 2 with nothing new, 0 refused.');
+  expect(page('M-1')).toBe(before);
+  // The list of all guides has the kept ones too.
+  expect(page('index')).toContain('M-2');
+});
+
+it('a changed procedure alone is made again; with a changed catalogue all that use it', async () => {
+  await build();
+  write({ 'M-1.bay': guide('M-1', 'Door mirror, renew') });
+  expect((await build()).made).toEqual(['M-1']);
+  expect(page('M-1')).toContain('Door mirror, renew');
+  write({ 'catalogue/mirrors.bay': CATALOGUE.replace('torque 9 N·m', 'torque 8 N·m') });
+  expect(CATALOGUE).toContain('torque 9 N·m');
+  expect((await build()).made).toEqual(['M-1', 'M-2']);
+});
+
+it('a picture that is drawn anew, goes and comes', async () => {
+  write({ 'M-1.bay': PICTURED, 'a.svg': svg('left mirror') });
+  await build();
+  write({ 'a.svg': svg('the mirror') });
+  expect((await build()).made).toEqual(['M-1']);
+  expect(page('M-1')).toContain('the mirror');
+  rmSync(join(folder, 'a.svg'));
+  expect((await build()).made).toEqual(['M-1']);
+});
+
+it('a translation that comes', async () => {
+  await build('--language es');
+  const words = 'msgid ""\nmsgstr "Content-Type: text/plain; charset=UTF-8\\n"\n\n';
+  write({ 'M-1.es.po': `${words}msgid "Door mirror, replace"\nmsgstr "Retrovisor"\n` });
+  expect((await build('--language es')).made).toEqual(['M-1']);
+});
+
+it('settings, other wishes, and a guide that was lost or written over', async () => {
+  await build();
+  expect((await build('--print training')).made).toEqual(['M-1', 'M-2']);
+  // Both orders are known now.
+  expect((await build()).made).toEqual([]);
+  expect((await build('--print training')).made).toEqual([]);
+  rmSync(join(folder, 'out/M-1.html'));
+  expect((await build()).made).toEqual(['M-1']);
+  writeFileSync(join(folder, 'out/M-2.html'), 'scribble');
+  expect((await build()).made).toEqual(['M-2']);
+  write({ 'baywright.json': '{ "shop": { "name": "Another depot" } }' });
+  expect((await build()).made).toEqual(['M-1', 'M-2']);
+  expect((await build('--fresh')).made).toEqual(['M-1', 'M-2']);
+});
+
+it('what was refused is refused again, and its reasons are told again', async () => {
+  write({ 'M-1.bay': guide('M-1', 'Door mirror, replace').replace('    torque mirror-bolt\n', '') });
+  const first = await build();
+  expect(first.code).toBe(1);
+  const second = await build();
+  expect(second).toMatchObject({ made: ['M-1'], code: 1 });
+  expect(second.out).toContain('S303');
+  expect(existsSync(join(folder, 'out/M-1.html'))).toBe(false);
+});
+
+it('a build of one procedure leaves what is known of the others', async () => {
+  await build();
+  write({ 'M-1.bay': guide('M-1', 'Door mirror, renew') });
+  expect((await build('M-1.bay')).made).toEqual(['M-1']);
+  expect((await build()).made).toEqual([]);
+});
+
+it('a number that another procedure takes as well', async () => {
+  await build();
+  write({ 'a.bay': guide('M-1', 'Again') });
+  expect((await build()).out).toContain('R101');
+});

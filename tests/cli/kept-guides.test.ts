@@ -1,5 +1,13 @@
 // What a build keeps: a second run makes nothing again, and every change of what guides are made from shows in them.
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeEach, expect, it } from 'vitest';
@@ -29,6 +37,10 @@ function write(files: Readonly<Record<string, string>>): void {
   }
 }
 
+const pages = (at: string): Record<string, string> =>
+  Object.fromEntries(
+    readdirSync(join(folder, at)).map((name) => [name, readFileSync(join(folder, at, name), 'utf8')]),
+  );
 const page = (name: string): string => readFileSync(join(folder, `out/${name}.html`), 'utf8');
 
 /** The numbers of the procedures whose guides a build made, and what it said last. */
@@ -117,6 +129,25 @@ it('a build of one procedure leaves what is known of the others', async () => {
   write({ 'M-1.bay': guide('M-1', 'Door mirror, renew') });
   expect((await build('M-1.bay')).made).toEqual(['M-1']);
   expect((await build()).made).toEqual([]);
+});
+
+it('after any changes, what lies there is what would be made anew', async () => {
+  const changes: Readonly<Record<string, string>>[] = [
+    { 'M-1.bay': PICTURED, 'a.svg': svg('one') },
+    { 'a.svg': svg('two') },
+    { 'catalogue/mirrors.bay': CATALOGUE.replace('DM-114', 'DM-115') },
+    { 'M-3.bay': guide('M-3', 'Door mirror, look at') },
+    { 'M-2.bay': guide('M-2', 'Door mirror, clean') },
+    { 'baywright.json': '{ "units": "US first", "release": { "by": ["TR"], "provedBy": ["KM", "TR"] } }' },
+    { 'catalogue/mirrors.bay': CATALOGUE, 'M-3.bay': guide('M-3', 'Door mirror, paint') },
+  ];
+  for (const change of changes) {
+    write(change);
+    await build();
+    const lies = pages('out');
+    await build('--fresh --out anew');
+    expect(lies).toEqual(pages('anew'));
+  }
 });
 
 it('a number that another procedure takes as well', async () => {

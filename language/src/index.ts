@@ -103,5 +103,5 @@ export { type Piece, renderPhrase, type Slots, textOf } from './vocabulary/rende
 export { RULE_WORDS, type RuleWordDef } from './vocabulary/rule-words.js';
 export { SECTION_BY_WORD, SECTIONS, type SectionDef } from './vocabulary/sections.js';
 export { SIGNAL_WORDS, SIGNALS, type Signal } from './vocabulary/signals.js';
-export { STATUSES, type Status, statusesAfter } from './vocabulary/statuses.js';
+export { personOf, STATUSES, type Status, statusesAfter } from './vocabulary/statuses.js';
 export type { VerbDef } from './vocabulary/verb.js';

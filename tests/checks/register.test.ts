@@ -45,6 +45,20 @@ describe('one procedure', () => {
     ['released by two', head('status released by KM, TR on 2026-10-05')],
     ['released by nobody', head('status released\n#      ^^^^^^^^ R109 nobody')],
     ['released on no day', head('status released by KM, TR\n#      ^^^^^^^^ R109 no day')],
+    [
+      'one person in two spellings',
+      head('status released by KM, km on 2026-10-05\n#      ^^^^^^^^ R109 alone'),
+    ],
+    [
+      'signed before the newest revision',
+      head(
+        'status released by KM, TR on 2026-10-04\n#      ^^^^^^^^ R109 before revision 2 of 2026-10-05\nrevision 2 on 2026-10-05: Two.\nrevision 1 on 2026-01-05: One.',
+      ),
+    ],
+    [
+      'signed on the day of the newest revision',
+      head('status released by KM, TR on 2026-10-05\nrevision 2 on 2026-10-05: Two.'),
+    ],
     ['one person twice', head('status released by KM, KM on 2026-10-05\n#      ^^^^^^^^ R109 alone')],
     [
       'released with a blank',

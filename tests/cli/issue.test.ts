@@ -42,6 +42,15 @@ describe('sign', () => {
     expect((await baywright('check --strict', then(noted))).code).toBe(0);
   });
 
+  it('one person is one person, however the initials are typed', async () => {
+    const house = { ...draft, 'baywright.json': '{}' };
+    const proved = await baywright('sign M-1 proved --by TR', { files: house });
+    const alone = await baywright('sign M-1 released --by tr', then(proved));
+    expect(alone.out).toContain('tr proved it, and this house asks for a second person');
+    const noted = await baywright('sign M-1 released --by tr --note "KM is on leave"', then(proved));
+    expect(text(noted, 'M-1.bay')).toContain('status released by tr on 2026-10-05: KM is on leave');
+  });
+
   it('with an error or a question in it nothing is released', async () => {
     for (const [old, now, reason] of [
       ['    torque mirror-bolt\n', '', 'error: S303'],
@@ -122,7 +131,7 @@ describe('issue', () => {
     );
     const raised = (SHOP['M-1.bay'] ?? '').replace(
       'revision 1',
-      'revision 2 on 2026-10-06: Torque.\nrevision 1',
+      'revision 2 on 2026-10-05: Torque.\nrevision 1',
     );
     const next = await baywright('issue M-1', then(first, { ...changed, 'M-1.bay': raised }));
     expect(next.out).toContain(
@@ -173,7 +182,7 @@ describe('issue', () => {
     const first = await baywright('issue M-1', { files: SHOP });
     const raised = (SHOP['M-1.bay'] ?? '').replace(
       'revision 1',
-      'revision 2 on 2026-10-06: Again.\nrevision 1',
+      'revision 2 on 2026-10-05: Again.\nrevision 1',
     );
     const next = await baywright('issue M-1', then(first, { 'M-1.bay': raised.replace('20 min', '25 min') }));
     const record = text(next, 'issued/M-1/1/issue.json').replace('"KM"', '"XX"');
@@ -193,6 +202,21 @@ describe('issue', () => {
       'status released by KM, TR on 2024-10-05\nreview 2025-10-05',
       'R106: the review was due',
     ],
+    [
+      'one person in two spellings',
+      'status released by TR, tr on 2026-10-05',
+      'R109: released by TR alone, and this house asks for two',
+    ],
+    [
+      'a revision that is younger than the signatures',
+      'status released by KM, TR on 2026-10-04',
+      'R109: released on 2026-10-04, before revision 1 of 2026-10-05 was written',
+    ],
+    [
+      'a day that is still to come',
+      'status released by KM, TR on 2026-10-07',
+      'R109: released on 2026-10-07, which is still to come',
+    ],
   ])('%s is refused', async (_, status, reason) => {
     const files = { ...SHOP, 'M-1.bay': guide('M-1', 'Door mirror, replace', status) };
     const { code, out, files: after } = await baywright('issue M-1', { files });
@@ -200,6 +224,47 @@ describe('issue', () => {
     expect(out).toContain(reason);
     expect([...after.keys()].filter((name) => name.startsWith('issued/'))).toEqual([]);
   });
+
+  it('a register that is gone is missed', async () => {
+    const first = await baywright('issue', { files: SHOP });
+    const without = world([...first.files].filter(([name]) => name !== 'issued/register.json'));
+    expect((await baywright('issue --verify', without)).out).toContain(
+      'issued/register.json, the register of issues, is gone',
+    );
+  }, 30_000);
+
+  it('nothing is issued by a clock that was set back', async () => {
+    const first = await baywright('issue M-1', { files: SHOP });
+    const record = JSON.parse(text(first, 'issued/M-1/1/issue.json'));
+    const later = `${JSON.stringify({ ...record, issued: '2027-01-02T08:00:00.000Z' }, undefined, 2)}\n`;
+    const files = [...first.files].filter(([name]) => name !== 'issued/register.json');
+    const ran = await baywright('issue M-2', world([...files, ['issued/M-1/1/issue.json', later]]));
+    expect(ran.code).toBe(2);
+    expect(ran.err).toContain(
+      'the clock of this computer stands at 2026-10-05T08:00:00.000Z, before the last issue was written (2027-01-02T08:00:00.000Z)',
+    );
+  }, 30_000);
+
+  it('a copy has a place, and is not noted after the issue', async () => {
+    expect((await baywright('issue M-1 --copy ""', { files: SHOP })).err).toBe(
+      'baywright: --copy names no place; write --copy "bay 2"\n',
+    );
+    const first = await baywright('issue M-1', { files: SHOP });
+    expect((await baywright('issue M-1 --copy "bay 2"', then(first))).out).toBe(
+      'M-1 revision 1 is issued already, and nothing changed since; bay 2 is not noted: an issue is never changed\n',
+    );
+  }, 30_000);
+
+  it('what is read of a touched history is told with a warning', async () => {
+    const first = await baywright('issue M-1', { files: SHOP });
+    const source = text(first, 'issued/M-1/1/source/M-1.bay').replace('20 min', '30 min');
+    for (const command of ['master-list', 'reissue']) {
+      const { code, err } = await baywright(command, then(first, { 'issued/M-1/1/source/M-1.bay': source }));
+      expect(code).toBe(2);
+      expect(err).toContain('what was issued is not as it was written, so this may be wrong');
+      expect(err).toContain('M-1.bay was changed after it was issued');
+    }
+  }, 30_000);
 
   it('a trial writes nothing', async () => {
     const { out, files } = await baywright('issue --trial', { files: SHOP });

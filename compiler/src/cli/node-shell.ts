@@ -68,8 +68,10 @@ function kind(path: string): 'file' | 'folder' | undefined {
 
 function read(path: string): Reading {
   try {
-    const { size } = statSync(path);
-    return size > LARGEST_FILE ? tooLarge(size) : decodeText(readFileSync(path));
+    const stat = statSync(path);
+    // A device such as /dev/zero has no end.
+    if (stat.isCharacterDevice() || stat.isBlockDevice()) return { problem: 'is a device, not a file' };
+    return stat.size > LARGEST_FILE ? tooLarge(stat.size) : decodeText(readFileSync(path));
   } catch (error) {
     return { problem: reason(error) };
   }

@@ -6,6 +6,12 @@ export function reason(error: unknown): string {
   return REASONS[code] ?? `cannot be used (${error instanceof Error ? error.message : String(error)})`;
 }
 
+/** The same of a file that could not be written. */
+export function reasonToWrite(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  return code === 'EACCES' ? 'may not be written: permission is missing' : reason(error);
+}
+
 const REASONS: Readonly<Record<string, string>> = {
   ENOENT: 'does not exist',
   EACCES: 'may not be opened: permission is missing',

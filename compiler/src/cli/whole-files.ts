@@ -12,7 +12,7 @@ import {
 } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { threadId } from 'node:worker_threads';
-import { reason } from './reasons.js';
+import { reasonToWrite } from './reasons.js';
 import { CannotRun } from './shell.js';
 
 /** How the names begin of what is not whole yet. The end tells of one writer alone. */
@@ -29,7 +29,7 @@ const cleared = new Set<string>();
 export function writeFile(path: string, data: string | Uint8Array, canBeMadeAgain = false): void {
   let temporary: string | undefined;
   try {
-    mkdirSync(dirname(path), { recursive: true });
+    makeFolder(dirname(path));
     const old = statSync(path, { throwIfNoEntry: false });
     // A link stays a link: what it leads to is replaced.
     const target = old === undefined ? path : realpathSync(path);
@@ -43,7 +43,18 @@ export function writeFile(path: string, data: string | Uint8Array, canBeMadeAgai
     renameSync(temporary, target);
   } catch (error) {
     if (temporary !== undefined) rmSync(temporary, { force: true });
-    throw new CannotRun(`${path} ${reason(error)}; nothing was changed`);
+    throw new CannotRun(`${path} ${reasonToWrite(error)}; nothing was changed`);
+  }
+}
+
+/** A file in the place of a folder is told of as such: the system says that something is there already. */
+function makeFolder(path: string): void {
+  try {
+    mkdirSync(path, { recursive: true });
+  } catch (error) {
+    throw error instanceof Error && 'code' in error && error.code === 'EEXIST'
+      ? Object.assign(new Error(error.message), { code: 'ENOTDIR' })
+      : error;
   }
 }
 
@@ -53,7 +64,7 @@ export function writeFolder(path: string, files: ReadonlyMap<string, string | Ui
   try {
     if (existsSync(path)) throw new CannotRun(`${path} is there already; nothing was changed`);
     const folder = dirname(path);
-    mkdirSync(folder, { recursive: true });
+    makeFolder(folder);
     clearOld(folder);
     temporary = mkdtempSync(join(folder, HIDDEN));
     for (const [name, data] of files) {
@@ -65,7 +76,7 @@ export function writeFolder(path: string, files: ReadonlyMap<string, string | Ui
   } catch (error) {
     if (temporary !== undefined) rmSync(temporary, { recursive: true, force: true });
     if (error instanceof CannotRun) throw error;
-    throw new CannotRun(`${path} ${reason(error)}; nothing was changed`);
+    throw new CannotRun(`${path} ${reasonToWrite(error)}; nothing was changed`);
   }
 }
 

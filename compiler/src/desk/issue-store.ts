@@ -132,7 +132,9 @@ function brokenChain(before: Issue | undefined, { record, folder }: Issue): stri
 /** Issues that the register lists and the folders do not have any more. */
 function missing(shell: Shell, folder: string, issues: readonly Issue[]): string[] {
   const path = join(folder, REGISTER);
-  if (shell.kind(path) === undefined) return [];
+  // The first issue may have been written and not yet listed; a second one lists the first.
+  if (shell.kind(path) === undefined)
+    return issues.length > 1 ? [`${path}, the register of issues, is gone`] : [];
   const reading = shell.read(path);
   const parsed = registerSchema.safeParse('text' in reading ? json(reading.text) : undefined);
   if (!parsed.success) return [`${path} cannot be read as the register of issues`];
@@ -152,6 +154,14 @@ export function writeIssue(
 ): Issue {
   const { issues, problems } = readStore(shell, library);
   if (problems.length > 0) throw new CannotRun(changedHistory(problems));
+  const last = issues
+    .map((issue) => issue.record.issued)
+    .sort()
+    .at(-1);
+  if (last !== undefined && last > record.issued)
+    throw new CannotRun(
+      `the clock of this computer stands at ${record.issued}, before the last issue was written (${last}): set it right first`,
+    );
   const before = issues
     .filter((issue) => issue.record.number === record.number && issue.record.revision < record.revision)
     .at(-1);
@@ -179,6 +189,10 @@ function writeRegister(shell: Shell, library: StoreLibrary, issues: readonly Iss
 
 export const changedHistory = (problems: readonly string[]): string =>
   `what was issued is not as it was written, so nothing is issued over it:\n${problems.map((one) => `  ${one}`).join('\n')}\nPut these files back from a copy. An issue is never changed: a mistake in it is mended by the next revision.`;
+
+/** For what is read of the issues and not written. */
+export const doubtfulHistory = (problems: readonly string[]): string =>
+  `what was issued is not as it was written, so this may be wrong:\n${problems.map((one) => `  ${one}`).join('\n')}\nPut these files back from a copy.`;
 
 /** The newest issue of each number. */
 export function currentIssues(issues: readonly Issue[]): Issue[] {

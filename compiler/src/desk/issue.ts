@@ -49,7 +49,13 @@ export async function issueProcedure(
   const reasons = [
     ...releaseObstacles(analysis, shelf.settings),
     ...(before !== undefined && revision <= before.revision
-      ? [late(revision, before.revision, changes.map((change) => changeText(change)))]
+      ? [
+          late(
+            revision,
+            before.revision,
+            changes.map((change) => changeText(change)),
+          ),
+        ]
       : []),
   ];
   if (reasons.length > 0) return { state: 'refused', reasons };

@@ -18,18 +18,22 @@ export interface MasterRow {
   readonly state: 'never issued' | 'current' | 'changed' | 'withdrawn' | 'file is gone';
 }
 
-/** One row for each procedure, and for each number that was issued and has no file any more. */
+/** One row for each procedure, and for each number that was issued and has no file any more; `problems` as of {@link readStore}. */
 export function masterList(
   shell: Shell,
   library: StoreLibrary,
   procedures: readonly FoundProcedure[],
-): MasterRow[] {
-  const issues = currentIssues(readStore(shell, library).issues);
+): { readonly rows: MasterRow[]; readonly problems: readonly string[] } {
+  const store = readStore(shell, library);
+  const issues = currentIssues(store.issues);
   const rows = procedures.map((procedure) => rowOf(shell, procedure, issues));
   const gone = issues.filter(({ record }) => !procedures.some(({ number }) => number === record.number));
-  return [...rows, ...gone.map(goneRow)].sort((a, b) =>
-    a.number.localeCompare(b.number, 'en', { numeric: true }),
-  );
+  return {
+    rows: [...rows, ...gone.map(goneRow)].sort((a, b) =>
+      a.number.localeCompare(b.number, 'en', { numeric: true }),
+    ),
+    problems: store.problems,
+  };
 }
 
 function rowOf(

@@ -3,6 +3,7 @@ import {
   type Analysis,
   type Finding,
   newestRevision,
+  personOf,
   type Settings,
   type Status,
   statusesAfter,
@@ -64,7 +65,7 @@ export function stepObstacle(
     return `from ${from} it goes to ${statusesAfter(from).join(' or ')}, not to ${to}`;
   const may = to === 'proved' ? release.provedBy : to === 'draft' ? [] : release.by;
   if (may.length > 0 && !may.includes(by)) return `${by} may not sign this; ${may.join(', ')} may`;
-  if (to === 'released' && release.twoInitials && signed.includes(by) && note === '')
+  if (to === 'released' && release.twoInitials && signed.map(personOf).includes(personOf(by)) && note === '')
     return `${by} proved it, and this house asks for a second person, or for a note that says why there is none`;
   if (to === 'withdrawn' && note === '') return 'a note must say why it is withdrawn';
   return undefined;

@@ -1,5 +1,6 @@
 // Signs a procedure: its text with the new status line, if the rules of the house allow it. Writes nothing.
-import { type FileModel, STATUSES, type Status } from '@baywright/language';
+import { type FileModel, personOf, STATUSES, type Status } from '@baywright/language';
+import { dayOf } from '../cli/day.js';
 import { openLibrary } from '../cli/libraries.js';
 import { join } from '../cli/paths.js';
 import { CannotRun, type Shell } from '../cli/shell.js';
@@ -31,8 +32,9 @@ export function signProcedure(
   const signed = from === 'proved' ? (model.status?.by ?? []).map((one) => one.text) : [];
   const obstacle = stepObstacle(from, to, by, signed, said, shelf.settings);
   if (obstacle !== undefined) return { state: 'refused', from, reasons: [obstacle] };
-  const day = shell.now().toISOString().slice(0, 10);
-  const people = to === 'released' ? [...new Set([...signed, by])] : [by];
+  const day = dayOf(shell.now());
+  const others = to === 'released' ? signed.filter((one) => personOf(one) !== personOf(by)) : [];
+  const people = [...others, by];
   const line =
     to === 'draft'
       ? 'status draft'

@@ -13,10 +13,11 @@ import { type Job, linesOf, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { resolvePath } from '../names/scope.js';
 import { numberOf } from '../quantity/index.js';
+import { newestRevision } from '../register/edition.js';
 import type { Settings } from '../settings/index.js';
 import type { Name, ReviewLine } from '../syntax/tree.js';
 import { nearest } from '../vocabulary/near.js';
-import { STATUSES } from '../vocabulary/statuses.js';
+import { personOf, STATUSES } from '../vocabulary/statuses.js';
 import type { Check } from './check.js';
 
 export const register: Check = ({ job, library }) => {
@@ -26,7 +27,7 @@ export const register: Check = ({ job, library }) => {
     ...pictureFindings(file, library.host),
     ...performFindings(job),
     ...revisionFindings(file),
-    ...statusFindings(file, library.settings),
+    ...statusFindings(file, library.settings, library.host.today?.()),
     ...dayFindings(file),
     ...reviewFindings(file, library.settings, library.host.today?.()),
   ];
@@ -120,7 +121,8 @@ function revisionFindings(file: FileModel): Finding[] {
   return found;
 }
 
-function statusFindings({ path, status: line }: FileModel, { release }: Settings): Finding[] {
+function statusFindings(file: FileModel, { release }: Settings, today: string | undefined): Finding[] {
+  const { path, status: line } = file;
   const word = line?.status;
   if (!line || !word) return [];
   if (!(STATUSES as readonly string[]).includes(word.text)) {
@@ -138,12 +140,13 @@ function statusFindings({ path, status: line }: FileModel, { release }: Settings
     return [finding(statusUnknown, { file: path, span: word, fixes }, { word: word.text, near })];
   }
   if (word.text !== 'released') return [];
-  const problem = signing(
-    line.by.map((n) => n.text),
-    line.day !== undefined,
-    (line.prose?.text.trim() ?? '') !== '',
-    release,
-  );
+  const problem =
+    signing(
+      line.by.map((n) => n.text),
+      line.day !== undefined,
+      (line.prose?.text.trim() ?? '') !== '',
+      release,
+    ) ?? signedWhen(file, today);
   return problem === undefined ? [] : [finding(releaseNotSigned, { file: path, span: word }, { problem })];
 }
 
@@ -153,13 +156,38 @@ function signing(
   hasNote: boolean,
   release: Settings['release'],
 ): string | undefined {
-  const people = new Set(by);
+  const people = new Set(by.map(personOf));
   if (people.size === 0) return 'released by nobody';
   if (release.twoInitials && people.size < 2 && !hasNote)
     return `released by ${by[0]} alone, and this house asks for two, or for a note after a colon`;
   if (release.by.length > 0 && !by.some((b) => release.by.includes(b)))
     return `none of ${by.join(', ')} may release a procedure here (${release.by.join(', ')} may)`;
   return dated ? undefined : 'released on no day';
+}
+
+/** What was signed is the text of that day: a later revision is not signed yet. */
+function signedWhen(file: FileModel, today: string | undefined): string | undefined {
+  const day = file.status?.day?.text;
+  if (day === undefined || !isDay(day)) return undefined;
+  const newest = newestRevision(file);
+  if (newest?.day !== undefined && isDay(newest.day) && day < newest.day)
+    return `released on ${day}, before revision ${newest.number} of ${newest.day} was written`;
+  // Computers of one library may stand in two time zones.
+  return today !== undefined && isDay(today) && day > dayAfter(today)
+    ? `released on ${day}, which is still to come`
+    : undefined;
+}
+
+function dayAfter(day: string): string {
+  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
+  const next = [
+    [year, month, date + 1],
+    [year, month + 1, 1],
+    [year + 1, 1, 1],
+  ].map(([y = 0, m = 1, d = 1]) =>
+    [String(y).padStart(4, '0'), String(m).padStart(2, '0'), String(d).padStart(2, '0')].join('-'),
+  );
+  return next.find(isDay) ?? day;
 }
 
 function dayFindings(file: FileModel): Finding[] {

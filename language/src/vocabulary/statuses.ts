@@ -3,6 +3,9 @@
 export const STATUSES = ['draft', 'proved', 'released', 'withdrawn'] as const;
 export type Status = (typeof STATUSES)[number];
 
+/** One person, however the initials are typed: `tk` and `TK` are no two people. */
+export const personOf = (initials: string): string => initials.normalize('NFKC').toUpperCase();
+
 /** From where each status can be reached. A withdrawn procedure starts again as a draft. */
 const FROM: Readonly<Record<Status, readonly Status[]>> = {
   draft: ['proved', 'released', 'withdrawn'],

@@ -12,6 +12,7 @@ import {
   PATHS,
   text,
 } from '../command.js';
+import { dayOf } from '../day.js';
 import { fixShelf } from '../fix.js';
 import { troubleLines } from '../libraries.js';
 import { join, relativeTo } from '../paths.js';
@@ -90,7 +91,7 @@ A folder stands for all .bay files in it. Files that cannot have changed since t
         );
       await watchPaths(shell, args, chosen, async (checked) => {
         await tell(checked);
-        shell.err.write(`${shell.now().toISOString().slice(11, 19)} Waiting for changes.\n`);
+        shell.err.write(`${shell.now().toTimeString().slice(0, 8)} Waiting for changes.\n`);
       });
       return 0;
     }
@@ -139,7 +140,7 @@ async function writePage({ shell }: Context, checked: Checked, page: string): Pr
   const shops = [...new Set(shelves.map(({ settings }) => settings.shop.name))].filter((name) => name !== '');
   const html = reportPage(makeReport(checked, shell.folder), {
     shop: shops.join('; '),
-    day: shell.now().toISOString().slice(0, 10),
+    day: dayOf(shell.now()),
     program: VERSION,
     lineOf: sourceLines(checked, shell.folder),
     accepted,

@@ -2,6 +2,7 @@
 import { type Change, changesBetween, changeText, revisionLine, type ShopFacts } from '@baywright/language';
 import { openSide, pairs } from '../../desk/editions.js';
 import { type Context, choice, count, defineCommand } from '../command.js';
+import { dayOf } from '../day.js';
 
 export default defineCommand({
   name: 'compare',
@@ -33,7 +34,7 @@ The exit code is 1 when something changed.`,
         : [openSide(shell, first), openSide(shell, second)];
     const compared = pairs(old, now).map((pair) => compareFiles(pair.old, pair.new));
     const changed = compared.filter(({ state, changes }) => state !== 'both' || changes.length > 0);
-    const day = shell.now().toISOString().slice(0, 10);
+    const day = dayOf(shell.now());
     if (format === 'json') {
       const data = changed.map(({ changes, ...rest }) => ({
         ...rest,

@@ -3,6 +3,7 @@ import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { type IssueResult, issueProcedure } from '../../desk/issue.js';
 import { readStore } from '../../desk/issue-store.js';
 import { type Context, defineCommand, flag, list } from '../command.js';
+import { CannotRun } from '../shell.js';
 
 export default defineCommand({
   name: 'issue',
@@ -24,6 +25,8 @@ A procedure must be released (see \`baywright sign\`), without errors and withou
   async run(context, names, { copy, trial, verify }) {
     const { shell, paint } = context;
     if (verify) return verifyAll(context);
+    const copies = copy.map((place) => place.trim().replace(/\s+/g, ' '));
+    if (copies.includes('')) throw new CannotRun('--copy names no place; write --copy "bay 2"');
     const all = findProcedures(shell, names);
     const wanted =
       names.length > 0
@@ -34,11 +37,11 @@ A procedure must be released (see \`baywright sign\`), without errors and withou
     let refused = 0;
     let issued = 0;
     for (const procedure of wanted) {
-      const result = await issueProcedure(shell, procedure, { copies: copy, trial });
+      const result = await issueProcedure(shell, procedure, { copies, trial });
       if (result.state === 'refused') refused++;
       if (result.state === 'issued') issued++;
       if (result.state === 'current' && names.length === 0) continue;
-      shell.out.write(`${paint.bold(procedure.number)} ${said(result, trial)}\n`);
+      shell.out.write(`${paint.bold(procedure.number)} ${said(result, trial, copies)}\n`);
     }
     if (wanted.length === 0) shell.out.write('Nothing here is released.\n');
     else if (issued + refused === 0 && names.length === 0)
@@ -47,12 +50,12 @@ A procedure must be released (see \`baywright sign\`), without errors and withou
   },
 });
 
-function said(result: IssueResult, trial: boolean): string {
+function said(result: IssueResult, trial: boolean, copies: readonly string[]): string {
   switch (result.state) {
     case 'issued':
       return `revision ${result.revision} ${trial ? 'can be issued' : `issued: ${result.folder}`}\n  ${result.change}`;
     case 'current':
-      return `revision ${result.revision} is issued already, and nothing changed since`;
+      return `revision ${result.revision} is issued already, and nothing changed since${copies.length === 0 ? '' : `; ${copies.join(', ')} ${copies.length === 1 ? 'is' : 'are'} not noted: an issue is never changed`}`;
     case 'refused':
       return `is not issued:\n${result.reasons.map((reason) => `  ${reason}`).join('\n')}`;
   }

@@ -2,8 +2,10 @@
 import { changeSummary, type Language, type PhraseId, phrase, phraseText } from '@baywright/language';
 import { csvText } from '../../desk/csv.js';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
+import { doubtfulHistory } from '../../desk/issue-store.js';
 import { type MasterRow, masterList } from '../../desk/master-list.js';
 import { choice, defineCommand, PATHS, text } from '../command.js';
+import { dayOf } from '../day.js';
 import { relativeTo } from '../paths.js';
 
 const COLUMNS = ['Number', 'Title', 'Issued', 'Day', 'By', 'Copies', 'State', 'Since then', 'File'] as const;
@@ -34,7 +36,7 @@ export default defineCommand({
   summary: 'list the current revision of every guide',
   docs: `Lists every procedure with the revision that is in the workshop, the day and the initials it was released under, where its printed copies hang, and what changed in the library since.
 
-The exit code is 0, whatever the list says.`,
+The exit code is 0 whatever the list says, and 2 when what was issued is not as it was written.`,
   takes: [PATHS],
   options: {
     format: choice('-f, --format <form>', 'how it is written', ['text', 'json', 'csv', 'html'], 'text'),
@@ -45,11 +47,13 @@ The exit code is 0, whatever the list says.`,
     ['baywright master-list --format html --out master-list.html', 'to print and put up'],
     ['baywright master-list --format csv > guides.csv', 'for a spreadsheet'],
   ],
-  async run({ shell, paint }, paths, { format, out }) {
-    const rows = shelvesHere(shell, paths).flatMap((shelf) => {
+  async run({ shell, paint, paintErr }, paths, { format, out }) {
+    const lists = shelvesHere(shell, paths).map((shelf) => {
       const own = findProcedures(shell, paths).filter((one) => one.shelf.root === shelf.root);
       return masterList(shell, shelf, own);
     });
+    const rows = lists.flatMap((list) => list.rows);
+    const problems = lists.flatMap((list) => list.problems);
     const data = async (): Promise<string> => {
       if (format === 'json') return `${JSON.stringify(rows.map(asData), undefined, 2)}\n`;
       if (format === 'csv')
@@ -65,7 +69,7 @@ The exit code is 0, whatever the list says.`,
           language,
           title: phrase('master-title', language),
           shop: settings?.shop.name ?? '',
-          lead: [phraseText('master-lead', language, { day: shell.now().toISOString().slice(0, 10) })],
+          lead: [phraseText('master-lead', language, { day: dayOf(shell.now()) })],
           columns: SHEET_COLUMNS.map((id) => phrase(id, language)),
           rows: rows.map((row) => cells(row, phrase(STATE_WORDS[row.state], language), language)),
         });
@@ -79,7 +83,8 @@ The exit code is 0, whatever the list says.`,
       shell.write(file, written);
       shell.out.write(`${relativeTo(shell.folder, file)}\n`);
     }
-    return 0;
+    if (problems.length > 0) shell.err.write(`${paintErr.red('baywright:')} ${doubtfulHistory(problems)}\n`);
+    return problems.length > 0 ? 2 : 0;
   },
 });
 

@@ -1,6 +1,7 @@
 // `baywright new`: a file to start from.
 
 import { choice, defineCommand, text } from '../command.js';
+import { dayOf } from '../day.js';
 import { fileName, join, relativeTo } from '../paths.js';
 import { CannotRun } from '../shell.js';
 import { STARTER_KINDS, STARTERS } from '../starters.js';
@@ -36,7 +37,7 @@ Kinds: ${STARTER_KINDS.map((kind) => `${kind} (${STARTERS[kind].summary})`).join
     const path = join(folder, `${number}${slug(line)}.bay`);
     if (shell.kind(path) !== undefined)
       throw new CannotRun(`${relativeTo(shell.folder, path)} is there already; nothing was changed`);
-    const day = shell.now().toISOString().slice(0, 10);
+    const day = dayOf(shell.now());
     shell.write(path, STARTERS[options.kind].text({ number, title: line, day }));
     shell.out.write(`${relativeTo(shell.folder, path)}\n`);
     shell.err.write(`Open ${fileName(path)}, put in the job, then run \`baywright check\`.\n`);

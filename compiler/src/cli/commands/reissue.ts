@@ -1,9 +1,11 @@
 // `baywright reissue`: what a change in the library asks of the guides in the workshop.
 import { changeText, type PhraseId, phrase, phraseText, type Settings } from '@baywright/language';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
+import { doubtfulHistory } from '../../desk/issue-store.js';
 import { masterList } from '../../desk/master-list.js';
 import { commonLine, guidesToReissue, type Reissue, withRevision } from '../../desk/reissue.js';
 import { type Context, defineCommand, flag, PATHS, text } from '../command.js';
+import { dayOf } from '../day.js';
 import { join, relativeTo } from '../paths.js';
 import { plural } from '../report/text.js';
 
@@ -12,7 +14,7 @@ export default defineCommand({
   summary: 'list the guides to issue again and the copies to pull',
   docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts one revision line for all of them. With --write the line goes into each procedure, which becomes a draft again until it is proved and released.
 
-A slip says which printed copies to pull. The exit code is 1 when there are guides to issue again.`,
+A slip says which printed copies to pull. The exit code is 1 when there are guides to issue again. Nothing is listed while what was issued is not as it was written.`,
   takes: [PATHS],
   options: {
     write: flag('--write', 'write the revision line into each procedure and set it back to draft'),
@@ -28,19 +30,26 @@ A slip says which printed copies to pull. The exit code is 1 when there are guid
     ],
   ],
   async run(context, paths, { write, words, slip }) {
-    const { shell } = context;
+    const { shell, paintErr } = context;
     const procedures = findProcedures(shell, paths);
     const shelves = shelvesHere(shell, paths);
+    const problems: string[] = [];
     const guides = shelves.flatMap((shelf) => {
       const own = procedures.filter((one) => one.shelf.root === shelf.root);
-      return guidesToReissue(masterList(shell, shelf, own), own);
+      const list = masterList(shell, shelf, own);
+      problems.push(...list.problems);
+      return guidesToReissue(list.rows, own);
     });
+    if (problems.length > 0) {
+      shell.err.write(`${paintErr.red('baywright:')} ${doubtfulHistory(problems)}\n`);
+      return 2;
+    }
     if (guides.length === 0) {
       shell.out.write('Every guide in the workshop says what the library says.\n');
       return 0;
     }
     const line = words?.trim().replace(/\s+/g, ' ') ?? commonLine(guides, shelves[0]?.settings.languages[0]);
-    const day = shell.now().toISOString().slice(0, 10);
+    const day = dayOf(shell.now());
     shell.out.write(`${guides.map((guide) => told(context, guide)).join('\n')}\n\n`);
     shell.out.write(`Revision line for ${guides.length === 1 ? 'it' : `all ${guides.length}`}: ${line}\n`);
     if (write) writeLines(context, guides, day, line);

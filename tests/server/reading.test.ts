@@ -78,6 +78,47 @@ describe('hover', () => {
       await hovered('applies to maristow-300\n', 'applies to maristow-300\nlabour 9$00 min\n'),
     ).toContain('**90 min** = 1 h 30 min');
   });
+  test('a thread, a class, a grade, a mark: what its standard or the checks say of it', async () => {
+    expect(await hovered('2 of M12x1.5', '2 of M12$0x1.5')).toContain(
+      '**M12×1.5** · fine  \nPitch 1.5 mm  \nTensile stress area 88.13 mm²  \nISO 261',
+    );
+    expect(await hovered('class 10.9', 'class 10$0.9')).toContain('Proof 830 MPa, tensile 1040 MPa');
+    const part = (clause: string): [string, string] => [
+      '    behind caliper\n',
+      `    behind caliper\n    ${clause}\n`,
+    ];
+    expect(await hovered(...part('marked brake-cal$0iper'))).toContain('pedal and reservoir');
+    const fluid = '\nfluids\n  oil: Oil\n    SAE 75W$0-90\n\nremoval';
+    expect(await hovered('\nremoval', fluid)).toContain('**SAE 75W-90** · gear oil');
+  });
+  test('a figure that text refers to, an import, a value, what an if asks', async () => {
+    expect(
+      await hovered('remove caliper-bolt, caliper', 'remove caliper: See {caliper-bolt tor$0que}.'),
+    ).toContain('torque 110 N·m ≈ 81.1 ft·lbf');
+    expect(await hovered('use "../catalogue', 'use "../cata$0logue')).toContain(
+      '**Maristow 300 delivery van**',
+    );
+    expect(await hovered('1/2 turn', '1/2 turn, when axle hea$0vy')).toContain('axle light, heavy');
+    expect(
+      await hovered('remove caliper-bolt, caliper', 'inspect disc\n      if rej$0ected\n        remove disc'),
+    ).toContain('**rejected**: What was looked at is unfit.');
+  });
+  test('the card of a fastener has each stage in both systems, and no wrench that is not there', async () => {
+    const text = WORK.replace('torque 110 N·m', 'torque 60 N·m then 110 N·m').replace(
+      'remove caliper-bolt',
+      'remove caliper-b$0olt',
+    );
+    const hover = await session.request<Hover>('textDocument/hover', session.rewrite(PATH, text));
+    const card = (hover.contents as { value: string }).value;
+    expect(card).toContain('torque 60 N·m ≈ 44.3 ft·lbf  \ntorque 110 N·m ≈ 81.1 ft·lbf');
+    expect(card).not.toContain('in  \n');
+  });
+  test('a bound is said once', async () => {
+    const limits = '\nlimits\n  disc-thickness: Disc thickness\n    at least 22.0 mm\n\nremoval';
+    expect(await hovered('\nremoval', limits.replace('  disc-th', '  disc-$0th'))).toContain(
+      'at least 22.0 mm ≈ 0.867 in',
+    );
+  });
   test('nothing beside the text', async () => {
     expect(
       await session.request('textDocument/hover', {

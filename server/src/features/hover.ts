@@ -12,8 +12,9 @@ import {
   NEEDS,
   pathAt,
   phrase,
+  resolvePath,
   SECTION_BY_WORD,
-  type Span,
+  SECTIONS,
   STEP_CLAUSE_BY_WORD,
   type StateFact,
   stateAt,
@@ -30,7 +31,9 @@ import { figuresAt, preloadLine, torqueOf } from './hover/joint.js';
 import { orderLine } from './hover/order.js';
 import { thingCard } from './hover/thing.js';
 import { timeLine } from './hover/time.js';
+import { aboutValue, type Found } from './hover/value.js';
 import { wearLine } from './hover/wear.js';
+import { IF_TESTS } from './if-tests.js';
 import { measuresOf, otherForm, unitDefinition } from './quantities.js';
 import { settingsHover } from './settings-file/hover.js';
 
@@ -43,6 +46,8 @@ export const hover = documentFeature<HoverParams>(
     const found = line
       ? (aboutQuantity(snapshot, line, offset) ??
         (await aboutThing(snapshot, line, offset, view)) ??
+        aboutValue(snapshot, line, offset) ??
+        aboutImport(snapshot, line, offset) ??
         aboutWord(snapshot, line, offset))
       : undefined;
     const reasons = await aboutFindings(snapshot, offset, view);
@@ -57,18 +62,15 @@ export const hover = documentFeature<HoverParams>(
   settingsHover,
 );
 
-interface Found {
-  readonly text: string;
-  readonly span: Span;
-}
-
 async function aboutThing(
   snapshot: Snapshot,
   line: Line,
   offset: number,
   view: View,
 ): Promise<Found | undefined> {
-  const meant = meantAt(snapshot, offset);
+  // On `torque` of `{hub-bolt torque}` the thing is meant too: its card has the figure.
+  const reference = line.prose?.references.find((r) => touches(r, offset));
+  const meant = meantAt(snapshot, offset) ?? (reference && meantAt(snapshot, reference.name.start));
   if (!meant) return undefined;
   const facts =
     line.kind === 'statement'
@@ -87,6 +89,19 @@ async function aboutThing(
       .join('\n\n'),
     span: meant.span,
   };
+}
+
+/** The file that is imported: what it is and how much it declares. */
+function aboutImport(snapshot: Snapshot, line: Line, offset: number): Found | undefined {
+  if (line.kind !== 'use' || !line.path || line.path.hole || !touches(line.path, offset)) return undefined;
+  const path = resolvePath(snapshot.path, line.path.text);
+  const model = path === undefined ? undefined : snapshot.library.model(path);
+  if (!model) return undefined;
+  const counts = SECTIONS.flatMap(({ word, declares }) => {
+    const count = declares ? model.things.filter((t) => t.kind === declares).length : 0;
+    return count === 0 ? [] : [`${word} ${count}`];
+  });
+  return { text: `**${model.title}** · ${model.path}\n\n${counts.join(', ')}`, span: line.path };
 }
 
 function stateInWords({ say, client }: Snapshot, { group, said, variants }: StateFact): string {
@@ -163,6 +178,11 @@ function aboutWord(snapshot: Snapshot, line: Line, offset: number): Found | unde
           STEP_CLAUSE_BY_WORD.get(clause.word)?.docs)
         : ENTRY_CLAUSE_BY_WORD.get(clause.word)?.docs);
     if (clause && docs !== undefined) return { text: `**${clause.word}**: ${docs}`, span: clause.wordSpan };
+  }
+  if (line.kind === 'if' && line.test && touches(line.code, offset) && offset > line.head.end) {
+    const span = { start: line.head.end + 1, end: line.code.end };
+    const docs = snapshot.say[IF_TESTS[line.test]];
+    return { text: `**${snapshot.text.slice(span.start, span.end)}**: ${docs}`, span };
   }
   if (!touches(line.head, offset)) return undefined;
   const verb = line.kind === 'statement' ? VERB_BY_WORD.get(line.verb.text) : undefined;

@@ -16,7 +16,7 @@ import { type InlayHint, InlayHintKind, type InlayHintParams } from 'vscode-lang
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
 import { figuresAt, inWords, torqueOf } from './hover/joint.js';
-import { measuresOf, otherForm } from './quantities.js';
+import { HEAD_SIZES, measuresOf, otherForm } from './quantities.js';
 
 export const inlay = documentFeature<InlayHintParams>(
   'textDocument/inlayHint',
@@ -39,7 +39,7 @@ export const inlay = documentFeature<InlayHintParams>(
     };
     walkLines(snapshot.tree, (line) => {
       if (line.end < within.start || line.start > within.end) return false;
-      if (wanted.secondUnits) for (const node of measuresOf(line, HEADS)) addUnit(node, add);
+      if (wanted.secondUnits) for (const node of measuresOf(line, HEAD_SIZES)) addUnit(node, add);
       if (wanted.jointFigures) addJoint(snapshot, scope, line, add);
       if (line.kind === 'statement') addThings(snapshot, scope, line, add);
       return undefined;
@@ -47,9 +47,6 @@ export const inlay = documentFeature<InlayHintParams>(
     return hints.filter((h) => inside(within, snapshot.positions.offset(h.position)));
   },
 );
-
-/** Sizes of heads: there is no 0.71 in wrench to take for 18 mm. */
-const HEADS: ReadonlySet<string> = new Set(['hex', 'square', 'twelve-point']);
 
 type Add = (at: number, label: string) => void;
 

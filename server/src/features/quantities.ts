@@ -27,13 +27,16 @@ export function measuresOf(line: Line, without: ReadonlySet<string> = NONE): Mea
 
 const NONE: ReadonlySet<string> = new Set();
 
+/** Clauses of sizes of heads: there is no 0.71 in wrench to take for 18 mm. */
+export const HEAD_SIZES: ReadonlySet<string> = new Set(['hex', 'square', 'twelve-point']);
+
 /**
  * The same quantity as a reader of another habit would write it: `≈ 85 ft·lbf` for `115 N·m`, `= 1 h 30 min` for `90 min`.
- * Undefined where it has no other form.
+ * Undefined where it has no other form; a bound is not said twice.
  */
 export function otherForm(node: MeasureNode): string | undefined {
   const other = inOtherSystem(node);
-  if (other !== undefined) return `≈ ${other}`;
+  if (other !== undefined) return `≈ ${other.replace(/^at (?:least|most) /, '')}`;
   const hours = hoursOf(node);
   return hours === undefined ? undefined : `= ${hours}`;
 }

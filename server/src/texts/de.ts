@@ -46,6 +46,9 @@ export const DE: Texts = {
   fromTo: (low, high) => `${low} bis ${high}`,
   preload: (force, percent) => `Vorspannkraft ${force}, ${percent} % der Prüfkraft`,
   withFriction: (low, high) => `(je nach Reibung ${low} bis ${high})`,
+  pitch: (length) => `Steigung ${length}`,
+  stressArea: (area) => `Spannungsquerschnitt ${area}`,
+  strength: (proof, tensile) => `Prüfspannung ${proof} MPa, Zugfestigkeit ${tensile} MPa`,
   wrench: (name) => `Schlüssel: ${name}`,
   stepsComeTo: (handsOn, waiting, all) =>
     `Die Schritte ergeben **${handsOn}** Handarbeit (übliche Minuten der reinen Arbeit), ${waiting ?? 'keine'} Wartezeit, ${all} insgesamt`,
@@ -72,6 +75,7 @@ export const DE: Texts = {
   belowLimit: 'Der Messwert liegt unter der Grenze.',
   aboveLimit: 'Der Messwert liegt über der Grenze.',
   outsideLimit: 'Der Messwert liegt unter oder über der Grenze.',
+  withinLimit: 'Der Messwert liegt in seinen Grenzen.',
   isRejected: 'Was geprüft wurde, taugt nicht mehr.',
   isNeeded: 'Es geht nicht von selbst ab oder an.',
   stepSnippet: 'Ein Schritt mit seiner ersten Zeile.',

@@ -52,6 +52,9 @@ export const EN = {
   fromTo: (low: string, high: string) => `${low} to ${high}`,
   preload: (force: string, percent: number) => `preload ${force}, ${percent} % of proof`,
   withFriction: (low: string, high: string) => `(${low} to ${high} with the friction)`,
+  pitch: (length: string) => `Pitch ${length}`,
+  stressArea: (area: string) => `Tensile stress area ${area}`,
+  strength: (proof: number, tensile: number) => `Proof ${proof} MPa, tensile ${tensile} MPa`,
   wrench: (name: string) => `wrench: ${name}`,
   stepsComeTo: (handsOn: string, waiting: string | undefined, all: string) =>
     `The steps come to **${handsOn}** with hands on (usual minutes of the bare work), ${waiting ?? 'nothing'} waiting, ${all} in all`,
@@ -79,6 +82,7 @@ export const EN = {
   belowLimit: 'The reading is under its limit.',
   aboveLimit: 'The reading is over its limit.',
   outsideLimit: 'The reading is under or over its limit.',
+  withinLimit: 'The reading is inside its limits.',
   isRejected: 'What was looked at is unfit.',
   isNeeded: 'It does not come off or go on by itself.',
   stepSnippet: 'A step with its first line.',

@@ -45,6 +45,9 @@ export const ES: Texts = {
   fromTo: (low, high) => `${low} a ${high}`,
   preload: (force, percent) => `precarga ${force}, ${percent} % de la carga de prueba`,
   withFriction: (low, high) => `(de ${low} a ${high} según el rozamiento)`,
+  pitch: (length) => `Paso ${length}`,
+  stressArea: (area) => `Sección resistente ${area}`,
+  strength: (proof, tensile) => `Tensión de prueba ${proof} MPa, resistencia a la tracción ${tensile} MPa`,
   wrench: (name) => `llave: ${name}`,
   stepsComeTo: (handsOn, waiting, all) =>
     `Los pasos suman **${handsOn}** de manos (minutos usuales del trabajo solo), ${waiting ?? 'nada'} de espera, ${all} en total`,
@@ -71,6 +74,7 @@ export const ES: Texts = {
   belowLimit: 'La lectura está por debajo de su límite.',
   aboveLimit: 'La lectura está por encima de su límite.',
   outsideLimit: 'La lectura está por debajo o por encima de su límite.',
+  withinLimit: 'La lectura está dentro de sus límites.',
   isRejected: 'Lo que se miró no sirve.',
   isNeeded: 'No sale ni entra por sí solo.',
   stepSnippet: 'Un paso con su primera línea.',

@@ -45,6 +45,9 @@ export const FR: Texts = {
   fromTo: (low, high) => `${low} à ${high}`,
   preload: (force, percent) => `précharge ${force}, ${percent} % de la charge d’épreuve`,
   withFriction: (low, high) => `(de ${low} à ${high} selon le frottement)`,
+  pitch: (length) => `Pas ${length}`,
+  stressArea: (area) => `Section résistante ${area}`,
+  strength: (proof, tensile) => `Contrainte d’épreuve ${proof} MPa, résistance à la traction ${tensile} MPa`,
   wrench: (name) => `clé : ${name}`,
   stepsComeTo: (handsOn, waiting, all) =>
     `Les étapes font **${handsOn}** de main-d’œuvre (minutes usuelles du travail seul), ${waiting ?? 'aucune'} d’attente, ${all} en tout`,
@@ -71,6 +74,7 @@ export const FR: Texts = {
   belowLimit: 'La mesure est sous sa limite.',
   aboveLimit: 'La mesure dépasse sa limite.',
   outsideLimit: 'La mesure est sous sa limite ou la dépasse.',
+  withinLimit: 'La mesure est dans ses limites.',
   isRejected: 'Ce qui a été contrôlé n’est plus bon.',
   isNeeded: 'Cela ne vient pas ou n’entre pas tout seul.',
   stepSnippet: 'Une étape avec sa première ligne.',

@@ -1,5 +1,5 @@
 // Moves a declaration to a catalogue and imports it, where the file does not already.
-import { pathAt, resolvePath, SECTION_BY_WORD, type Span, type TextEdit } from '@baywright/language';
+import { pathAt, SECTION_BY_WORD, type Span, type TextEdit } from '@baywright/language';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';

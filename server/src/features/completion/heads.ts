@@ -1,6 +1,7 @@
 // Completion of the first word of a line, and behind the heads that are not verbs.
 import { DIAGNOSTICS, HEADS_IN, type LineContext, STATUSES, type VerbDef } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
+import { IF_TESTS } from '../if-tests.js';
 import { filesUsed, relative } from '../import-lines.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
@@ -66,21 +67,18 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
   if (/^perform\s+$/.test(before)) return performOffers(snapshot);
   if (/^(?:only )?when\s/.test(before)) return guardOffers(snapshot, before.replace(/^(?:only )?when\s/, ''));
   if (/^if\s+(?:\S+\s+)?$/.test(before))
-    return IF_TESTS.map(([test, docs]) => word(test, snapshot.say[docs])).concat(
-      /^if\s+$/.test(before) ? kindOffers(job(), ['limit']) : [],
-    );
+    return ifOffers(snapshot).concat(/^if\s+$/.test(before) ? kindOffers(job(), ['limit']) : []);
   if (/^accept\s+/.test(before)) return codeOffers(snapshot, cursor);
   if (/^(?:danger|warning|caution|notice)\s+$/.test(before)) return kindOffers(job(), ['message']);
   return undefined;
 }
 
-const IF_TESTS = [
-  ['below limit', 'belowLimit'],
-  ['above limit', 'aboveLimit'],
-  ['outside limit', 'outsideLimit'],
-  ['rejected', 'isRejected'],
-  ['needed', 'isNeeded'],
-] as const;
+/** The tests of `if`, a reading against its limit first. */
+function ifOffers(snapshot: Snapshot): Offer[] {
+  return Object.entries(IF_TESTS).map(([test, docs]) =>
+    word(docs.endsWith('Limit') ? `${test} limit` : test, snapshot.say[docs]),
+  );
+}
 
 /** Codes to accept: those found on the line below, those of the file, the rest. */
 function codeOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {

@@ -1,7 +1,7 @@
 // A thing as a card: what it is, its declaration, where its figures come from, what its torque does to the joint.
-import { clausesOf, type Thing } from '@baywright/language';
+import { clausesOf, formatMeasure, type Thing } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
-import { otherForm } from '../quantities.js';
+import { HEAD_SIZES, otherForm } from '../quantities.js';
 import { jointFigures, preloadLine } from './joint.js';
 
 export function thingCard(snapshot: Snapshot, thing: Thing): string {
@@ -21,9 +21,12 @@ function figures(thing: Thing): string {
   const lines: string[] = [];
   for (const [word, list] of thing.clauses) {
     for (const { clause } of list) {
+      if (HEAD_SIZES.has(word)) continue;
       for (const { measure } of clause.spec?.stages ?? []) {
         const other = otherForm(measure);
-        if (other !== undefined) lines.push(`${word} ${other}`);
+        if (!measure.measure || other === undefined) continue;
+        const written = formatMeasure(measure.measure);
+        lines.push(`${written.startsWith(word) ? '' : `${word} `}${written} ${other}`);
       }
     }
   }

@@ -101,7 +101,52 @@ describe('build', () => {
     });
   });
 
+  it('makes no guide for a side or an option that there is not, and says which there are', async () => {
+    const side = await baywright('build --format html --side middle', { files });
+    expect(side.out).toContain(
+      'A-1 Step board, look at: passed over, it has no side “middle”; it has left, right\n',
+    );
+    expect(side.code).toBe(2);
+    const value = await baywright('build --format html --option axle=hevy', { files });
+    expect(value.out).toContain(
+      'passed over, none of its vehicles has the axle “hevy”; they have light, heavy',
+    );
+    expect([...value.files.keys()].filter((path) => path.startsWith('out/'))).toEqual([]);
+    expect(value.code).toBe(2);
+    const name = await baywright('build --format html --option axel=heavy', { files });
+    expect(name.err).toBe(
+      'baywright: no vehicle of these procedures has the option “axel”: nothing was left out for it\n',
+    );
+    expect(name.code).toBe(2);
+  });
+
+  it('prints the rest of a library for one variant of some', async () => {
+    const trailer = GOOD.replaceAll('A-1', 'B-1').replace('applies to van\n', '');
+    const { out, code } = await baywright('build --format html --option axle=heavy', {
+      files: { ...files, 'b.bay': trailer },
+    });
+    expect(out).toContain('2 procedures: 2 written');
+    expect(code).toBe(0);
+  });
+
+  it('does not end well with errors in a catalogue or the settings', async () => {
+    const wrong = { ...files, 'van.bay': `${VAN}    colour red\n` };
+    expect((await baywright('build --format html', { files: wrong })).code).toBe(1);
+    const settings = { ...files, 'baywright.json': '{ "units": 7 }' };
+    expect((await baywright('build --format html', { files: settings })).code).toBe(1);
+  });
+
+  it('asks for the line of a hand-over sheet, and looks whether there is one', async () => {
+    const { err } = await baywright('build --only off-now', { files });
+    expect(err).toBe('baywright: say before which line the work stopped: --only off-now --at 40\n');
+    const far = await baywright('build --format html --only off-now --at 400', { files });
+    expect(far.out).toContain('passed over, it has 16 lines, no line 400');
+    expect(far.code).toBe(2);
+  });
+
   it.each([
+    ['build --at 30', '--at goes with --only off-now'],
+    ['build --only off-now --at x', '“x” is no line number'],
     ['build --format docx', 'there is no format “docx”'],
     ['build --language xx', 'there is no language “xx”'],
     ['build --option heavy', '“heavy” is no option of a vehicle'],

@@ -169,7 +169,7 @@ lines",6,2,M5x0.8
       expect.stringContaining('bolts.csv:5 bad row: Q102'),
       'bolts.csv:6 bad row: name: `mirror-bolts` is declared already',
       'bolts.csv:7 bad row: has more cells than there are headings',
-      'bolts.csv:9 bad row: has a cell of several lines',
+      'bolts.csv:8 bad row: has a cell of several lines',
       '',
     ]);
     expect(ran.files.get('van.bay')).toBe(files['van.bay']);
@@ -184,11 +184,59 @@ lines",6,2,M5x0.8
   it.each([
     ['t.csv', 'name,colour\na,red\n', 'no clause goes by the heading “colour”'],
     ['t.csv', '', 'the table is empty'],
-    ['t.csv', 'name,title\n"a,b\n', 'Quote Not Closed'],
+    ['t.csv', 'name,title\n"a,b\n', 't.csv: a quotation mark is opened and never closed (line 2)'],
   ])('a table that cannot be read is refused', async (name, table, reason) => {
     const { code, err } = await baywright(`import ${name} --into a.bay`, { files: { [name]: table } });
     expect(code).toBe(2);
     expect(err).toContain(reason);
+  });
+
+  it('of two rows of one name the first stands', async () => {
+    const table =
+      'name,title,count,thread\nnut,Nuts,4,M8x1.25\nnut,Other nuts,2,M8x1.25\nlid-nut,Nuts,two,M8x1.25\n';
+    const { out, files } = await baywright('import t.csv --into a.bay --good-only', {
+      files: { 't.csv': table },
+    });
+    expect(out).toBe(
+      't.csv:3 bad row: name: `nut` stands in line 2 already\nt.csv:4 bad row: count: “two” is no whole number\n',
+    );
+    expect(String(files.get('a.bay'))).toContain('  nut: Nuts\n');
+  });
+
+  it('takes the decimal comma of a table that semicolons part, and inches', async () => {
+    const table =
+      'name;title;count;thread;hex;torque;number\nnut;"Nuts; long";4;M8x1,25;13;22,5 Nm;"A,5"\nbolt;Bolts;2;1/2-13 UNC;3/4";90 ft-lb;\nodd;Odd;2;M8x1,25;13;1,250 Nm;\n';
+    const { out, files } = await baywright('import t.csv --columns map.json --into a.bay --good-only', {
+      files: { 't.csv': table, 'map.json': '{ "hex": { "to": "hex", "unit": "mm" } }' },
+    });
+    expect(out).toContain('t.csv:4 bad row: Q106 the comma in 1,250 can be misread');
+    expect(String(files.get('a.bay'))).toBe(`catalogue: Specifications
+
+fasteners
+  nut: Nuts; long
+    4 of M8x1.25, hex 13 mm
+    torque 22.5 N·m
+    number "A,5"
+  bolt: Bolts
+    2 of 1/2-13 UNC, hex 3/4 in
+    torque 90 ft·lbf
+`);
+  });
+
+  it.each([
+    ['[1]', 'map.json is no map of columns'],
+    ['{ "Nm": { "to": "torque" } }', 'map.json: “Nm” leads to no column; write "torque"'],
+  ])('the map of columns %s is refused in words', async (map, reason) => {
+    const { code, err } = await baywright('import t.csv --columns map.json --into a.bay', {
+      files: { 't.csv': 'name,title\na,b\n', 'map.json': map },
+    });
+    expect(code).toBe(2);
+    expect(err).toContain(reason);
+  });
+
+  it('writes into catalogues alone', async () => {
+    const { err } = await baywright('import t.csv --into a.txt', { files: { 't.csv': 'name,title\na,b\n' } });
+    expect(err).toContain('a.txt is no catalogue: its name must end in .bay');
   });
 
   it('text that would start a clause or a line of its own stays inside its cell', async () => {
@@ -198,6 +246,7 @@ lines",6,2,M5x0.8
     });
     const text = String(files.get('a.bay') ?? '');
     expect(text).toContain('  lid: Lid: of the box\n');
+    expect(text).toContain('  box: Box\n    number "2, renew"\n');
   });
 
   it('the map of columns has a published schema', () => {

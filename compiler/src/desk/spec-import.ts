@@ -61,18 +61,21 @@ export function readSpecs(
   usual: string,
 ): { rows: SpecRow[]; bad: BadRow[]; problem?: string } {
   const bad: BadRow[] = [];
+  const delimiter = delimiterOf(csv);
   let records: { info: { lines: number }; record: readonly string[] }[];
   try {
     records = parse(csv, {
       bom: true,
       info: true,
-      delimiter: delimiterOf(csv),
+      delimiter,
       relax_column_count: true,
+      // `3/4" hex` is no quoted cell.
+      relax_quotes: true,
       skip_empty_lines: true,
       trim: true,
     }) as unknown as typeof records;
   } catch (error) {
-    return { rows: [], bad, problem: error instanceof Error ? error.message : String(error) };
+    return { rows: [], bad, problem: unreadable(error) };
   }
   const [head, ...body] = records;
   if (head === undefined) return { rows: [], bad, problem: 'the table is empty' };
@@ -83,10 +86,14 @@ export function readSpecs(
     return { rows: [], bad, problem };
   }
   const rows = new Map<string, SpecRow>();
-  for (const [at, { info, record }] of body.entries()) {
-    const line = info.lines;
+  for (const { info, record } of body) {
+    const line = info.lines - record.join('').split(/\r\n|\n|\r/).length + 1;
     const cells = new Map(
-      columns.map((column, i) => [column?.to ?? '-', withUnit((record[i] ?? '').trim(), column?.unit)]),
+      columns.map((column, i) => {
+        const cell = (record[i] ?? '').trim();
+        const value = delimiter !== ',' && isFigure(column?.to) ? withPoint(cell) : cell;
+        return [column?.to ?? '-', withUnit(value, column?.unit)];
+      }),
     );
     const made =
       record.length > columns.length ? 'has more cells than there are headings' : rowOf(cells, usual);
@@ -98,8 +105,11 @@ export function readSpecs(
     const above = rows.get(`${section} ${name}`);
     if (!isVariant(cells)) {
       const text = [`  ${name}: ${title}`, ...lines];
-      // Of two that declare the same name the language tells.
-      rows.set(above === undefined ? `${section} ${name}` : `${at}`, {
+      if (above !== undefined) {
+        bad.push({ line, problem: `name: \`${name}\` stands in line ${above.line} already` });
+        continue;
+      }
+      rows.set(`${section} ${name}`, {
         line,
         section,
         name,
@@ -145,6 +155,22 @@ const KNOWN: readonly string[] = ['-', 'section', 'name', 'title', WHEN, ...COLU
 const withUnit = (cell: string, unit: string | undefined): string =>
   unit !== undefined && /\d$/.test(cell) ? `${cell} ${unit}` : cell;
 
+/** Why the table cannot be taken apart, in words for whoever made it. */
+function unreadable(error: unknown): string {
+  const { code, lines } = error as { readonly code?: unknown; readonly lines?: unknown };
+  if (code === 'CSV_QUOTE_NOT_CLOSED')
+    return `a quotation mark is opened and never closed (line ${String(lines)})`;
+  return error instanceof Error ? error.message : String(error);
+}
+
+/** Columns of figures; in the others a comma is a comma. */
+const isFigure = (word: string | undefined): boolean =>
+  word === 'thread' || ['spec', 'number'].includes(COLUMN_WORDS.shapeOf(word ?? '') ?? '');
+
+/** `22,5` where cells are parted otherwise; `1,250` may be either and is left to the language, which asks. */
+const withPoint = (cell: string): string =>
+  cell.replace(/(?<![\d.,])(\d+),(\d{1,2}|\d{4,})(?![\d.,])/g, '$1.$2');
+
 interface ReadRow {
   readonly section: string;
   readonly name: string;
@@ -163,6 +189,8 @@ function rowOf(cells: ReadonlyMap<string, string>, usual: string): ReadRow | str
     return `name: “${name}” is no name; small letters and digits joined by hyphens are, as in hub-bolt`;
   if (!COLUMN_WORDS.sections.includes(section))
     return `section: “${section}” is none; there are ${COLUMN_WORDS.sections.join(', ')}`;
+  const count = cell('count');
+  if (count !== '' && count !== '?' && !/^\d+$/.test(count)) return `count: “${count}” is no whole number`;
   const when = guardOf(cell(WHEN));
   const all = linesOf(cells, section);
   // One line is enough to say on which variants there is such a thing.
@@ -192,9 +220,8 @@ function linesOf(cells: ReadonlyMap<string, string>, section: string): string[] 
     const value = cells.get(word) ?? '';
     if (value === '') return [];
     if (COLUMN_WORDS.shapeOf(word) === 'flag') return YES.test(value) ? [word] : [];
-    return [
-      word === 'per' && !value.startsWith('"') ? `per "${value.replaceAll('"', '')}"` : `${word} ${value}`,
-    ];
+    const isQuoted = !value.startsWith('"') && (word === 'per' || (word === 'number' && /[,:]/.test(value)));
+    return [`${word} ${isQuoted ? `"${value.replaceAll('"', '')}"` : value}`];
   };
   const isBolt = has('thread') || (has('count') && section === 'fasteners');
   const set = isBolt ? [`${cells.get('count') || '?'} of ${cells.get('thread') || '?'}`] : [];

@@ -11,7 +11,7 @@ import {
   withEntries,
 } from '../../desk/spec-import.js';
 import { choice, defineCommand, flag, text } from '../command.js';
-import { openLibrary } from '../libraries.js';
+import { openLibrary, SUFFIX } from '../libraries.js';
 import { join, parent, relativeTo, upward } from '../paths.js';
 import { plural } from '../report/text.js';
 import { CannotRun, type Shell } from '../shell.js';
@@ -19,7 +19,7 @@ import { CannotRun, type Shell } from '../shell.js';
 export default defineCommand({
   name: 'import',
   summary: 'take specifications from a CSV table into a catalogue',
-  docs: `Reads a table with a heading row, one entry a row, and writes the entries at the end of their sections in the catalogue. Headings are \`section\`, \`name\`, \`title\`, \`count\`, \`thread\` and the words of clauses (torque, per, number …); a row with a condition under \`when\`, such as \`axle heavy\`, adds to the entry of its name above it. --columns names a JSON file that maps other headings, in the form of schemas/columns.schema.json. Without a name the title makes one.
+  docs: `Reads a table with a heading row, one entry a row, and writes the entries at the end of their sections in the catalogue. Headings are \`section\`, \`name\`, \`title\`, \`count\`, \`thread\` and the words of clauses (torque, per, number …); a row with a condition under \`when\`, such as \`axle heavy\`, adds to the entry of its name above it. --columns names a JSON file that maps other headings, in the form of schemas/columns.schema.json. Without a name the title makes one. Where semicolons or tabs part the cells, figures may have a decimal comma.
 
 Every row is judged by the checks of the language; each bad one is told by its line in the table. Nothing is written while there are bad rows, except with --good-only. The exit code is 1 when there were any.`,
   takes: [{ name: 'table', docs: 'a CSV file; cells are parted by commas, semicolons or tabs' }],
@@ -46,6 +46,8 @@ Every row is judged by the checks of the language; each bad one is told by its l
     const { rows, bad, problem } = readSpecs(table, readMap(shell, columns), section);
     if (problem !== undefined) throw new CannotRun(`${name}: ${problem}`);
     const file = shell.resolve(into);
+    if (!file.endsWith(SUFFIX))
+      throw new CannotRun(`${into} is no catalogue: its name must end in ${SUFFIX}`);
     const before = shell.kind(file) === undefined ? 'catalogue: Specifications\n' : readFile(shell, into);
     const root = upward(parent(file)).find((folder) => shell.kind(join(folder, SETTINGS_FILE)) === 'file');
     const judge = (text: string, made: typeof rows): BadRow[] => {
@@ -87,7 +89,10 @@ function readMap(shell: Shell, name: string | undefined): ColumnMap {
   const parsed = columnMapSchema.safeParse(value);
   if (parsed.success) return parsed.data;
   const [issue] = parsed.error.issues;
+  const heading = issue?.path[0];
   throw new CannotRun(
-    `${name}: ${issue?.path.join('.') ?? ''} ${issue?.message ?? 'is not in the form of a column map'}`,
+    heading === undefined
+      ? `${name} is no map of columns; write { "Nm": { "to": "torque", "unit": "N·m" }, "Bolt": "title" }`
+      : `${name}: “${String(heading)}” leads to no column; write "torque", or { "to": "torque", "unit": "N·m" } for bare numbers`,
   );
 }

@@ -2,7 +2,7 @@
 // the same checker, after everything the sample itself puts back has been cut away.
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { createLibrary, DEFAULT_SETTINGS, fittingHalf, stateAt } from '../../language/src/index.js';
+import { createLibrary, DEFAULT_SETTINGS, fittingHalf, stateAt, VERBS } from '../../language/src/index.js';
 
 const ROOT = new URL('../fixtures/design/', import.meta.url);
 const files = new Map<string, string>();
@@ -22,7 +22,48 @@ const analyse = (path: string, text: string) => {
 
 const procedures = [...files.keys()].filter((p) => p.startsWith('procedures/') && !p.includes('WH-01'));
 
+/** The lines proposed for a piece of work, its things declared. */
+function proposedFor(work: string): string[] {
+  const text = `procedure X-1: Hose, renew
+
+parts
+  hose: Hose
+    held by hose-clamp
+    once
+
+fasteners
+  hose-clamp: Hose clamp
+    1 of clamp, hex 7 mm
+    torque 3 N·m, per "S-1"
+    once
+
+sources
+  S-1: Sheet
+
+temporary
+  dust-cap: Dust cap
+
+tools
+  strap: Strap
+
+removal
+  step: Take it off
+${work}`;
+  const { installation, completion } = fittingHalf(analyse('procedures/X-1.bay', text).run);
+  return [...installation, ...completion].flatMap((step) => step.lines);
+}
+
 describe('the fitting half', () => {
+  test('takes away what was put on for the job, tags and ties too', () => {
+    expect(proposedFor('    tag vehicle\n    tie hose with strap\n    place dust-cap on hose\n')).toEqual(
+      expect.arrayContaining(['untag vehicle', 'untie hose', 'remove dust-cap']),
+    );
+  });
+  test('ends, whatever was left undone', () => {
+    for (const verb of VERBS)
+      for (const thing of ['vehicle', 'suspension', 'hose', 'hose-clamp', 'dust-cap'])
+        expect(proposedFor(`    ${verb.word} ${thing}\n`).length, verb.word).toBeLessThan(10);
+  });
   for (const path of procedures) {
     test(`of ${path}`, () => {
       const whole = files.get(path) ?? '';

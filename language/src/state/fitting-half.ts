@@ -74,12 +74,21 @@ const GROUP_ORDER: readonly StateFact['group'][] = [
   'changed',
 ];
 /** Work that closes the job rather than fits a part. */
-const COMPLETES: ReadonlySet<string> = new Set(['lower', 'unchock', 'set', 'check-level', 'adjust', 'bleed']);
+const COMPLETES: ReadonlySet<string> = new Set([
+  'lower',
+  'unchock',
+  'untag',
+  'set',
+  'check-level',
+  'adjust',
+  'bleed',
+]);
 
 class Writer {
   readonly #m: Machine;
   readonly #steps: { title: string; lines: { verb: string; objects: string[] }[]; completes: boolean }[] = [];
   readonly #given = new Set<string>();
+  readonly #settled = new Map<string, number>();
 
   constructor(m: Machine) {
     this.#m = m;
@@ -94,9 +103,12 @@ class Writer {
     const { group, thing } = fact;
     if (group === 'owed' && fact.said.what !== 'level unchecked') return this.#giveUp(fact);
     const verb = verbFor(fact);
-    if (!verb) return this.#giveUp(fact);
+    // What a line leaves as it was must not be tried for ever.
+    if (!verb?.on[thing.kind] || this.#settledOften(fact)) return this.#giveUp(fact);
     if (group === 'off' || group === 'hung') this.#seal(thing);
-    return this.#do(verb, fact) || this.#first(verb, fact);
+    const isDone = this.#do(verb, fact) || this.#first(verb, fact);
+    if (isDone) this.#settled.set(keyOf(fact), (this.#settled.get(keyOf(fact)) ?? 0) + 1);
+    return isDone;
   }
 
   result(left: readonly Thing[]): FittingHalf {
@@ -105,6 +117,10 @@ class Writer {
         .filter((s) => s.completes === completes)
         .map((s) => ({ title: s.title, lines: s.lines.map((l) => `${l.verb} ${l.objects.join(', ')}`) }));
     return { installation: written(false), completion: written(true), left: [...new Set(left)] };
+  }
+
+  #settledOften(fact: StateFact): boolean {
+    return (this.#settled.get(keyOf(fact)) ?? 0) > MOST_TRIES;
   }
 
   #giveUp(fact: StateFact): boolean {
@@ -214,13 +230,25 @@ class Writer {
   }
 }
 
+const keyOf = ({ group, thing, when }: StateFact): string => `${group} ${thing.id} ${when}`;
+
+/** Seal, snug, wait, then the work itself: more than a handful of lines is never on the way to one thing. */
+const MOST_TRIES = 8;
+
 const TIGHTENS: ReadonlySet<string> = new Set(['torque', 'tighten']);
 
 /** After one of these a step is whole, and what is fitted next begins another. */
 const FINISHES: ReadonlySet<string> = new Set(['torque', 'tighten', 'snug', 'connect', 'fill', 'wait']);
 
+/** The verb that takes away what was put on a thing for the job. */
+const UNDOES: Readonly<Partial<Record<StateFact['said']['what'], string>>> = {
+  chocked: 'unchock',
+  tagged: 'untag',
+  tied: 'untie',
+};
+
 /** The verb that brings the thing of a fact back. */
-function verbFor({ group, thing, detail }: StateFact): VerbDef | undefined {
+function verbFor({ group, thing, detail, said }: StateFact): VerbDef | undefined {
   const tighten = hasClause(thing, 'torque') ? 'torque' : 'tighten';
   const words: Readonly<Record<StateFact['group'], string>> = {
     off: 'install',
@@ -232,7 +260,7 @@ function verbFor({ group, thing, detail }: StateFact): VerbDef | undefined {
     drained: 'fill',
     unbled: 'bleed',
     raised: thing.name === 'suspension' ? 'unload' : 'lower',
-    placed: thing.kind === 'temporary' ? 'remove' : 'unchock',
+    placed: UNDOES[said.what] ?? (thing.kind === 'temporary' ? 'remove' : ''),
     changed: thing.kind === 'condition' ? 'set' : 'move',
     disturbed: 'adjust',
     owed: detail === 'level to be checked' ? 'check-level' : '',

@@ -67,6 +67,8 @@ export interface Argument {
   /** As shown in help, without brackets. */
   readonly name: string;
   readonly docs: string;
+  /** The words it takes, where those are few. */
+  readonly values?: readonly string[];
   readonly optional?: true;
   /** Takes all that follows; last argument only. */
   readonly many?: true;

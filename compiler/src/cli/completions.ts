@@ -10,8 +10,9 @@ export function completionScript(shell: ShellName, commands: readonly CommandDef
 
 const SCRIPTS: Readonly<Record<ShellName, (commands: readonly CommandDef[]) => string>> = {
   bash: bashScript,
-  // zsh reads bash completions through its own bridge.
-  zsh: (commands) => `autoload -U +X bashcompinit && bashcompinit\n${bashScript(commands)}`,
+  // zsh reads bash completions through its own bridge, which stands on its own completion.
+  zsh: (commands) =>
+    `(( $+functions[compdef] )) || { autoload -Uz compinit && compinit }\nautoload -U +X bashcompinit && bashcompinit\n${bashScript(commands)}`,
   fish: fishScript,
   powershell: powershellScript,
 };
@@ -24,6 +25,11 @@ const valuesOf = (option: Option): readonly string[] => (option.kind === 'choice
 function bashScript(commands: readonly CommandDef[]): string {
   const cases = commands.map(
     (def) => `    ${def.name}) words="${[...optionsOf(def).map(longFlag), '--help'].join(' ')}" ;;`,
+  );
+  const words = commands.flatMap((def) =>
+    def.takes.flatMap(({ values = [] }, i) =>
+      values.length === 0 ? [] : [`    ${def.name}:${i + 2}) words="${values.join(' ')}" ;;`],
+    ),
   );
   const values = commands.flatMap((def) =>
     optionsOf(def)
@@ -44,12 +50,15 @@ function bashScript(commands: readonly CommandDef[]): string {
   case "\${COMP_WORDS[1]}:$before" in
 ${values.join('\n')}
   esac
+  if [ -z "$words" ] && [ "\${current#-}" = "$current" ]; then case "\${COMP_WORDS[1]}:$COMP_CWORD" in
+${words.join('\n')}
+  esac; fi
   if [ -z "$words" ]; then case "\${COMP_WORDS[1]}" in
 ${cases.join('\n')}
   esac; fi
   case "$current:$words" in
     -*|*:[!-]?*) COMPREPLY=($(compgen -W "$words" -- "$current")) ;;
-    *) COMPREPLY=($(compgen -f -- "$current")) ;;
+    *) local IFS=$'\\n'; COMPREPLY=($(compgen -f -- "$current")) ;;
   esac
 }
 complete -o filenames -F _baywright baywright
@@ -60,6 +69,13 @@ function fishScript(commands: readonly CommandDef[]): string {
   const quoted = (text: string): string => `'${text.replaceAll('\\', '\\\\').replaceAll("'", "\\'")}'`;
   const lines = commands.flatMap((def) => [
     `complete -c baywright -n __fish_use_subcommand -f -a ${def.name} -d ${quoted(def.summary)}`,
+    ...def.takes.flatMap(({ values = [] }) =>
+      values.length === 0
+        ? []
+        : [
+            `complete -c baywright -n '__fish_seen_subcommand_from ${def.name}' -f -a ${quoted(values.join(' '))}`,
+          ],
+    ),
     ...optionsOf(def).map((option) => {
       const values = valuesOf(option);
       const value =

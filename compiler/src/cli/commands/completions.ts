@@ -8,10 +8,11 @@ export default defineCommand({
   name: 'completions',
   summary: 'print a script that completes the command line in a shell',
   docs: `Prints a completion script for ${SHELLS.join(', ')}. Load it where the shell reads its settings.`,
-  takes: [{ name: 'shell', docs: SHELLS.join(', ') }],
+  takes: [{ name: 'shell', docs: SHELLS.join(', '), values: SHELLS }],
   options: {},
   examples: [
     ['baywright completions bash >> ~/.bashrc', 'bash'],
+    ['baywright completions zsh >> ~/.zshrc', 'zsh'],
     ['baywright completions fish > ~/.config/fish/completions/baywright.fish', 'fish'],
   ],
   run({ shell, commands }, [name]) {

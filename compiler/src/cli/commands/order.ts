@@ -12,7 +12,11 @@ export default defineCommand({
 
 As text for the terminal, or as the drawing that the guides print.`,
   takes: [
-    { name: 'pattern', docs: 'star, cross, inside-out, outside-in or grid' },
+    {
+      name: 'pattern',
+      docs: 'star, cross, inside-out, outside-in or grid',
+      values: [...PATTERNS, 'grid'],
+    },
     { name: 'count', docs: 'how many fasteners, or rows and columns such as 2x5' },
   ],
   options: {

@@ -14,7 +14,7 @@ export default defineCommand({
 A procedure is proved by the one who worked through it on a vehicle, then released by another. The exit code is 1 when the house's rules stand in the way; nothing is changed then.`,
   takes: [
     { name: 'procedure', docs: 'its number or its path' },
-    { name: 'status', docs: 'draft, proved, released or withdrawn' },
+    { name: 'status', docs: 'draft, proved, released or withdrawn', values: STATUSES },
   ],
   options: {
     by: text('--by <initials>', 'who signs'),

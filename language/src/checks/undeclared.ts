@@ -4,6 +4,7 @@ import { undeclared as undeclaredName } from '../diagnostics/names.js';
 import { everyLine, type Job } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
@@ -26,7 +27,7 @@ export const undeclared: Check = ({ job }) => {
 };
 
 /** Uses of names that nothing declares, by name. */
-export function undeclaredUses(job: Job): ReadonlyMap<string, readonly NameUse[]> {
+export const undeclaredUses = once((job: Job): ReadonlyMap<string, readonly NameUse[]> => {
   const groups = new Map<string, NameUse[]>();
   const work = new Set<Line>(job.file.work);
   const unreadable = wordsOnBrokenLines(job.file.lines.filter((line) => !work.has(line)));
@@ -38,7 +39,7 @@ export function undeclaredUses(job: Job): ReadonlyMap<string, readonly NameUse[]
     groups.set(use.name.text, list);
   }
   return groups;
-}
+});
 
 /** Words of lines that could not be read: outside the work, one of them may be the missing entry. */
 export function wordsOnBrokenLines(lines: readonly Line[]): Set<string> {

@@ -31,7 +31,7 @@ export function drawState(data: PageData, state: JobState, signedAt: number | un
   const why = state.open[0];
   const sign = byId('sign');
   if (sign instanceof HTMLButtonElement) sign.disabled = why !== undefined || signedAt !== undefined;
-  const time = signedAt === undefined ? '' : new Date(signedAt).toLocaleString(document.documentElement.lang);
+  const time = signedAt === undefined ? '' : clockTime(new Date(signedAt));
   setText(
     'why',
     why
@@ -70,24 +70,41 @@ function clockText({ words }: PageData, sense: 'at least' | 'at most', left: num
   return sense === 'at least' ? words.clockDone : say(words.clockOver, { time: duration(-left) });
 }
 
+/** Year first, like every date of a guide: other orders are read in two ways. */
+function clockTime(at: Date): string {
+  const [month, day, hour, minute] = [at.getMonth() + 1, at.getDate(), at.getHours(), at.getMinutes()].map(
+    two,
+  );
+  return `${at.getFullYear()}-${month}-${day} ${hour}:${minute}`;
+}
+
+const two = (value: number): string => String(value).padStart(2, '0');
+
+/** With the decimal sign of the page's language, as its limits are printed. */
+const local = (figure: string): string => figure.replace('.', DECIMAL_SIGN);
+const DECIMAL_SIGN = (1.5).toLocaleString(document.documentElement.lang).charAt(1);
+
 function duration(seconds: number): string {
   const whole = Math.ceil(seconds);
-  const two = (value: number) => String(value).padStart(2, '0');
   const [h, m, s] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
   return h > 0 ? `${h}:${two(m)}:${two(s)}` : `${m}:${two(s)}`;
 }
 
 function drawRow({ words, rows }: PageData, state: JobState, id: string): void {
-  const row = byId(id);
   const { needed = true } = state.rows[id] ?? {};
   const depends = rows.find((found) => found.id === id)?.depends;
   const line = rows.find((found) => found.id === depends?.row)?.number ?? '';
-  const skipped = !needed && depends !== undefined && state.rows[depends.row]?.result !== undefined;
-  row?.classList.toggle('skipped', skipped);
-  const note = row?.querySelector<HTMLElement>('.na');
-  if (!note) return;
-  note.hidden = !skipped;
-  note.textContent = skipped ? say(words.notNeeded, { line }) : '';
+  const result = depends && state.rows[depends.row]?.result;
+  const skipped = !needed && result !== undefined;
+  const phrase = result === 'good' ? words.notNeeded : words.notNeededAfter;
+  // The line itself, and what the record has of it.
+  for (const row of document.querySelectorAll(`[id="${CSS.escape(id)}"],[data-of="${CSS.escape(id)}"]`)) {
+    row.classList.toggle('skipped', skipped);
+    const note = row.querySelector<HTMLElement>('.na');
+    if (!note) continue;
+    note.hidden = !skipped;
+    note.textContent = skipped ? say(phrase, { line }) : '';
+  }
 }
 
 function drawProgress({ steps }: PageData, state: JobState): void {
@@ -137,7 +154,7 @@ function verdictText({ words }: PageData, verdict: Verdict): string {
   if (verdict.verdict === 'none') return words.noReading;
   if (verdict.verdict === 'not a number') return words.notNumber;
   const phrase = { pass: words.readingPass, low: words.readingLow, high: words.readingHigh }[verdict.verdict];
-  return say(phrase, { value: verdict.shown, limit: verdict.limit });
+  return say(phrase, { value: local(verdict.shown), limit: local(verdict.limit) });
 }
 
 function reason({ words }: PageData, open: Reason, state: JobState): string {

@@ -26,7 +26,7 @@ export function judge(reading: PageReading, typed: string, unitLabel: string): V
   const report = (verdict: 'pass' | 'low' | 'high', limit: string) => ({
     verdict,
     shown: `${show(inBase, limit)} ${base.label}`,
-    limit: limit === '' ? '' : `${limit} ${base.label}`,
+    limit: limit === '' ? '' : `${limit.replace('-', '\u2212')} ${base.label}`,
   });
   if (low && compare(inBase, low) < 0) return report('low', reading.low ?? '');
   if (high && compare(inBase, high) > 0) return report('high', reading.high ?? '');

@@ -88,7 +88,7 @@ function clicked(event: Event): void {
   if (button.id === 'undo') undo();
   if (button.id === 'sign') change({ ...kept, signedAt: Date.now() }, kept, 'sign');
   if (button.id === 'save') save();
-  if (button.id === 'print') print();
+  if (button.id === 'print') printRecord();
   if (button.id === 'clear' && confirm(data.words.startAgainSure)) {
     const before = kept;
     kept = NOTHING_KEPT;
@@ -153,6 +153,14 @@ function restore(): void {
     else if (control instanceof HTMLSelectElement) control.selectedIndex = 0;
     else control.value = '';
   }
+}
+
+/** The record alone, without the guide before it. */
+function printRecord(): void {
+  const { classList } = document.documentElement;
+  classList.add('record-alone');
+  addEventListener('afterprint', () => classList.remove('record-alone'), { once: true });
+  print();
 }
 
 function save(): void {

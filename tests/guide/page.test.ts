@@ -1,71 +1,28 @@
 // The page in a browser: accessible, valid, usable at every width, alive in the bay, kept over a reload, readable
 // without script. Needs Debian's chromium.
 
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { HtmlValidate } from 'html-validate';
-import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import type { GuideDocument } from '../../compiler/src/document/document.js';
 import { SHEETS } from '../../compiler/src/document/document.js';
 import { renderHtml } from '../../compiler/src/output.js';
 import { JOB_RECORD } from '../../compiler/src/record-schema.js';
 import { SAFETY_COLOURS } from '../../compiler/src/safety-colours.js';
+import { useBrowser, withPage } from './browser.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
+import { HEAD, lower } from './lower-helper.js';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const folder = mkdtempSync(join(tmpdir(), 'baywright-pages-'));
-let browser: Browser;
-
-beforeAll(async () => {
-  browser = await chromium.launch({
-    executablePath: '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking'],
-  });
-});
-afterAll(async () => {
-  await browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+useBrowser();
 
 const DOCUMENTS: readonly [string, GuideDocument][] = [
   ...SHEETS.map((sheet): [string, GuideDocument] => [sheet, fh12(sheet)]),
   ['every kind', everyKind()],
 ];
-
-function pageAddress(document: GuideDocument): string {
-  const path = join(folder, `${document.identity.number}-${document.sheet}.html`);
-  writeFileSync(path, renderHtml(document).html);
-  return pathToFileURL(path).href;
-}
-
-/** Opens a page; every request but the page itself, and every error, fails the test. */
-async function withPage(
-  document: GuideDocument,
-  options: BrowserContextOptions,
-  use: (page: Page) => Promise<void>,
-) {
-  const context = await browser.newContext({ bypassCSP: false, ...options });
-  try {
-    const page = await context.newPage();
-    const wrong: string[] = [];
-    page.on('pageerror', (error) => wrong.push(error.message));
-    page.on('console', (message) => message.type() === 'error' && wrong.push(message.text()));
-    page.on(
-      'request',
-      (request) => /^(?:file|data|blob):/.test(request.url()) || wrong.push(`asked for ${request.url()}`),
-    );
-    await page.goto(pageAddress(document));
-    await use(page);
-    expect(wrong).toEqual([]);
-  } finally {
-    await context.close();
-  }
-}
 
 const tickTo = (page: Page, last: string) =>
   page.evaluate((id) => {
@@ -251,6 +208,9 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
       await page.fill('#disc-thickness', '22,4');
       expect(await verdict.textContent()).toBe('Pass: 22.4 mm. Limit 22.0 mm.');
       expect(await page.locator('#r2-7').textContent()).toContain('Not needed: 2.6 passed.');
+      await page.fill('#disc-thickness', '21');
+      expect(await page.locator('#r2-7').textContent()).not.toContain('Not needed');
+      await page.fill('#disc-thickness', '22,4');
 
       await page.reload();
       expect(await shown(page, 'off')).toBe('8');
@@ -271,7 +231,7 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
       expect(await shown(page, 'why')).toBe('Not yet: technician is not filled in.');
       await page.fill('#field-technician', 'C. D.');
       await page.click('#sign');
-      expect(await shown(page, 'why')).toMatch(/^Signed at /);
+      expect(await shown(page, 'why')).toMatch(/^Signed at \d{4}-\d\d-\d\d \d\d:\d\d/);
 
       const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
       expect(download.suggestedFilename()).toBe('FH-12-left-axle-light-record.json');
@@ -283,6 +243,38 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
       expect(await shown(page, 'why')).toMatch(/^Not yet: 0 still off, 1 to torque/);
     },
   );
+});
+
+test('what falls away says so at its line and in the record, which prints alone', async () => {
+  const { document } = lower(`${HEAD}
+inspection
+  step: Look
+    inspect wheel
+      reject: cracks
+      if rejected
+        clean wheel
+      otherwise
+        torque wheel-nut
+    torque wheel-nut
+`);
+  await withPage(document, {}, async (page) => {
+    const told = () => page.locator('.na:not([hidden])').allTextContents();
+    await page.check('#look-r1-1-good');
+    expect(await told()).toEqual(['Not needed: 1.1 passed.']);
+    await page.check('#look-r1-1-bad');
+    expect(await told()).toEqual(['Not needed after 1.1.', 'Not needed after 1.1.']);
+    expect(await page.locator('.record .skipped').textContent()).toContain('1.3Wheel nuts');
+
+    await page.evaluate(() => {
+      window.print = () => {};
+    });
+    await page.click('#print');
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.step').isVisible()).toBe(false);
+    expect(await page.locator('.record').isVisible()).toBe(true);
+    await page.evaluate(() => dispatchEvent(new Event('afterprint')));
+    expect(await page.locator('.step').isVisible()).toBe(true);
+  });
 });
 
 test('clocks run from the tick of their line and say when it is too late', async () => {
@@ -329,6 +321,35 @@ test('without script the page is a document: all text, ticks, links, and no cont
     expect(await page.locator('button:visible').count()).toBe(0);
     await page.locator('#t-r1-1').check();
     expect(await page.locator('#t-r1-1').isChecked()).toBe(true);
+  });
+});
+
+test('a long list of what is off folds up to its counts, and stands open on paper', async () => {
+  const tally = (things: string): GuideDocument => ({
+    ...fh12(),
+    blocks: [
+      {
+        kind: 'tally',
+        body: [
+          { kind: 'strong', children: [{ kind: 'text', text: 'Off now, 33:' }] },
+          { kind: 'text', text: ` ${things}.` },
+        ],
+        rail: { off: 33, loose: 0 },
+      },
+    ],
+  });
+  const list = '.tally p';
+  await withPage(tally('wheel nuts'), {}, async (page) => {
+    expect(await page.locator(list).isVisible()).toBe(true);
+  });
+  await withPage(tally('wheel nuts, '.repeat(32)), {}, async (page) => {
+    expect(await page.locator('.tally summary').textContent()).toBe('Off now, 33: ');
+    expect(await page.locator(list).isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator(list).isVisible()).toBe(true);
+    await page.emulateMedia({ media: 'screen' });
+    await page.locator('.tally summary').click();
+    expect(await page.locator(list).isVisible()).toBe(true);
   });
 });
 

@@ -39,6 +39,14 @@ test('a reading between two limits is compared with both', () => {
   });
 });
 
+test('a limit below zero has the sign that it is printed with', () => {
+  expect(judge({ ...AT_LEAST, low: '-35' }, '-34', 'mm')).toMatchObject({
+    verdict: 'pass',
+    shown: '\u221234 mm',
+    limit: '\u221235 mm',
+  });
+});
+
 test('a temperature is converted with its offset', () => {
   const units = [
     { label: '°C', times: ['1', '1'] },

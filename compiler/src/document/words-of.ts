@@ -106,6 +106,7 @@ const PHRASE_OF: Readonly<Record<Exclude<WordKey, 'beforeYouStart'>, PhraseId | 
   readingHigh: 'reading-high',
   notNumber: 'not-a-number',
   notNeeded: 'not-needed-passed',
+  notNeededAfter: 'not-needed-after',
   clockStart: 'clock-start',
   clockLeft: 'clock-left',
   clockDone: 'clock-done',

@@ -110,6 +110,7 @@ export const WORD_KEYS = [
   'readingHigh',
   'notNumber',
   'notNeeded',
+  'notNeededAfter',
   'clockStart',
   'clockLeft',
   'clockDone',

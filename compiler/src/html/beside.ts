@@ -86,6 +86,9 @@ export function stageMarkup(stage: TorqueStage, key: string, label: string): Mar
   );
 }
 
+/** A longer size is too small to read inside its head, and stands below it as well. */
+const MOST_IN_HEAD = 3;
+
 const field = (label: string | Markup, attributes: Record<string, string | undefined>): Markup =>
   el(
     'label',
@@ -140,7 +143,15 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
     el(
       'div',
       { class: 'torque' },
-      el('div', { class: 'drive' }, head && drawnHead(head), el('span', {}, `${count} ×`)),
+      el(
+        'div',
+        { class: 'drive' },
+        head && [
+          drawnHead(head),
+          head.size.length > MOST_IN_HEAD && el('span', { 'aria-hidden': 'true' }, head.size),
+        ],
+        el('span', {}, `${count} ×`),
+      ),
       el(
         'div',
         { class: 'val' },

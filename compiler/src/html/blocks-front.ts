@@ -90,7 +90,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
   key: (block, { words }) =>
     el(
       'details',
-      { class: 'part key' },
+      { class: 'part fold key' },
       el('summary', {}, words.keyTitle),
       el('p', {}, el('b', {}, words.band), ' ', words.keyBand),
       el('p', {}, el('b', {}, words.brokenLine), ' ', words.keyBroken),

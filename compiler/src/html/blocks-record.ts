@@ -9,7 +9,7 @@ import { drawnHead, drawnOrder } from './drawn.js';
 import { type Child, el, join, type Markup } from './markup.js';
 import { proseMarkup, quantityMarkup } from './prose.js';
 import { rowAttributes, type StepContext } from './steps.js';
-import { table, tr } from './table.js';
+import { type TableRow, table, tr } from './table.js';
 
 export type RecordKind =
   | 'torque-table'
@@ -70,16 +70,9 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
       context,
       table(
         context.words.recordReadings,
-        'sheet',
+        'sheet found',
         [context.words.at, context.words.what, context.words.limit, context.words.found],
-        block.rows.map((row) =>
-          tr(
-            el('a', { href: `#${row.row}` }, row.number),
-            row.what,
-            proseMarkup(row.limit),
-            foundMarkup(row),
-          ),
-        ),
+        block.rows.map((row) => line(row, [row.what, NOT_NEEDED], proseMarkup(row.limit), foundMarkup(row))),
       ),
     ),
   'record-torques': (block, context) =>
@@ -98,9 +91,9 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
           context.words.initials,
         ],
         block.rows.map((row) =>
-          tr(
-            el('a', { href: `#${row.row}` }, row.number),
-            row.joint,
+          line(
+            row,
+            [row.joint, NOT_NEEDED],
             String(row.count),
             proseMarkup(row.torque),
             entry(`wrench-${row.row}`, `${context.words.wrench}, ${row.number}`),
@@ -118,16 +111,22 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
         'sheet',
         [context.words.at, context.words.checked, context.words.initials],
         block.rows.map((row) =>
-          tr(
-            el('a', { href: `#${row.row}` }, row.number),
-            proseMarkup(row.what),
-            el('output', { 'data-hold': row.row }),
-          ),
+          line(row, [proseMarkup(row.what), NOT_NEEDED], el('output', { 'data-hold': row.row })),
         ),
       ),
     ),
   'off-now': (block, context) => offNow(block, context),
 };
+
+/** A row of the record about a line of the guide; says so where that line falls away. */
+const line = (
+  { row, number }: { readonly row: string; readonly number: string },
+  ...cells: readonly Child[]
+): TableRow => ({
+  cells: [el('a', { href: `#${row}` }, number), ...cells],
+  attributes: { 'data-of': row },
+});
+const NOT_NEEDED = el('span', { class: 'na', hidden: true });
 
 /** What was found: a line for each place that a reading is taken at. */
 function foundMarkup(row: BlockOf<'record-readings'>['rows'][number]): Child {

@@ -7,6 +7,7 @@ import {
   walkBlocks,
 } from '../document/blocks.js';
 import { protectionDrawing } from '../document/drawing/symbols.js';
+import { type Prose, plain, text } from '../document/inline.js';
 import { MANDATORY_INKS } from '../safety-colours.js';
 import { besideMarkup, clipMarkup, pictureMarkup } from './beside.js';
 import { FRONT } from './blocks-front.js';
@@ -48,6 +49,17 @@ function firstRow(items: readonly Block[]): string {
   for (const item of walkBlocks(items)) if (item.kind === 'row') return item.id;
   return '';
 }
+
+/** What is off now. A long list folds up to its counts: on a telephone it would fill the screen. */
+function tallied(body: Prose): Markup {
+  const list = el('p', {}, proseMarkup(body));
+  if (plain(body).length <= MOST_TALLIED) return list;
+  const heads = body.filter(({ kind }) => kind === 'strong').flatMap((head) => [head, text(' ')]);
+  return el('details', { class: 'fold' }, el('summary', {}, proseMarkup(heads)), list);
+}
+
+/** Characters: about six lines of a telephone. */
+const MOST_TALLIED = 240;
 
 const BLOCKS: BlockRenderers<Markup, StepContext> = {
   ...FRONT,
@@ -124,6 +136,5 @@ const BLOCKS: BlockRenderers<Markup, StepContext> = {
         { ...context, about: '', row: block.id },
       ),
     ),
-  tally: (block, context) =>
-    railed(block.rail, context, 'tally', block, el('p', {}, proseMarkup(block.body))),
+  tally: (block, context) => railed(block.rail, context, 'tally', block, tallied(block.body)),
 };

@@ -301,6 +301,7 @@ export const DE: PhraseTable = {
   'reading-high': 'Nicht bestanden: {value} liegt über {limit}.',
   'not-a-number': 'Bitte eine Zahl eingeben, etwa 22,4',
   'not-needed-passed': 'Nicht nötig: {line} bestanden.',
+  'not-needed-after': 'Nicht nötig nach {line}.',
   'clock-done': 'Zeit um: weiter.',
   'clock-too-late': 'Zu spät: {time} darüber.',
   'clock-time-left': 'noch {time}, dann zu spät',

@@ -300,6 +300,7 @@ export const EN = {
   'reading-high': 'Fail: {value} is above {limit}.',
   'not-a-number': 'Type a number, such as 22.4',
   'not-needed-passed': 'Not needed: {line} passed.',
+  'not-needed-after': 'Not needed after {line}.',
   'clock-done': 'Time is up: go on.',
   'clock-too-late': 'Too late: {time} over.',
   'clock-time-left': '{time} left, then it is too late',

@@ -302,6 +302,7 @@ export const ES: PhraseTable = {
   'reading-high': 'Fallo: {value} está por encima de {limit}.',
   'not-a-number': 'Escriba un número, como 22,4',
   'not-needed-passed': 'No hace falta: {line} correcto.',
+  'not-needed-after': 'No hace falta después de {line}.',
   'clock-done': 'Tiempo cumplido: seguir.',
   'clock-too-late': 'Demasiado tarde: {time} de más.',
   'clock-time-left': 'quedan {time}, después es tarde',

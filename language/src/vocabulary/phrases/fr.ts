@@ -301,6 +301,7 @@ export const FR: PhraseTable = {
   'reading-high': 'Mauvais : {value} est au-dessus de {limit}.',
   'not-a-number': 'Taper un nombre, comme 22,4',
   'not-needed-passed': 'Pas nécessaire : {line} bon.',
+  'not-needed-after': 'Pas nécessaire après {line}.',
   'clock-done': 'Temps écoulé : continuer.',
   'clock-too-late': 'Trop tard : {time} de dépassement.',
   'clock-time-left': 'reste {time}, ensuite trop tard',

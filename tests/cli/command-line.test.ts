@@ -26,6 +26,11 @@ describe('help', () => {
     },
   );
 
+  it('`help` does the same', async () => {
+    expect(await baywright('help check')).toEqual(await baywright('check --help'));
+    expect(await baywright('help')).toEqual(await baywright('--help'));
+  });
+
   it('no command at all prints help as a mistake', async () => {
     const { code, out, err } = await baywright('');
     expect({ code, out }).toEqual({ code: 2, out: '' });
@@ -46,6 +51,7 @@ describe('mistakes', () => {
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(err).toContain(message);
     expect(err).toMatch(/^baywright: /);
+    expect(err).toMatch(/\n`baywright .*--help` (?:lists|tells) what .*\.\n$/);
   });
 });
 

@@ -47,9 +47,10 @@ function program(shell: Shell, when: ColourChoice, done: (code: number) => void)
     .description('Checks house repair procedures and makes their shop guides.')
     .version(VERSION, '-V, --version', 'print the version')
     .helpOption('-h, --help', 'print this help')
-    .helpCommand(false)
+    .helpCommand('help [command]', 'print this help, or that of a command')
     .exitOverride()
     .showSuggestionAfterError()
+    .showHelpAfterError('`baywright --help` lists what there is.')
     .configureOutput({
       writeOut: (text) => shell.out.write(text),
       writeErr: (text) => shell.err.write(text),
@@ -65,6 +66,7 @@ function program(shell: Shell, when: ColourChoice, done: (code: number) => void)
     const command = parser.command(def.name).summary(def.summary).description(def.docs);
     command
       .helpOption('-h, --help', 'print this help')
+      .showHelpAfterError(`\`baywright ${def.name} --help\` tells what it takes.`)
       .configureHelp({ styleTitle: (title) => paint.bold(title) });
     for (const { name, docs, optional, many } of def.takes) {
       const inner = `${name}${many ? '...' : ''}`;

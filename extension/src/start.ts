@@ -16,6 +16,7 @@ import { serveFiles } from './server/serve-files.js';
 import { followSettingsFiles } from './server/settings-files.js';
 import { registerStatus } from './status.js';
 import { type CommandProgram, registerTasks } from './tasks.js';
+import { registerFindingPages } from './views/finding-pages.js';
 import { registerLibrary } from './views/library.js';
 import { registerVehicleState } from './views/vehicle-state.js';
 
@@ -47,6 +48,7 @@ export async function start(context: ExtensionContext, platform: Platform): Prom
     registerPreview(context, connection, choices),
     registerVehicleState(connection, choices),
     registerLibrary(connection),
+    registerFindingPages(connection),
     registerStatus(),
     registerTasks(platform.command),
   );

@@ -38,6 +38,7 @@ export { type Clash, resolvePath, type Scope, scopeOf } from './names/scope.js';
 export { type BoundItem, type BoundStatement, bindStatement } from './names/statement.js';
 export { type Wear, wearOf } from './names/wear.js';
 export * from './quantity/index.js';
+export { findingPage } from './reference/findings.js';
 export * from './register/index.js';
 export { type BanInForce, bansAt, bansInForce } from './rules/bans-in-force.js';
 export { starterRules } from './rules/starter.js';

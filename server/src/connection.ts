@@ -16,11 +16,12 @@ import {
 import { Checker } from './checker.js';
 import { checkerHost } from './checker-host.js';
 import { clientFacts } from './client-facts.js';
+import { SHOWN_BY_CLIENT } from './explain-page.js';
 import type { Feature } from './features/feature.js';
 import { capabilities, FEATURES } from './features/index.js';
 import type { Files } from './files.js';
 import { politely, SLICE } from './manners.js';
-import { readOptions } from './options.js';
+import { type Options, readOptions } from './options.js';
 import type { StartOptions } from './protocol.js';
 import { quiet } from './quiet.js';
 import { refreshViews } from './refresh.js';
@@ -54,6 +55,7 @@ export function serve(connection: Connection, host: ServerHost): void {
     const made = new Workspace(host.files(start), host.today);
     workspace = made;
     made.client = clientFacts(sent);
+    made.options = optionsFrom(made, undefined);
     checker = new Checker(made, checkerHost(connection, host, sent));
     const folders = sent.workspaceFolders ?? (sent.rootUri ? [{ uri: sent.rootUri, name: '' }] : []);
     for (const folder of folders) made.addFolder(folder.uri);
@@ -108,13 +110,13 @@ export function serve(connection: Connection, host: ServerHost): void {
   const pullOptions = async (): Promise<void> => {
     if (!workspace || !params?.capabilities.workspace?.configuration) return;
     const sent: unknown = await connection.workspace.getConfiguration('baywright').catch(() => undefined);
-    workspace.options = readOptions(sent);
+    workspace.options = optionsFrom(workspace, sent);
   };
 
   connection.onDidChangeConfiguration(async ({ settings }) => {
     if (!workspace) return;
     if (params?.capabilities.workspace?.configuration) await pullOptions();
-    else workspace.options = readOptions(settings);
+    else workspace.options = optionsFrom(workspace, settings);
     checkEverything();
     if (params) refreshViews(connection, params);
   });
@@ -255,4 +257,9 @@ function viewOf(
     },
     pause,
   };
+}
+
+/** What the client sends, on top of what follows from the client itself. */
+function optionsFrom({ client }: Workspace, sent: unknown): Options {
+  return readOptions(sent, client.showsPages ? SHOWN_BY_CLIENT : '');
 }

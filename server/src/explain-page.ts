@@ -1,11 +1,13 @@
-// Where a code is explained: its page of the reference, below the one address that the editor's settings name.
+// Where a code is explained: its page of the reference, below the address that the editor's settings name, else in the
+// editor itself where it can show one.
 import { type Finding, findingFile } from '@baywright/language';
+import { PAGE_SCHEME } from './protocol.js';
 
-/** The reference as the project publishes it; a shop may keep its own copy. */
-const PUBLISHED = 'https://baywright.example/docs/reference/';
+/** Where the pages are for a client that shows them itself. */
+export const SHOWN_BY_CLIENT = `${PAGE_SCHEME}:/`;
 
-/** The address of the page of a code. `reference` is the address of the reference; empty for the published one. */
-export function explainPage(reference: string, finding: Pick<Finding, 'code' | 'name'>): string {
-  const base = reference === '' ? PUBLISHED : reference;
-  return `${base}${base.endsWith('/') ? '' : '/'}findings/${findingFile(finding)}`;
+/** The address of the page of a code, below the address of the reference; undefined where there is no reference. */
+export function explainPage(reference: string, finding: Pick<Finding, 'code' | 'name'>): string | undefined {
+  if (reference === '') return undefined;
+  return `${reference}${reference.endsWith('/') ? '' : '/'}findings/${findingFile(finding)}`;
 }

@@ -16,7 +16,7 @@ export interface Options {
     readonly renewed: boolean;
   };
   readonly lens: boolean;
-  /** Address of the reference that codes lead to; empty for the published one. */
+  /** Address of the reference that codes lead to; empty where there is none. */
   readonly reference: string;
   /** Findings that are left out in some files: a glob over library paths, and codes. */
   readonly suppress: readonly { readonly files: string; readonly codes: readonly string[] }[];
@@ -31,8 +31,8 @@ export const DEFAULT_OPTIONS: Options = {
   suppress: [],
 };
 
-/** Reads what a client sends, whatever its shape; values of another type count as not given. */
-export function readOptions(sent: unknown): Options {
+/** Reads what a client sends, whatever its shape; values of another type count as not given. `reference` is the usual one. */
+export function readOptions(sent: unknown, reference: string): Options {
   const section = at(sent, ['baywright']) ?? sent;
   const flag = (name: string, usual: boolean): boolean => {
     const value = at(section, name.split('.'));
@@ -50,14 +50,14 @@ export function readOptions(sent: unknown): Options {
       renewed: flag('inlay.renewed', usual.inlay.renewed),
     },
     lens: flag('lens.enabled', usual.lens),
-    reference: addressIn(at(section, ['reference', 'address'])),
+    reference: addressIn(at(section, ['reference', 'address'])) ?? reference,
     suppress: Array.isArray(suppress) ? suppress.flatMap(readSuppression) : [],
   };
 }
 
 /** An address that a link may lead to; anything else counts as not given. */
-function addressIn(value: unknown): string {
-  return typeof value === 'string' && /^(?:https?|file):\/\/\S+$/.test(value) ? value : '';
+function addressIn(value: unknown): string | undefined {
+  return typeof value === 'string' && /^(?:https?|file):\/\/\S+$/.test(value) ? value : undefined;
 }
 
 function readSuppression(entry: unknown): Options['suppress'][number][] {

@@ -33,6 +33,8 @@ export const METHODS = {
   check: 'baywright/check',
   /** {@link QuestionsQuestion} → {@link OpenQuestion}[]: what a draft leaves open, the most dangerous first. */
   questions: 'baywright/questions',
+  /** {@link ExplainQuestion} → {@link ExplainAnswer}: the page of a kind of finding. */
+  explain: 'baywright/explain',
   /** {@link PrintQuestion} → {@link PrintAnswer} */
   print: 'baywright/print',
   /** {@link SignQuestion} → {@link SignAnswer} */
@@ -49,6 +51,9 @@ export const METHODS = {
   listFiles: 'baywright/listFiles',
 } as const;
 
+/** Scheme of the addresses that codes of findings lead to where the client shows their pages itself. */
+export const PAGE_SCHEME = 'baywright-page';
+
 /** What the client passes as `initializationOptions`. */
 export interface StartOptions {
   /** True when the server must read files by `baywright/readFile` and `baywright/listFiles` instead of from disk. */
@@ -57,6 +62,8 @@ export interface StartOptions {
   readonly locale: string;
   /** True when the editor reads `baywright.json` by its schema: the server then says of an open one only what no schema can. */
   readonly settingsBySchema?: boolean;
+  /** True when the editor opens addresses of {@link PAGE_SCHEME}, with the text that `baywright/explain` gives. */
+  readonly showsPages?: boolean;
 }
 
 // ---- what a guide is made for
@@ -238,6 +245,15 @@ export interface OpenQuestion {
   readonly code: string;
   readonly message: string;
   readonly location: Location;
+}
+
+/** `page` is a code, a name, or the file of its page: `S301`, `never-put-back`, `s301-never-put-back.md`. */
+export interface ExplainQuestion {
+  readonly page: string;
+}
+/** Why findings of the kind matter, a text that has one, and the same put right; absent when there is no such kind. */
+export interface ExplainAnswer {
+  readonly markdown?: string;
 }
 
 // ---- print and issue

@@ -22,20 +22,29 @@ describe('push', () => {
     session.open(PATH, LEFT_OFF);
     const found = await session.diagnostics(PATH);
     const off = found.find((d) => d.code === 'S301');
-    expect(off?.codeDescription?.href).toMatch(/s301-/);
     expect(off?.range.start.line).toBe(LEFT_OFF.split('\n').length - 2);
     expect(off?.source).toBe('baywright');
   });
-  test('a code leads to its page of the reference, in the shop’s own copy where there is one', async () => {
+  test('a code leads to its page in the shop’s copy of the reference, and nowhere where there is none', async () => {
     await start({ files: shop(HEAD) });
     session.open(PATH, LEFT_OFF);
-    const page = async (): Promise<string> =>
-      (await session.diagnostics(PATH)).find((d) => d.code === 'S301')?.codeDescription?.href ?? '';
-    const file = (await page()).split('/').at(-1) ?? '';
-    expect(await page()).toMatch(/^https:\/\/.*\/reference\/findings\/s301-/);
-    expect(existsSync(new URL(`../../language/docs/reference/findings/${file}`, import.meta.url))).toBe(true);
+    const page = async (): Promise<string | undefined> =>
+      (await session.diagnostics(PATH)).find((d) => d.code === 'S301')?.codeDescription?.href;
+    expect(await page()).toBeUndefined();
     session.changeSettings({ reference: { address: 'https://shop.test/reference' } });
-    await expect.poll(page).toBe(`https://shop.test/reference/findings/${file}`);
+    await expect.poll(page).toBe('https://shop.test/reference/findings/s301-never-put-back.md');
+    const docs = new URL('../../language/docs/reference/findings/s301-never-put-back.md', import.meta.url);
+    expect(existsSync(docs)).toBe(true);
+  });
+  test('a client that shows pages itself gets their text', async () => {
+    await start({ files: shop(HEAD), initializationOptions: { showsPages: true } });
+    session.open(PATH, LEFT_OFF);
+    const href = (await session.diagnostics(PATH)).find((d) => d.code === 'S301')?.codeDescription?.href;
+    expect(href).toBe('baywright-page:/findings/s301-never-put-back.md');
+    const page = href?.split('/').at(-1);
+    const { markdown } = await session.request<{ markdown?: string }>('baywright/explain', { page });
+    expect(markdown).toMatch(/^# S301 never-put-back\n[\s\S]*## Wrong[\s\S]*## Right/);
+    expect(await session.request('baywright/explain', { page: 'S999' })).toEqual({});
   });
   test('of the whole library, files that are not open among them', async () => {
     await start({

@@ -126,6 +126,13 @@ describe('refactors', () => {
     session.rewrite(PATH, text);
     expect((await session.diagnostics(PATH)).filter((d) => d.severity === 1)).toEqual([]);
   });
+  test('the fitting half is offered at the work, not beside a part', async () => {
+    const text = `${HEAD}    remove wheel-nut, wheel\n`;
+    const offered = async (at: string): Promise<string[]> =>
+      (await actions(text.replace(at, `$0${at}`))).map((a) => a.title).filter((t) => /fitting half/.test(t));
+    expect(await offered('disc: Brake disc')).toEqual([]);
+    expect(await offered('chock rear-wheels')).toHaveLength(1);
+  });
   test('split a step, turn repeated steps into an operation', async () => {
     expect(await textAfter(HEAD.replace('    raise vehicle', '    rai$0se vehicle'), /^Split/)).toContain(
       'turn\n  step: Raise the van, continued\n    raise vehicle',

@@ -14,6 +14,7 @@ export function clientOptions(log: LogOutputChannel, onDisk: boolean): LanguageC
     filesByClient: !onDisk || folders.some((folder) => folder.uri.scheme !== 'file'),
     locale: env.language,
     settingsBySchema: true,
+    showsPages: true,
   };
   return {
     documentSelector: [{ language: LANGUAGE }],

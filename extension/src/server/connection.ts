@@ -13,6 +13,7 @@ interface Questions {
   order: (question: protocol.OrderQuestion) => protocol.OrderAnswer;
   library: (question: undefined) => protocol.Library;
   check: (question: protocol.CheckQuestion) => protocol.CheckAnswer;
+  explain: (question: protocol.ExplainQuestion) => protocol.ExplainAnswer;
   print: (question: protocol.PrintQuestion) => protocol.PrintAnswer;
   sign: (question: protocol.SignQuestion) => protocol.SignAnswer;
   issue: (question: protocol.IssueQuestion) => protocol.IssueAnswer;

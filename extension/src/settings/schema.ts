@@ -49,7 +49,7 @@ export const editorSettings = z.object({
     .string()
     .default('')
     .describe(
-      'Where the reference lies that the codes of findings lead to, when the shop keeps a copy of it: an address that begins with https:// or file://.',
+      'Address of a copy of the reference that the codes of findings lead to: it begins with https:// or file://. Empty: their pages open in the editor.',
     ),
   'preview.followCursor': z
     .boolean()

@@ -33,7 +33,8 @@ function index(): Page {
 
 const letterOf = (def: Def): CodeLetter => def.code.slice(0, 1) as CodeLetter;
 
-function findingPage(def: Def): Page {
+/** The page of one kind of finding. */
+export function findingPage(def: Def): Page {
   return page(
     `findings/${findingFile(def)}`,
     `${def.code} ${def.name}`,

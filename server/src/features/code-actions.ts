@@ -78,7 +78,7 @@ function offersAt(
       convertQuantity(snapshot, span),
       ...numberToReference(snapshot, span),
       splitStep(snapshot, span),
-      writeFittingHalf(snapshot),
+      writeFittingHalf(snapshot, span),
     );
   if (wants(CodeActionKind.RefactorExtract)) offers.push(toOperation(snapshot, span));
   if (wants(`${CodeActionKind.Refactor}.move`)) offers.push(...moveToCatalogue(snapshot, span));

@@ -19,11 +19,12 @@ export function diagnosticOf(snapshot: DiagnosticSite, finding: Finding): Diagno
     location: snapshot.location(r.file, r.span),
     message: r.message,
   }));
+  const href = explainPage(snapshot.options.reference, finding);
   return {
     range: snapshot.range(finding.span),
     severity: SEVERITIES[finding.severity],
     code: finding.code,
-    codeDescription: { href: explainPage(snapshot.options.reference, finding) },
+    ...(href === undefined ? {} : { codeDescription: { href } }),
     source: 'baywright',
     message: messageOf(finding),
     ...(finding.tag === undefined

@@ -5,6 +5,7 @@ import { incomingCalls, outgoingCalls, prepareCalls } from './calls.js';
 import { codeActions, resolveCodeAction } from './code-actions.js';
 import { completion, resolveCompletion } from './completion.js';
 import { check, questions } from './custom/check.js';
+import { explain } from './custom/explain.js';
 import { choices, issue, preview, print, sign } from './custom/guides.js';
 import { library } from './custom/library.js';
 import { order } from './custom/order.js';
@@ -67,6 +68,7 @@ export const FEATURES: readonly Feature[] = [
   library,
   check,
   questions,
+  explain,
   print,
   sign,
   issue,

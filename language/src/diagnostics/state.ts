@@ -19,6 +19,8 @@ import { vehiclePosture } from './s113-vehicle-posture.js';
 import { suspensionPosture } from './s114-suspension-posture.js';
 import { renewedInPlace } from './s115-renewed-in-place.js';
 import { spills } from './s116-spills.js';
+import { notTagged } from './s117-not-tagged.js';
+import { notTied } from './s118-not-tied.js';
 import { outOfOrder } from './s201-out-of-order.js';
 import { shutIn } from './s202-shut-in.js';
 import { notClosedWhenFilled } from './s203-not-closed-when-filled.js';
@@ -41,6 +43,8 @@ import { notMovedBack } from './s310-not-moved-back.js';
 import { neverAdjusted } from './s311-never-adjusted.js';
 import { leftChocked } from './s312-left-chocked.js';
 import { leftRaised } from './s313-left-raised.js';
+import { leftTagged } from './s314-left-tagged.js';
+import { leftTied } from './s315-left-tied.js';
 import { pathsDiffer } from './s401-paths-differ.js';
 import { neverReached } from './s402-never-reached.js';
 import { houseRule } from './s403-house-rule.js';
@@ -69,6 +73,8 @@ export const STATE_DIAGNOSTICS = [
   suspensionPosture,
   renewedInPlace,
   spills,
+  notTagged,
+  notTied,
   outOfOrder,
   shutIn,
   notClosedWhenFilled,
@@ -91,6 +97,8 @@ export const STATE_DIAGNOSTICS = [
   neverAdjusted,
   leftChocked,
   leftRaised,
+  leftTagged,
+  leftTied,
   pathsDiffer,
   neverReached,
   houseRule,
@@ -111,6 +119,8 @@ export {
   leftChocked,
   leftIn,
   leftRaised,
+  leftTagged,
+  leftTied,
   levelNeverChecked,
   neverAdjusted,
   neverBled,
@@ -129,6 +139,8 @@ export {
   notRestored,
   notSettled,
   notSnugWhenLowered,
+  notTagged,
+  notTied,
   outOfOrder,
   pathsDiffer,
   renewedInPlace,

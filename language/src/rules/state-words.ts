@@ -65,6 +65,7 @@ const TABLE: Readonly<Partial<Record<ThingKind, Readonly<Record<string, StateTes
     raised: word('posture', ['raised'], 'supported', 'up'),
     supported: word('posture', ['supported'], 'back on ground', 'supported'),
     up: word('posture', ['raised', 'supported'], 'back on ground', 'up'),
+    tagged: word('tag', ['yes'], 'untagged', 'tagged'),
     loaded: word('suspension', ['loaded', 'jacked'], 'suspension free', 'suspension loaded'),
   },
   adjustment: {

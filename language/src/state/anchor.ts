@@ -29,7 +29,7 @@ export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
     !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')
   )
     return before(m, beforeSealing(m, lacks, act), lacks);
-  if (lacks.every((l) => l.want === 'gone'))
+  if (lacks.every((l) => l.want === 'gone' || l.want === 'untied'))
     return beforeRunning(m, lacks) ?? (act ? before(m, act, lacks) : atEnd(m));
   if (act === undefined && lacks.every((l) => l.want === 'set')) return atEnd(m);
   const last = lastKin(m, lacks, act?.index ?? m.acts.length);
@@ -61,7 +61,7 @@ function beforeSealing(m: Machine, lacks: readonly Lack[], act: Act): Act {
   return m.acts.slice(0, act.index).find(works) ?? act;
 }
 
-/** What was placed for the job goes away behind its last use, before the machine is run or lowered. */
+/** What was placed or tied for the job goes away behind its last use, before the machine is run or lowered. */
 function beforeRunning(m: Machine, lacks: readonly Lack[]): Anchor | undefined {
   const things = new Set(lacks.map((l) => l.thing));
   const uses = (a: Act): boolean =>
@@ -96,8 +96,11 @@ function beforeFillerShuts(m: Machine, lacks: readonly Lack[], act: Act | undefi
     : undefined;
 }
 
+/** Untying and untagging put nothing together: what was tied may still be off. */
 function isTogether(act: Act, thing: Thing): boolean {
-  return (act.statement?.verb.on[thing.kind]?.makes ?? []).some((x) => directionOfMake(x) === 'together');
+  return (act.statement?.verb.on[thing.kind]?.makes ?? []).some(
+    (x) => directionOfMake(x) === 'together' && x !== 'untied' && x !== 'untagged',
+  );
 }
 
 /** Whether the act works on something that the missing part will cover. */

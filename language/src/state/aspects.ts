@@ -12,6 +12,7 @@ import { constant, type Guarded } from './guarded.js';
  * - `level` of fluids: full, unchecked, low, drained. `air` of circuits: bled, air.
  * - `setting` of adjustments: set, disturbed. `value` of conditions.
  * - `put` of temporary things: away, placed. `chock` of places: no, yes.
+ * - `tag` of anything: no, yes where it must come off again, kept where it may stay on. `tie`: the same.
  * - `posture` of the vehicle: ground, raised, supported. `suspension`: loaded, free, jacked.
  */
 export type Aspect =
@@ -29,6 +30,8 @@ export type Aspect =
   | 'value'
   | 'put'
   | 'chock'
+  | 'tag'
+  | 'tie'
   | 'posture'
   | 'suspension';
 
@@ -66,6 +69,8 @@ export function initialValue(
     case 'put':
       return constant('away');
     case 'chock':
+    case 'tag':
+    case 'tie':
       return constant('no');
     case 'posture':
       return constant('ground');

@@ -140,6 +140,8 @@ const OWN_NEEDS: ReadonlySet<Need> = new Set<Need>([
   'capped',
   'chocked',
   'not chocked',
+  'tagged',
+  'tied',
   'up',
   'raised',
   'on ground',

@@ -8,6 +8,8 @@ export type StateDetail =
         | 'nothing'
         | 'level unchecked'
         | 'chocked'
+        | 'tagged'
+        | 'tied'
         | 'on stands'
         | 'lifted'
         | 'suspension jacked'
@@ -67,6 +69,8 @@ const WORDS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     'level drained': 'drained',
     'level low': 'low',
     chocked: 'chocked',
+    tagged: 'tagged',
+    tied: 'tied',
     'on stands': 'on stands',
     lifted: 'on the jack or lift',
     'suspension jacked': 'suspension loaded by a jack',
@@ -87,6 +91,8 @@ const WORDS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     'level drained': 'vaciado',
     'level low': 'bajo',
     chocked: 'calzado',
+    tagged: 'con etiqueta de aviso',
+    tied: 'atado',
     'on stands': 'sobre caballetes',
     lifted: 'en el gato o el elevador',
     'suspension jacked': 'suspensión cargada con un gato',
@@ -107,6 +113,8 @@ const WORDS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     'level drained': 'vidangé',
     'level low': 'bas',
     chocked: 'calé',
+    tagged: 'étiqueté',
+    tied: 'attaché',
     'on stands': 'sur chandelles',
     lifted: 'sur le cric ou le pont',
     'suspension jacked': 'suspension chargée par un cric',
@@ -127,6 +135,8 @@ const WORDS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     'level drained': 'abgelassen',
     'level low': 'niedrig',
     chocked: 'gegen Wegrollen gesichert',
+    tagged: 'mit Warnschild',
+    tied: 'festgebunden',
     'on stands': 'auf Böcken',
     lifted: 'auf Heber oder Bühne',
     'suspension jacked': 'Aufhängung mit Heber belastet',

@@ -211,6 +211,16 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   disturbed: change('setting', 'disturbed'),
   chocked: change('chock', 'yes'),
   unchocked: change('chock', 'no'),
+  // A tag on the vehicle forbids something until it comes off; one on a hose tells it from its neighbour and may stay.
+  tagged: (m, { act, thing, when }) =>
+    m.change(thing, 'tag', when, () => (thing.kind === 'machine' ? 'yes' : 'kept'), act.index),
+  untagged: change('tag', 'no'),
+  // A strap that is a tool goes back to its drawer; a cable tie stays.
+  tied(m, { act, thing, when }) {
+    const isLent = act.statement?.named('with').some((item) => item.thing?.kind === 'tool') ?? false;
+    m.change(thing, 'tie', when, () => (isLent ? 'yes' : 'kept'), act.index);
+  },
+  untied: change('tie', 'no'),
   raised(m, { act, thing, when }) {
     const holds = act.statement?.named('with').some((o) => o.thing?.marks.includes('holds-load')) ?? false;
     m.change(thing, 'posture', when, () => (holds ? 'supported' : 'raised'), act.index);

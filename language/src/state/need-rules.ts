@@ -238,6 +238,8 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
       .flatMap((face) => lacksOf(m, face, 'clean', (v) => v !== 'clean', 'clean', when)),
   'not chocked': (m, { thing, when }) => lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when),
   chocked: (m, { thing, when }) => lacksOf(m, thing, 'chock', (v) => v === 'no', 'chocked', when),
+  tagged: (m, { thing, when }) => lacksOf(m, thing, 'tag', (v) => v === 'no', 'tagged', when),
+  tied: (m, { thing, when }) => lacksOf(m, thing, 'tie', (v) => v === 'no', 'tied', when),
   'on ground': posture(['raised', 'supported'], 'back on ground'),
   raised: posture(['ground', 'supported'], 'up'),
   up: posture(['ground'], 'up'),

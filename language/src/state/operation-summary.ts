@@ -124,6 +124,10 @@ const WANT_WORDS: Readonly<Partial<Record<Want, string>>> = {
   placed: 'in place',
   chocked: 'chocked',
   unchocked: 'unchocked',
+  tagged: 'tagged',
+  untagged: 'without a tag',
+  tied: 'tied',
+  untied: 'untied',
   capped: 'capped',
   clean: 'clean',
   wet: 'sealed',
@@ -155,6 +159,10 @@ function stateWord(aspect: Aspect, value: string): string | undefined {
       return value === 'placed' ? 'in place' : 'taken away';
     case 'chock':
       return value === 'yes' ? 'chocked' : 'unchocked';
+    case 'tag':
+      return value === 'no' ? 'without a tag' : 'tagged';
+    case 'tie':
+      return value === 'no' ? 'untied' : 'tied';
     case 'posture':
       return value === 'ground' ? 'on the ground' : value;
     case 'suspension':

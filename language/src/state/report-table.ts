@@ -29,6 +29,8 @@ const NEED_DEF: Readonly<Partial<Record<Need | 'end', Def>>> = {
   placed: D.notPlaced,
   capped: D.notCapped,
   chocked: D.notChocked,
+  tagged: D.notTagged,
+  tied: D.notTied,
   'drain open': D.drainShut,
   'fill open': D.fillerShut,
   'on ground': D.vehiclePosture,
@@ -80,6 +82,8 @@ const MISSING: Readonly<Partial<Record<Want, { readonly def: Def; readonly word:
   position: { def: D.notMovedBack, word: 'moved back' },
   adjusted: { def: D.neverAdjusted, word: 'adjusted' },
   unchocked: { def: D.leftChocked, word: 'unchocked' },
+  untagged: { def: D.leftTagged, word: 'untagged' },
+  untied: { def: D.leftTied, word: 'untied' },
   'back on ground': { def: D.leftRaised, word: 'lowered' },
 };
 

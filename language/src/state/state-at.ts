@@ -173,6 +173,11 @@ function tell(m: Machine, thing: Thing, aspect: Aspect, value: string): Told | u
     case 'put':
     case 'chock':
       return { group: 'placed', said: { what: aspect === 'chock' ? 'chocked' : 'nothing' } };
+    case 'tag':
+    case 'tie':
+      return value === 'yes'
+        ? { group: 'placed', said: { what: aspect === 'tag' ? 'tagged' : 'tied' } }
+        : undefined;
     case 'posture':
       return { group: 'raised', said: { what: value === 'supported' ? 'on stands' : 'lifted' } };
     case 'suspension':

@@ -25,6 +25,8 @@ export const WANTS = {
   supported: 'here',
   capped: 'here',
   chocked: 'here',
+  tagged: 'here',
+  tied: 'here',
   clean: 'here',
   wet: 'here',
   'within time': 'here',
@@ -46,6 +48,8 @@ export const WANTS = {
   adjusted: 'together',
   gone: 'together',
   unchocked: 'together',
+  untagged: 'together',
+  untied: 'together',
   levelled: 'together',
   bled: 'together',
 } as const satisfies Record<string, Direction>;
@@ -139,6 +143,18 @@ export function assumeState(
     case 'chocked':
       put('chock', 'yes');
       break;
+    case 'untagged':
+      put('tag', 'no');
+      break;
+    case 'tagged':
+      put('tag', 'yes');
+      break;
+    case 'untied':
+      put('tie', 'no');
+      break;
+    case 'tied':
+      put('tie', 'yes');
+      break;
     case 'bled':
       put('air', 'bled');
       break;
@@ -184,6 +200,8 @@ export function directionOfMake(make: Make): Direction {
 /** What was assumed and is undone by a make that is no taking apart: chocks put back after the drive they were away for. */
 export const UNDOES: Readonly<Partial<Record<Make, Want>>> = {
   chocked: 'unchocked',
+  tagged: 'untagged',
+  tied: 'untied',
   placed: 'gone',
   raised: 'back on ground',
 };
@@ -210,6 +228,10 @@ export const MAKES_WANT: Readonly<Partial<Record<Make, readonly Want[]>>> = {
   placed: ['placed'],
   unchocked: ['unchocked'],
   chocked: ['chocked'],
+  untagged: ['untagged'],
+  tagged: ['tagged'],
+  untied: ['untied'],
+  tied: ['tied'],
   bled: ['bled'],
   filled: ['fluid', 'levelled'],
   topped: ['fluid', 'levelled'],

@@ -74,6 +74,12 @@ export function wholeLacks(m: Machine, when: Condition, extent: Extent): Lack[] 
         if (extent === 'end')
           lacks.push(...lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when));
         break;
+      case 'tag':
+        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'tag', (v) => v === 'yes', 'untagged', when));
+        break;
+      case 'tie':
+        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'tie', (v) => v === 'yes', 'untied', when));
+        break;
       case 'posture':
         if (extent === 'end' || extent === 'road')
           lacks.push(...lacksOf(m, thing, 'posture', (v) => v !== 'ground', 'back on ground', when));

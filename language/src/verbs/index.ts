@@ -88,6 +88,8 @@ import { uncover } from './uncover.js';
 import { unload } from './unload.js';
 import { unlock } from './unlock.js';
 import { unplug } from './unplug.js';
+import { untag } from './untag.js';
+import { untie } from './untie.js';
 import { ventilate } from './ventilate.js';
 import { wait } from './wait.js';
 import { wear } from './wear.js';
@@ -183,6 +185,8 @@ export const VERBS: readonly VerbDef[] = [
   unload,
   unlock,
   unplug,
+  untag,
+  untie,
   ventilate,
   wait,
   wear,

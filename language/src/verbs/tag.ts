@@ -1,6 +1,9 @@
 // tag: put a label on.
-import { defineVerb } from '../vocabulary/verb.js';
-import { AIDS, EVENT, IN_REACH, named, SPOTS } from '../vocabulary/verb-shorthand.js';
+import { defineVerb, type Effect } from '../vocabulary/verb.js';
+import { AIDS, named, SPOTS } from '../vocabulary/verb-shorthand.js';
+
+const IN_REACH: Effect = { needs: ['reachable'], makes: ['tagged'] };
+const ANYWHERE: Effect = { needs: [], makes: ['tagged'] };
 
 export const tag = defineVerb({
   word: 'tag',
@@ -9,10 +12,10 @@ export const tag = defineVerb({
     connection: IN_REACH,
     fastener: IN_REACH,
     place: IN_REACH,
-    temporary: EVENT,
-    tool: EVENT,
-    supply: EVENT,
-    machine: EVENT,
+    temporary: ANYWHERE,
+    tool: ANYWHERE,
+    supply: ANYWHERE,
+    machine: ANYWHERE,
   },
   machines: ['vehicle'],
   object: 'one or more',
@@ -28,6 +31,6 @@ export const tag = defineVerb({
     de: '{object}[ mit {with}] kennzeichnen[ ({at})]',
   },
   done: 'tagged',
-  docs: 'Puts a label on: which hose goes where, or that a machine must not be started.',
+  docs: 'Puts a label on: which hose goes where, or that a machine must not be started. A tag on the vehicle must come off again with `untag`; one on a part or hose may stay.',
   example: 'tag supply-hose, return-line',
 });

@@ -1,6 +1,8 @@
 // tie: hold something out of the way.
-import { defineVerb } from '../vocabulary/verb.js';
-import { AIDS, IN_REACH, named, SPOTS } from '../vocabulary/verb-shorthand.js';
+import { defineVerb, type Effect } from '../vocabulary/verb.js';
+import { AIDS, named, SPOTS } from '../vocabulary/verb-shorthand.js';
+
+const IN_REACH: Effect = { needs: ['reachable'], makes: ['tied'] };
 
 export const tie = defineVerb({
   word: 'tie',
@@ -18,6 +20,6 @@ export const tie = defineVerb({
     de: '{object}[ an {to}][ mit {with}] festbinden',
   },
   done: 'tied',
-  docs: 'Holds a harness, hose or part out of the way or in its place. A part whose bolts are off is hung with `hang`.',
+  docs: 'Holds a harness, hose or part out of the way or in its place. A part whose bolts are off is hung with `hang`. What is tied with a tool, such as a strap, must be untied again with `untie`; a cable tie stays.',
   example: 'tie front-harness to radiator-support with cable-tie',
 });

@@ -95,7 +95,18 @@ export function lowerStatement(
 const ENDS = ['front', 'rear'] as const;
 
 /** Verbs that look at things and leave them as they are. */
-const LOOKS: ReadonlySet<string> = new Set(['inspect', 'test', 'measure', 'clean', 'mark', 'scrap']);
+const LOOKS: ReadonlySet<string> = new Set([
+  'inspect',
+  'test',
+  'measure',
+  'clean',
+  'mark',
+  'scrap',
+  'tag',
+  'untag',
+  'tie',
+  'untie',
+]);
 
 /** Things that change with the line are done one at a time; looking at several is one look. */
 function isSplit({ verb, objects }: BoundStatement): boolean {

@@ -1,5 +1,5 @@
 // The sheets beside the guide: torque card, pull sheet, record, what is off now.
-import { clausesOf, phrase, phraseText, type Thing, threadText } from '@baywright/language';
+import { clausesOf, isFormless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
@@ -50,7 +50,8 @@ function detailOf(print: Print, thing: Thing): Prose {
     diagrams.implies(print.when, print.job.where(guard)),
   );
   const parts = [
-    ...(thread && !thread.hole ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
+    // A clamp or clip has no thread: its kind is in its name.
+    ...(thread && !thread.hole && !isFormless(thing) ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
     ...strengths.slice(0, 1),
     ...(isNew ? [phrase('new', print.language)] : []),
   ];

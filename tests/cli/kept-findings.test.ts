@@ -5,7 +5,7 @@ import { dirname, join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { type Checked, checkPaths } from '../../compiler/src/cli/check.js';
 import { nodeShell } from '../../compiler/src/cli/node-shell.js';
-import type { Shell } from '../../compiler/src/cli/shell.js';
+import { CannotRun, type Shell } from '../../compiler/src/cli/shell.js';
 import { watchPaths } from '../../compiler/src/cli/watch.js';
 import { CATALOGUE, guide, SHOP } from './desk.js';
 
@@ -178,7 +178,7 @@ describe('watch', () => {
     });
     const watch: NonNullable<Shell['watch']> = (_folder, call) => {
       changed = call;
-      return { stop: () => stopped++ };
+      return { stop: () => stopped++, gone: new Promise(() => {}) };
     };
     const done = watchPaths(
       shell({ watch }),
@@ -195,5 +195,21 @@ describe('watch', () => {
     expect(rounds.at(-1)).toEqual(['M-1.bay S303']);
     expect(rounds).toHaveLength(2);
     expect(stopped).toBe(1);
+  });
+
+  it('ends in words when the folder is gone, or when a round cannot be run', async () => {
+    let stopped = 0;
+    const watching = (gone: Promise<void>): Shell =>
+      shell({ watch: () => ({ stop: () => stopped++, gone }) });
+    await expect(watchPaths(watching(Promise.resolve()), [], {}, async () => {})).rejects.toThrow(
+      `${folder} is gone: there is nothing left to watch`,
+    );
+    const full = async (): Promise<void> => {
+      throw new CannotRun('the drive is full');
+    };
+    await expect(watchPaths(watching(new Promise(() => {})), [], {}, full)).rejects.toThrow(
+      'the drive is full',
+    );
+    expect(stopped).toBe(2);
   });
 });

@@ -1,5 +1,5 @@
 // The real world: Node's file system, streams and clock.
-import { type Dirent, existsSync, readdirSync, readFileSync, statSync, watch as watchFolder } from 'node:fs';
+import { type Dirent, existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -19,6 +19,7 @@ import {
   tooLarge,
 } from './shell.js';
 import { VERSION } from './version.js';
+import { watchFolder } from './watch-folder.js';
 import { writeFile, writeFolder } from './whole-files.js';
 
 export function nodeShell(): Shell {
@@ -189,30 +190,7 @@ function git(folder: string, args: readonly string[]): Reading {
   return decodeText(run.stdout);
 }
 
-/** Changes come in bursts when an editor saves; they are handed on together. */
-const BURST_MS = 60;
-
-function watch(folder: string, changed: (paths: readonly string[]) => void): { stop(): void } {
-  let waiting = new Set<string>();
-  let timer: NodeJS.Timeout | undefined;
-  const watcher = watchFolder(folder, { recursive: true }, (_event, name) => {
-    if (name === null) return;
-    waiting.add(slashes(join(folder, name)));
-    clearTimeout(timer);
-    timer = setTimeout(() => {
-      const paths = [...waiting].sort();
-      waiting = new Set();
-      changed(paths);
-    }, BURST_MS);
-  });
-  // A folder that goes away ends the watch; what it held is reported by the next check.
-  watcher.on('error', () => watcher.close());
-  return {
-    stop: () => {
-      clearTimeout(timer);
-      watcher.close();
-    },
-  };
-}
+const watch: NonNullable<Shell['watch']> = (folder, changed) =>
+  watchFolder(folder, (paths) => changed(paths.map(slashes)));
 
 const slashes = (path: string): string => path.replaceAll('\\', '/');

@@ -54,8 +54,14 @@ export interface Shell {
   hash(data: string | Uint8Array): string;
   /** What git prints for these arguments, or why it cannot be asked. */
   git(folder: string, args: readonly string[]): Reading;
-  /** Calls back with the paths of files that changed below a folder, until `stop`. Absent where nothing can be watched. */
-  watch?(folder: string, changed: (paths: readonly string[]) => void): { stop(): void };
+  /**
+   * Calls back with the paths of files that changed below a folder, and of folders that came or went with a slash at
+   * the end, until `stop`. `gone` settles when there is no such folder any more. Absent where nothing can be watched.
+   */
+  watch?(
+    folder: string,
+    changed: (paths: readonly string[]) => void,
+  ): { stop(): void; readonly gone: Promise<void> };
 }
 
 export interface Seen {

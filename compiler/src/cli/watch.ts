@@ -8,7 +8,10 @@ import { collect, SUFFIX } from './libraries.js';
 import { parent } from './paths.js';
 import { CannotRun, type Shell } from './shell.js';
 
-/** Calls `told` after each round. Ends only when `until` does. */
+/** Ends of paths that call for another round; folders end with a slash. */
+const LOOKED_AT = [SUFFIX, SETTINGS_FILE, '/'];
+
+/** Calls `told` after each round. Ends when `until` does, when a folder is gone, or when a round cannot be run. */
 export async function watchPaths(
   shell: Shell,
   typed: readonly string[],
@@ -18,14 +21,19 @@ export async function watchPaths(
 ): Promise<void> {
   if (shell.watch === undefined) throw new CannotRun('files cannot be watched here');
   let running: Promise<void> = Promise.resolve();
+  let fail = (_error: unknown): void => {};
+  const failed = new Promise<never>((_, reject) => {
+    fail = reject;
+  });
   const round = (): void => {
     running = running.then(async () =>
       told(await checkCollection(shell, collect(shell, typed), choice, cacheFor)),
     );
+    running.catch(fail);
   };
   round();
   const changed = (paths: readonly string[]): void => {
-    if (paths.some((path) => path.endsWith(SUFFIX) || path.endsWith(SETTINGS_FILE))) round();
+    if (paths.some((path) => LOOKED_AT.some((end) => path.endsWith(end)))) round();
   };
   const { watch } = shell;
   const folders = (typed.length === 0 ? ['.'] : typed).map((name) => {
@@ -37,9 +45,16 @@ export async function watchPaths(
   const outer = [...roots].filter(
     (root) => ![...roots].some((other) => root !== other && root.startsWith(`${other}/`)),
   );
-  const watchers = outer.map((root) => watch(root, changed));
-  await until;
-  for (const watcher of watchers) watcher.stop();
+  const watchers = outer.map((root) => ({ root, ...watch(root, changed) }));
+  const left = watchers.map(async ({ root, gone }) => {
+    await gone;
+    throw new CannotRun(`${root} is gone: there is nothing left to watch`);
+  });
+  try {
+    await Promise.race([until, failed, ...left]);
+  } finally {
+    for (const watcher of watchers) watcher.stop();
+  }
   await running;
 
   function cacheFor(shelf: Parameters<typeof diskCache>[1]): FileCache<CheckedFile> {

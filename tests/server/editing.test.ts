@@ -149,6 +149,23 @@ describe('refactors', () => {
       '    marked wheel\n  disc: Brake disc\n    behind caliper\n',
     );
   });
+  test('a step is split above what is said of the line', async () => {
+    const said = HEAD.replace('    raise vehicle', '    notice: Mind the sill.\n    rai$0se vehicle');
+    expect(await textAfter(said, /^Split/)).toContain(
+      '  step: Raise the van, continued\n    notice: Mind the sill.\n    raise vehicle',
+    );
+  });
+  test('a line that repeats a declared figure is not converted', async () => {
+    const line = (amount: string) => `${HEAD}    torque caliper-bolt, ${amount}\n`;
+    const offers = async (amount: string) =>
+      (await actions(line(amount))).filter((a) => /^Write as/.test(a.title));
+    expect(await offers('11$00 N·m')).toEqual([]);
+    expect(await offers('10$00 N·m')).toHaveLength(1);
+  });
+  test('the last entry of a section takes it along, and no second blank line stays', async () => {
+    const text = HEAD.replace('\nparts\n', '\nplaces\n  hub-fa$0ce: Hub face\n\nparts\n');
+    expect(await textAfter(text, /^Move hub-face/)).toBe(HEAD);
+  });
   test('a declaration is moved to a catalogue in use, that of the vehicle first', async () => {
     const offers = await actions(HEAD.replace('  disc: Brake disc', '  di$0sc: Brake disc'));
     expect(offers.filter((a) => a.title.startsWith('Move')).map((a) => a.title)).toEqual([

@@ -28,7 +28,7 @@ export function moveToCatalogue(snapshot: Snapshot, span: Span): ActionOffer[] {
     .slice(0, MOST);
   const edits = (target: string): TextEdit[] => {
     const lone = section?.children.length === 1;
-    const own = wholeLines(text, lone && section ? section : entry);
+    const own = lone && section ? withGap(text, wholeLines(text, section)) : wholeLines(text, entry);
     const { start, end } = wholeLines(text, entry);
     const block = reindented(text.slice(start, end), 2 - entry.indent);
     const other = snapshot.library.model(target);
@@ -43,6 +43,11 @@ export function moveToCatalogue(snapshot: Snapshot, span: Span): ActionOffer[] {
     kind: `${CodeActionKind.Refactor}.move`,
     edit: () => fromLanguage(snapshot, edits(target)),
   }));
+}
+
+/** A section that goes takes the blank line behind it along. */
+function withGap(text: string, { start, end }: Span): Span {
+  return { start, end: end + (/^[ \t]*\r?\n/.exec(text.slice(end, end + 200))?.[0].length ?? 0) };
 }
 
 /** Told by its opening line, so that a list of actions does not read the whole library. */

@@ -10,7 +10,9 @@ export function convertQuantity(snapshot: Snapshot, span: Span): ActionOffer | u
   const line = pathAt(snapshot.tree, span.start).pop();
   const node = line && measuresOf(line).find((m) => touches(m, span.start));
   const other = node && inOtherSystem(node);
-  if (!node || other === undefined) return undefined;
+  if (!node?.measure || other === undefined) return undefined;
+  // A line of work that repeats a declared figure must say the same, which a rounded one does not.
+  if (line?.kind === 'statement' && saying(snapshot, formatMeasure(node.measure)).length > 0) return undefined;
   return {
     title: snapshot.say.writeAs(other),
     kind: CodeActionKind.RefactorRewrite,
@@ -34,16 +36,7 @@ export function numberToReference(snapshot: Snapshot, span: Span): ActionOffer[]
     const read = parseQuantity(match[0].replace(/[.,]$/, ''));
     if (!('measure' in read)) continue;
     const wanted = formatMeasure(read.measure);
-    const found: string[] = [];
-    for (const thing of snapshot.job().scope.names.values()) {
-      for (const [word, list] of thing.clauses) {
-        for (const { clause } of list) {
-          const measure = clause.spec?.stages[0]?.measure.measure;
-          if (measure && clause.spec?.stages.length === 1 && formatMeasure(measure) === wanted)
-            found.push(`{${thing.name} ${word}}`);
-        }
-      }
-    }
+    const found = saying(snapshot, wanted);
     return [...new Set(found)].slice(0, 4).map((reference) => ({
       title: snapshot.say.referTo(reference),
       kind: CodeActionKind.RefactorRewrite,
@@ -51,4 +44,19 @@ export function numberToReference(snapshot: Snapshot, span: Span): ActionOffer[]
     }));
   }
   return [];
+}
+
+/** References to declared figures that say this. */
+function saying(snapshot: Snapshot, wanted: string): string[] {
+  const found: string[] = [];
+  for (const thing of snapshot.job().scope.names.values()) {
+    for (const [word, list] of thing.clauses) {
+      for (const { clause } of list) {
+        const measure = clause.spec?.stages[0]?.measure.measure;
+        if (measure && clause.spec?.stages.length === 1 && formatMeasure(measure) === wanted)
+          found.push(`{${thing.name} ${word}}`);
+      }
+    }
+  }
+  return found;
 }

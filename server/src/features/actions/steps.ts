@@ -12,7 +12,11 @@ export function splitStep(snapshot: Snapshot, span: Span): ActionOffer | undefin
   const step = path.findLast((l): l is StepLine => l.kind === 'step');
   const inner = step && path[path.indexOf(step) + 1];
   if (!step || !inner || step.children[0] === inner) return undefined;
-  const at = wholeLines(snapshot.text, inner).start;
+  // What is said of the line, and what accepts it, goes along.
+  let first = step.children.indexOf(inner);
+  while (LEADS.has(step.children[first - 1]?.kind ?? '')) first -= 1;
+  if (first <= 0) return undefined;
+  const at = wholeLines(snapshot.text, step.children[first] ?? inner).start;
   const title = step.prose?.text.trim() ?? 'Step';
   const edit: TextEdit = {
     file: snapshot.path,
@@ -25,6 +29,9 @@ export function splitStep(snapshot: Snapshot, span: Span): ActionOffer | undefin
     edit: () => fromLanguage(snapshot, [edit]),
   };
 }
+
+/** Lines that stand above the action they belong to. */
+const LEADS: ReadonlySet<string> = new Set(['message', 'accept']);
 
 export function toOperation(snapshot: Snapshot, span: Span): ActionOffer | undefined {
   const section = snapshot.tree.lines.find(

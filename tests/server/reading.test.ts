@@ -160,6 +160,20 @@ test('signature help marks the clause at the cursor', async () => {
   expect(signature?.parameters?.[help.activeParameter ?? 0]?.label).toMatch(/^at /);
 });
 
+test('signature help on a line that goes on with a statement, and in the clause of an entry', async () => {
+  const label = async (needle: string, mark: string): Promise<string | undefined> =>
+    (await session.request<SignatureHelp | null>('textDocument/signatureHelp', at(needle, mark)))
+      ?.signatures[0]?.label;
+  const below = 'remove caliper-bolt, caliper\n      with $0';
+  expect(await label('remove caliper-bolt, caliper', below)).toMatch(/^remove .*\[with tool/);
+  expect(await label('torque 110', 'torque $0110')).toBe('torque torque | angle');
+  expect(await label('held by caliper-bolt', 'held by $0')).toBe(
+    'held by fastener | connection | part | condition',
+  );
+  expect(await label('class 10.9', 'class $0')).toBe('class 8.8 | 10.9 | 12.9 | A2-70 | A4-80');
+  expect(await label('hex 18 mm', 'hex 18 mm, $0')).toBeUndefined();
+});
+
 test('a lens on each phase says what is off and owed', async () => {
   at('xx', 'xx');
   const lenses = await session.request<CodeLens[]>('textDocument/codeLens', {

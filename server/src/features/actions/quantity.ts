@@ -12,7 +12,8 @@ export function convertQuantity(snapshot: Snapshot, span: Span): ActionOffer | u
   const other = node && inOtherSystem(node);
   if (!node?.measure || other === undefined) return undefined;
   // A line of work that repeats a declared figure must say the same, which a rounded one does not.
-  if (line?.kind === 'statement' && saying(snapshot, formatMeasure(node.measure)).length > 0) return undefined;
+  if (line?.kind === 'statement' && saying(snapshot, formatMeasure(node.measure)).length > 0)
+    return undefined;
   return {
     title: snapshot.say.writeAs(other),
     kind: CodeActionKind.RefactorRewrite,

@@ -5,8 +5,7 @@ import { dirname, join } from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { type Checked, checkPaths } from '../../compiler/src/cli/check.js';
 import { nodeShell } from '../../compiler/src/cli/node-shell.js';
-import { CannotRun, type Shell } from '../../compiler/src/cli/shell.js';
-import { watchPaths } from '../../compiler/src/cli/watch.js';
+import type { Shell } from '../../compiler/src/cli/shell.js';
 import { CATALOGUE, guide, SHOP } from './desk.js';
 
 const folder = mkdtempSync(join(tmpdir(), 'baywright-kept-'));
@@ -164,52 +163,5 @@ describe('kept findings', () => {
   it('a library that cannot be written to is checked all the same', async () => {
     const world = shell({ cacheFolders: () => [join(folder, 'M-2.bay/cache')] });
     expect(await check(world)).toEqual({ said: [], made: 3 });
-  });
-});
-
-describe('watch', () => {
-  it('checks again when a file changes', async () => {
-    const rounds: string[][] = [];
-    let changed: (paths: readonly string[]) => void = () => {};
-    let stopped = 0;
-    let end: () => void = () => {};
-    const until = new Promise<void>((done) => {
-      end = done;
-    });
-    const watch: NonNullable<Shell['watch']> = (_folder, call) => {
-      changed = call;
-      return { stop: () => stopped++, gone: new Promise(() => {}) };
-    };
-    const done = watchPaths(
-      shell({ watch }),
-      [],
-      {},
-      async (checked) => void rounds.push(said(checked)),
-      until,
-    );
-    write({ 'M-1.bay': guide('M-1', 'Door mirror, replace').replace('    torque mirror-bolt\n', '') });
-    changed([join(folder, 'M-1.bay')]);
-    changed([join(folder, 'notes.txt')]);
-    end();
-    await done;
-    expect(rounds.at(-1)).toEqual(['M-1.bay S303']);
-    expect(rounds).toHaveLength(2);
-    expect(stopped).toBe(1);
-  });
-
-  it('ends in words when the folder is gone, or when a round cannot be run', async () => {
-    let stopped = 0;
-    const watching = (gone: Promise<void>): Shell =>
-      shell({ watch: () => ({ stop: () => stopped++, gone }) });
-    await expect(watchPaths(watching(Promise.resolve()), [], {}, async () => {})).rejects.toThrow(
-      `${folder} is gone: there is nothing left to watch`,
-    );
-    const full = async (): Promise<void> => {
-      throw new CannotRun('the drive is full');
-    };
-    await expect(watchPaths(watching(new Promise(() => {})), [], {}, full)).rejects.toThrow(
-      'the drive is full',
-    );
-    expect(stopped).toBe(2);
   });
 });

@@ -2,7 +2,7 @@
 import { type Analysis, allThings, clausesOf, LANGUAGES, type Language } from '@baywright/language';
 import { SHEETS } from '../../document/document.js';
 import { PRINTS } from '../../print-options.js';
-import { choice, flag, list, type OptionValues, text } from '../command.js';
+import { choice, count, flag, list, type OptionValues, text } from '../command.js';
 import type { Shelf } from '../libraries.js';
 import { FORMATS, type Format, type Wanted } from '../publish.js';
 import { CannotRun } from '../shell.js';
@@ -38,6 +38,8 @@ export const OPTIONS = {
     '--two-sided',
     'for paper printed on both sides: the binding edge alternates, the record is a sheet of its own',
   ),
+  watch: flag('-w, --watch', 'make guides again whenever a file changes, until ended'),
+  jobs: count('-j, --jobs <count>', 'how many threads may work; 0 for as many as the machine has', 0),
   fresh: flag('--fresh', 'make every guide again, whatever is kept from the last run'),
   json: flag('--json', 'say what was made as JSON'),
 };
@@ -58,6 +60,8 @@ export const USUAL: Options = {
   colour: false,
   safetyColours: false,
   twoSided: false,
+  watch: false,
+  jobs: 0,
   fresh: false,
   json: false,
 };

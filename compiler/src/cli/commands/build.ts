@@ -1,5 +1,5 @@
 // `baywright build`: checked procedures to guides.
-import { checkChoices, OPTIONS, readFormats } from '../build/choices.js';
+import { checkChoices, OPTIONS, type Options, readFormats } from '../build/choices.js';
 import { buildGuides, type Result } from '../build/jobs.js';
 import type { GuideCache, KeptGuides } from '../build/kept-guides.js';
 import { asData, lineOf, summary } from '../build/told.js';
@@ -9,6 +9,7 @@ import { diskCache, memoryCache } from '../file-cache.js';
 import { type Collection, collect, type Shelf, troubleLines } from '../libraries.js';
 import { progressLine } from '../progress.js';
 import { textReport } from '../report/text.js';
+import { waiting, watchPaths } from '../watch.js';
 
 export default defineCommand({
   name: 'build',
@@ -27,55 +28,69 @@ A file is written whole or not at all, and the same source gives the same bytes;
       'one guide, for the left side',
     ],
     ['baywright build --option axle=heavy --out heavy', 'for one variant'],
+    ['baywright build --watch', 'keep the guides up to date while you write'],
     ['baywright build --fresh', 'every guide anew'],
     ['baywright build --only torque-card', 'torque cards alone'],
   ],
-  async run(context, args, options) {
-    const { shell, paintErr } = context;
-    const formats = readFormats(options.format);
+  async run(given, args, options) {
     checkChoices(options);
-    const caches = new Map<string, GuideCache>();
-    const collection = collect(shell, args, (library) => {
-      if (options.fresh) return new Map();
-      const cache = diskCache<KeptGuides>(shell, library, 'guides');
-      caches.set(library.root, cache);
-      return cache.facts;
+    const context = options.jobs > 0 ? { ...given, shell: { ...given.shell, threads: options.jobs } } : given;
+    if (!options.watch) return buildOnce(context, args, options);
+    let { fresh } = options;
+    await watchPaths(context.shell, args, async () => {
+      await buildOnce(context, args, { ...options, fresh });
+      fresh = false;
+      context.shell.err.write(waiting(context.shell.now()));
     });
-    const cacheFor = (shelf: Shelf): GuideCache => caches.get(shelf.root) ?? memoryCache(shell, shelf);
-    const progress = progressLine(context, 'files done');
-    const { results, errors } = await buildGuides(
-      shell,
-      collection,
-      options,
-      formats,
-      cacheFor,
-      (result) => {
-        if (!options.json) progress.above(() => shell.out.write(lineOf(context, result)));
-      },
-      progress.step,
-    );
-    progress.end();
-    if (errors.length > 0 && !options.json)
-      shell.out.write(`\n${errorReport(context, collection, errors)}\n`);
-    shell.err.write(troubleLines(collection.troubles, paintErr));
-    const written = results.filter(({ state }) => state === 'written');
-    const isWhole = args.length === 0 || args.some((arg) => shell.kind(shell.resolve(arg)) === 'folder');
-    const listed = isWhole && formats.includes('html') && options.only === 'guide' && written.length > 0;
-    const pages = listed ? (await import('../build/index-page.js')).indexPages(shell, written) : [];
-    if (options.json) shell.out.write(`${JSON.stringify(asData(results, pages), null, 2)}\n`);
-    else if (results.length > 0 || collection.troubles.length === 0)
-      shell.out.write(summary(context, results, pages));
-    const unknown = unknownToAll(results);
-    for (const name of unknown)
-      shell.err.write(
-        `${paintErr.red('baywright:')} no vehicle of these procedures has the option “${name}”: nothing was left out for it\n`,
-      );
-    const isNothing = results.length > 0 && results.every(({ state }) => state === 'passed over');
-    const hasFailed = results.some(({ state }) => state === 'failed');
-    if (collection.troubles.length > 0 || hasFailed || isNothing || unknown.length > 0) return 2;
-    return errors.length > 0 ? 1 : 0;
+    return 0;
   },
 });
+
+async function buildOnce(context: Context, args: readonly string[], options: Options): Promise<number> {
+  const { shell, paintErr } = context;
+  const formats = readFormats(options.format);
+  const caches = new Map<string, GuideCache>();
+  const collection = collect(shell, args, (library) => {
+    if (options.fresh) return new Map();
+    const cache = diskCache<KeptGuides>(shell, library, 'guides');
+    caches.set(library.root, cache);
+    return cache.facts;
+  });
+  const cacheFor = (shelf: Shelf): GuideCache => caches.get(shelf.root) ?? memoryCache(shell, shelf);
+  const progress = progressLine(context, 'files done');
+  const { results, errors } = await buildGuides(
+    shell,
+    collection,
+    options,
+    formats,
+    cacheFor,
+    (result) => {
+      // While a library is watched, only what is new is of interest.
+      if (!options.json && !(options.watch && result.isKept))
+        progress.above(() => shell.out.write(lineOf(context, result)));
+    },
+    progress.step,
+  );
+  progress.end();
+  if (errors.length > 0 && !options.json) shell.out.write(`\n${errorReport(context, collection, errors)}\n`);
+  shell.err.write(troubleLines(collection.troubles, paintErr));
+  const written = results.filter(({ state }) => state === 'written');
+  const isWhole = args.length === 0 || args.some((arg) => shell.kind(shell.resolve(arg)) === 'folder');
+  const listed = isWhole && formats.includes('html') && options.only === 'guide' && written.length > 0;
+  const pages = listed ? (await import('../build/index-page.js')).indexPages(shell, written) : [];
+  if (options.json) shell.out.write(`${JSON.stringify(asData(results, pages), null, 2)}\n`);
+  else if (results.length > 0 || collection.troubles.length === 0)
+    shell.out.write(summary(context, results, pages));
+  const unknown = unknownToAll(results);
+  for (const name of unknown)
+    shell.err.write(
+      `${paintErr.red('baywright:')} no vehicle of these procedures has the option “${name}”: nothing was left out for it\n`,
+    );
+  const isNothing = results.length > 0 && results.every(({ state }) => state === 'passed over');
+  const hasFailed = results.some(({ state }) => state === 'failed');
+  if (collection.troubles.length > 0 || hasFailed || isNothing || unknown.length > 0) return 2;
+  return errors.length > 0 ? 1 : 0;
+}
 
 /** Options asked for that no vehicle of any procedure has. */
 function unknownToAll([first, ...more]: readonly Result[]): readonly string[] {

@@ -23,7 +23,7 @@ import { plural, textReport } from '../report/text.js';
 import { CannotRun } from '../shell.js';
 import { printStateAt } from '../state-at.js';
 import { VERSION } from '../version.js';
-import { watchPaths } from '../watch.js';
+import { waiting, watchPaths } from '../watch.js';
 
 const OPTIONS = {
   format: choice(
@@ -89,9 +89,11 @@ A folder stands for all .bay files in it. Files that cannot have changed since t
         throw new CannotRun(
           '--fix and --watch do not go together: a file would change while you write in it',
         );
-      await watchPaths(shell, args, chosen, async (checked) => {
-        await tell(checked);
-        shell.err.write(`${shell.now().toTimeString().slice(0, 8)} Waiting for changes.\n`);
+      let { fresh } = options;
+      await watchPaths(shell, args, async () => {
+        await tell(await checkPaths(shell, args, { ...chosen, fresh }));
+        fresh = false;
+        shell.err.write(waiting(shell.now()));
       });
       return 0;
     }

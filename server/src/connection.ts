@@ -48,6 +48,8 @@ export function serve(connection: Connection, host: ServerHost): void {
   let workspace: Workspace | undefined;
   let checker: Checker | undefined;
   let params: InitializeParams | undefined;
+  /** Tokens of work whose bar the user has closed. */
+  const takenBack = new Set<string | number>();
 
   connection.onInitialize((sent): InitializeResult => {
     params = sent;
@@ -99,6 +101,9 @@ export function serve(connection: Connection, host: ServerHost): void {
         for (const folder of added) workspace?.addFolder(folder.uri);
         checkEverything();
       });
+    connection.onNotification('window/workDoneProgress/cancel', (closed: { token: string | number }) => {
+      takenBack.add(closed.token);
+    });
     await pullOptions();
     checkEverything();
   });
@@ -147,7 +152,7 @@ export function serve(connection: Connection, host: ServerHost): void {
       await workspace.ready;
       if (token.isCancellationRequested)
         throw new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
-      const view = viewOf(connection, host, workspace, checker, token, asked);
+      const view = viewOf(connection, host, workspace, checker, token, asked, takenBack);
       try {
         return await answer(feature, asked, view);
       } finally {
@@ -194,12 +199,15 @@ function viewOf(
   checker: Checker,
   token: CancellationToken,
   asked: unknown,
+  takenBack: Set<string | number>,
 ): View & { end(): void } {
   const { workDoneToken: workDone, partialResultToken: partial } = (asked ?? {}) as {
     workDoneToken?: string | number;
     partialResultToken?: string | number;
   };
   let begun = false;
+  const isCancelled = (): boolean =>
+    token.isCancellationRequested || (workDone !== undefined && takenBack.has(workDone));
   const say = TEXTS[workspace.client.language];
   const pause = (): Promise<void> => new Promise((resolve) => politely(host.later, resolve));
   return {
@@ -223,8 +231,7 @@ function viewOf(
         if (host.now() - begin < SLICE) continue;
         await pause();
         begin = host.now();
-        if (token.isCancellationRequested)
-          throw new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
+        if (isCancelled()) throw new ResponseError(LSPErrorCodes.RequestCancelled, 'taken back');
         if (workspace.snapshot(snapshot.uri)?.text !== snapshot.text)
           throw new ResponseError(LSPErrorCodes.ContentModified, 'edited meanwhile');
       }
@@ -234,7 +241,7 @@ function viewOf(
     findings: (shelf, path) => checker.findingsOf(shelf, path),
     readBase64: (uri) => workspace.readBase64(uri),
     renderers: renderers(),
-    isCancelled: () => token.isCancellationRequested,
+    isCancelled,
     progress(done, all, what) {
       if (workDone === undefined) return;
       const percentage = Math.round((100 * done) / Math.max(1, all));
@@ -246,6 +253,7 @@ function viewOf(
       quiet(connection.sendNotification('$/progress', { token: workDone, value }));
     },
     end() {
+      if (workDone !== undefined) takenBack.delete(workDone);
       if (begun)
         quiet(connection.sendNotification('$/progress', { token: workDone, value: { kind: 'end' } }));
     },

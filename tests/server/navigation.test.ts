@@ -175,6 +175,16 @@ describe('rename', () => {
     await expect(session.request('textDocument/rename', { ...cursor, newName: 'two words' })).rejects.toThrow(
       'cannot be a name',
     );
+    for (const newName of ['when', 'behind'])
+      await expect(session.request('textDocument/rename', { ...cursor, newName })).rejects.toThrow(
+        'means something',
+      );
+    expect(await session.request('textDocument/rename', { ...cursor, newName: 'remove' })).toBeTruthy();
+    const sheet = at('per "HL-90"', 'per "HL$0-90"');
+    await expect(session.request('textDocument/rename', { ...sheet, newName: 'HL"90' })).rejects.toThrow(
+      'cannot be a name',
+    );
+    expect(await session.request('textDocument/rename', { ...sheet, newName: 'HL-91' })).toBeTruthy();
     expect(
       await session.request('textDocument/prepareRename', at('  step: Back', '  st$0ep: Back')),
     ).toBeNull();

@@ -58,6 +58,17 @@ test('a check on request reports on the token it was given, and stops when it is
   expect(await asked).toBeLessThan(61);
 });
 
+test('closing the bar takes the work back', async () => {
+  session = await startSession({ files: many(120) });
+  await session.until('procedures/P-119.bay', (d) => d.length > 0);
+  session.connection.onNotification('$/progress', ({ token, value }: Progress) => {
+    if (token === 'mine' && value.kind === 'begin')
+      void session.connection.sendNotification('window/workDoneProgress/cancel', { token });
+  });
+  const answer = await session.request<protocol.CheckAnswer>('baywright/check', { workDoneToken: 'mine' });
+  expect(answer.files).toBeLessThan(122);
+});
+
 test('references come in parts where the client asks for parts', async () => {
   session = await startSession({ files: many(3) });
   const { textDocument } = session.open('procedures/P-1.bay');

@@ -1,6 +1,6 @@
 // Renames a thing in every file of its library, after asking whether the name may be used; so too an option of vehicles,
 // its values, and the values of a condition.
-import { parse, type Span, type Thing } from '@baywright/language';
+import { parse, SECTIONS, type Span, type Thing } from '@baywright/language';
 import {
   ErrorCodes,
   type PrepareRenameParams,
@@ -42,6 +42,7 @@ export const rename = documentFeature<RenameParams>(
     if (thing.kind !== 'source' && !NAME.test(newName)) return refuse(snapshot.say.notAName(newName));
     if (thing.kind !== 'source' && newName !== newName.toLowerCase())
       return refuse(snapshot.say.notSmall(newName));
+    if (!canBeName(thing, newName)) return refuse(snapshot.say.reserved(newName));
     const edits = new Map<string, TextEdit[]>();
     for (const { path, mentions } of mentionsOfThing(snapshot.shelf, thing, (p) => snapshot.file(p)?.text)) {
       const taken =
@@ -88,6 +89,22 @@ function besides(word: DeclaredWord, vehicle: Thing | undefined): string[] {
   return word.isValue
     ? options.filter(([name]) => name === word.option).flatMap(([, ...values]) => values)
     : [...options.map(([name = '']) => name), 'side', 'year', 'vehicle'];
+}
+
+/** Asks the language itself: whether an entry of the kind may have the name, and its lines may name it. */
+function canBeName({ kind }: Thing, name: string): boolean {
+  const section = SECTIONS.find((s) => s.declares === kind)?.word;
+  const named =
+    kind === 'source'
+      ? `fasteners\n  it-bolt: It\n    torque 1 N·m, per "${name}"\n`
+      : `parts\n  it: It\n    behind ${name}\n`;
+  const written =
+    section === undefined ? `removal\n  operation ${name}: It\n` : `${section}\n  ${name}: It\n\n${named}`;
+  const { tree, findings } = parse(`procedure A-1: It\n\n${written}`, 'it.bay');
+  // Which things a clause may name is another matter; the reading alone counts.
+  const entry = tree.lines.find((line) => line.kind === 'section')?.children[0];
+  const text = entry?.kind === 'entry' || entry?.kind === 'operation' ? entry.name?.text : undefined;
+  return text === name && findings.every((f) => f.code === 'G104' || f.code === 'G117');
 }
 
 /** Asks the language itself: the word is put where it would stand. */

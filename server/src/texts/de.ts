@@ -96,6 +96,7 @@ export const DE: Texts = {
   notAName: (name) =>
     `„${name}“ kann kein Name sein: Buchstaben, Ziffern und einzelne Bindestriche, mit einem Buchstaben am Anfang.`,
   notSmall: (name) => `„${name}“ kann kein Name sein: Namen werden klein geschrieben.`,
+  reserved: (name) => `„${name}“ kann kein Name sein: Das Wort bedeutet etwas in der Sprache.`,
   nameTaken: (name, title) => `„${name}“ ist schon der Name von ${title}.`,
   notAWord: (word) =>
     `„${word}“ kann hier nicht stehen: kleine Buchstaben, Ziffern und einzelne Bindestriche.`,

@@ -104,6 +104,7 @@ export const EN = {
   notAName: (name: string) =>
     `“${name}” cannot be a name: use letters, digits and single hyphens, beginning with a letter.`,
   notSmall: (name: string) => `“${name}” cannot be a name: names are written in small letters.`,
+  reserved: (name: string) => `“${name}” cannot be a name: it means something in the language.`,
   nameTaken: (name: string, title: string) => `“${name}” is already the name of ${title}.`,
   notAWord: (word: string) => `“${word}” cannot stand here: use small letters, digits and single hyphens.`,
   wordTaken: (word: string, beside: string) => `“${word}” is already there beside “${beside}”.`,

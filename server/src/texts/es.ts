@@ -95,6 +95,7 @@ export const ES: Texts = {
   notAName: (name) =>
     `«${name}» no puede ser un nombre: letras, cifras y guiones sueltos, empezando por una letra.`,
   notSmall: (name) => `«${name}» no puede ser un nombre: los nombres van en minúsculas.`,
+  reserved: (name) => `«${name}» no puede ser un nombre: significa algo en el lenguaje.`,
   nameTaken: (name, title) => `«${name}» ya es el nombre de ${title}.`,
   notAWord: (word) => `«${word}» no puede estar aquí: minúsculas, cifras y guiones sueltos.`,
   wordTaken: (word, beside) => `«${word}» ya está junto a «${beside}».`,

@@ -95,6 +95,7 @@ export const FR: Texts = {
   notAName: (name) =>
     `« ${name} » ne peut pas être un nom : lettres, chiffres et traits d’union isolés, en commençant par une lettre.`,
   notSmall: (name) => `« ${name} » ne peut pas être un nom : les noms s’écrivent en minuscules.`,
+  reserved: (name) => `« ${name} » ne peut pas être un nom : le mot a un sens dans le langage.`,
   nameTaken: (name, title) => `« ${name} » est déjà le nom de ${title}.`,
   notAWord: (word) =>
     `« ${word} » ne peut pas se mettre ici : minuscules, chiffres et traits d’union isolés.`,

@@ -69,6 +69,12 @@ catalogue/mirrors.bay Mirrors
     expect(out.split('\n')[1]?.trim()).toBe(said);
   });
 
+  it('a library inside another keeps its place', async () => {
+    const old = { 'M-1.bay': guide('M-1', 'One'), 'us/catalogue/mirrors.bay': CATALOGUE };
+    const files = folders(old, { ...old, 'us/baywright.json': '{}' });
+    expect((await baywright('compare old new', { files })).out).toBe('No change from old to new.\n');
+  });
+
   it('a guide that is new or gone', async () => {
     const files = folders(
       { 'a.bay': guide('M-1', 'One'), 'b.bay': guide('M-2', 'Two') },

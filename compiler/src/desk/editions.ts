@@ -9,7 +9,7 @@ import {
   shopFacts,
 } from '@baywright/language';
 import { collect, SUFFIX } from '../cli/libraries.js';
-import { parent, relativeTo } from '../cli/paths.js';
+import { below, join, parent, relativeTo } from '../cli/paths.js';
 import { CannotRun, type Shell } from '../cli/shell.js';
 import { findProcedures, isPath } from './find.js';
 import { edition, issuedRevisions, type StoreLibrary } from './issue-store.js';
@@ -38,7 +38,13 @@ function currentSide(shell: Shell, path: string): Side {
   const { shelves, troubles } = collect(shell, [path]);
   const [trouble] = troubles;
   if (trouble !== undefined) throw new CannotRun(`${trouble.path} ${trouble.problem}`);
-  return { label: path, files: shelves.flatMap(({ library, files }) => factsOf(library, files)) };
+  // Of a library inside another one each path begins at the folder compared, as git tells it too.
+  const outer = shelves.map(({ root }) => root).sort((a, b) => a.length - b.length)[0] ?? shell.folder;
+  const files = shelves.flatMap(({ root, library, files: own }) => {
+    const inside = below(outer, root) ?? '';
+    return factsOf(library, own).map((facts) => ({ ...facts, path: join(inside, facts.path) }));
+  });
+  return { label: path, files };
 }
 
 function issuedSide(shell: Shell, number: string, which: string): Side {

@@ -81,6 +81,7 @@ export {
 export type { Point } from './order-grid.js';
 export { readOrder, readOrderAsked } from './order-read.js';
 export {
+  orderCaption,
   orderNumbers,
   orderSentence,
   type SentenceLanguage,

@@ -12,6 +12,7 @@ interface Phrases {
   readonly pattern: Readonly<Record<PatternWord, string>>;
   readonly counted: Readonly<Record<TighteningOrder['shape'], string>>;
   readonly passes: (count: number, list: string) => string;
+  readonly turns: string;
 }
 
 /** One row per language; a new language is one row. */
@@ -32,6 +33,7 @@ const PHRASES: Readonly<Record<SentenceLanguage, Phrases>> = {
       points: 'numbered as in the drawing',
     },
     passes: (count, list) => `Make ${count} passes: ${list}.`,
+    turns: 'The numbers in the drawing are the turns.',
   },
   es: {
     tighten: 'Apriete',
@@ -49,6 +51,7 @@ const PHRASES: Readonly<Record<SentenceLanguage, Phrases>> = {
       points: 'con los números del dibujo',
     },
     passes: (count, list) => `Haga ${count} pasadas: ${list}.`,
+    turns: 'Los números del dibujo indican el turno de cada uno.',
   },
   fr: {
     tighten: 'Serrer',
@@ -66,6 +69,7 @@ const PHRASES: Readonly<Record<SentenceLanguage, Phrases>> = {
       points: 'selon les numéros du dessin',
     },
     passes: (count, list) => `Faire ${count} passes : ${list}.`,
+    turns: 'Les numéros du dessin donnent le tour de chacun.',
   },
   de: {
     tighten: 'Anziehen',
@@ -83,6 +87,7 @@ const PHRASES: Readonly<Record<SentenceLanguage, Phrases>> = {
       points: 'nummeriert wie in der Zeichnung',
     },
     passes: (count, list) => `In ${count} Durchgängen: ${list}.`,
+    turns: 'Die Zahlen der Zeichnung geben die Reihenfolge an.',
   },
 };
 
@@ -116,6 +121,9 @@ export function orderSentence(
   const percent = language === 'en' ? '%' : ' %';
   return `${first} ${p.passes(percentages.length, percentages.map((n) => `${n}${percent}`).join(', '))}`;
 }
+
+/** What goes below a drawing whose numbers are turns, since the sentence names positions. */
+export const orderCaption = (language: SentenceLanguage): string => PHRASES[language].turns;
 
 /** The positions in turn: `1-3-5-2-4`, or `1-7, 4-10, 2-8` where they go in pairs or groups. */
 export function orderNumbers(order: TighteningOrder): string {

@@ -5,7 +5,7 @@
 
 import type { TighteningOrder } from './order.js';
 import type { Point } from './order-grid.js';
-import { orderNumbers, orderSentence, type SentenceLanguage } from './order-sentence.js';
+import { orderSentence, type SentenceLanguage } from './order-sentence.js';
 
 /** How to draw it. Head numbers are turns unless positions are asked for. */
 export interface DiagramOptions {
@@ -50,7 +50,7 @@ export function orderSvg(order: TighteningOrder, options: DiagramOptions = {}): 
   );
 }
 
-/** The order as plain text for a terminal: the turns where the heads lie, then the positions in turn. */
+/** The order as plain text for a terminal: the turns where the heads lie. */
 export function orderText(order: TighteningOrder): string {
   const columns = Math.max(13, Math.min(45, Math.ceil(order.count * 3.2)));
   // A character is about twice as tall as wide.
@@ -66,7 +66,7 @@ export function orderText(order: TighteningOrder): string {
     for (let k = 0; k < turn.length; k++) if (line) line[from + k] = turn.charAt(k);
   });
   const drawn = grid.map((line) => line.join('').trimEnd());
-  return `${drawn.join('\n')}\n\n${orderNumbers(order)}`;
+  return drawn.join('\n');
 }
 
 /** Heads as large as neighbours allow, 11 at most (the head mark of the guide), so that numbers stay legible. */

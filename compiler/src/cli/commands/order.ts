@@ -37,7 +37,10 @@ As text for the terminal, or as the drawing that the guides print.`,
     if (!trade.isOrder(made)) throw new CannotRun(made.problem);
     const order = loosen ? trade.reverseOrder(made) : made;
     if (svg) shell.out.write(`${trade.orderSvg(order, { language })}\n`);
-    else shell.out.write(`${trade.orderText(order)}\n\n${trade.orderSentence(order, language)}\n`);
+    else {
+      const words = [trade.orderCaption(language), trade.orderSentence(order, language, { loosen })];
+      shell.out.write(`${trade.orderText(order)}\n\n${words.join('\n')}\n`);
+    }
     return 0;
   },
 });

@@ -7,20 +7,42 @@ import { movedFindings } from './standing.js';
 interface Noted {
   readonly text: string;
   readonly part: LibraryPart;
+  /** What the file says now, where its part has not been taken from it yet. */
+  readonly edited?: FileModel;
 }
+
+/** A table of fewer words is not worth looking through. */
+const FEW = 10_000;
 
 export class LibraryWide {
   readonly #noted = new Map<string, Noted>();
   /** Findings of each file, with the text that their places are of. */
   #found = new Map<string, { readonly text: string; readonly findings: readonly Finding[] }>();
   readonly #words = new Map<string, string>();
+  /** How many words the table had when all of them were in use. */
+  #inUse = FEW;
   #isStale = false;
 
-  /** A file was read; its text is what it says now. */
+  /** A file was read; its text is what it says now. Of one that is edited, the part is taken when all is quiet. */
   note(model: FileModel, text: string): void {
-    if (this.#noted.get(model.path)?.text === text) return;
-    this.#noted.set(model.path, { text, part: this.#sparing(partOf(model)) });
+    const before = this.#noted.get(model.path);
+    if (before?.text === text) return;
+    this.#noted.set(
+      model.path,
+      before ? { text, part: before.part, edited: model } : { text, part: this.#sparing(partOf(model)) },
+    );
     this.#isStale = true;
+  }
+
+  /** Takes the parts of what was edited, and forgets words that no file says any more. */
+  #catchUp(): void {
+    for (const [path, { text, edited }] of this.#noted)
+      if (edited) this.#noted.set(path, { text, part: this.#sparing(partOf(edited)) });
+    if (this.#words.size <= 2 * this.#inUse) return;
+    this.#words.clear();
+    for (const [path, { text, part }] of this.#noted)
+      this.#noted.set(path, { text, part: this.#sparing(part) });
+    this.#inUse = Math.max(FEW, this.#words.size);
   }
 
   /** Most words of a library stand in many of its files: each is kept once. */
@@ -56,6 +78,7 @@ export class LibraryWide {
       }
     if (!this.#isStale || this.#noted.size < live.size) return [];
     this.#isStale = false;
+    this.#catchUp();
     const before = this.#found;
     this.#found = new Map();
     const parts = [...live].flatMap((path) => this.#noted.get(path)?.part ?? []);

@@ -83,7 +83,8 @@ const moments = (longest: number): number[] =>
 describe('killed while writing', () => {
   it(`build leaves no torn guide, ${KILLS} times`, async () => {
     const shop = library('build');
-    const guides = ['build', 'procedures/FH-12-front-hub.bay', 'procedures/WH-01-road-wheel.bay'];
+    // Anew each time: what is kept would leave nothing to write.
+    const guides = ['build', '--fresh', 'procedures/FH-12-front-hub.bay', 'procedures/WH-01-road-wheel.bay'];
     expect(run(shop, ...guides).status).toBe(0);
     const out = join(shop, 'out');
     const wanted = finished(out);
@@ -100,6 +101,22 @@ describe('killed while writing', () => {
     }
     process.stdout.write(`build: ${kills} of ${KILLS} runs killed, ${kept} guides looked at, none torn\n`);
     expect(kills).toBeGreaterThan(KILLS / 4);
+  });
+
+  it(`what a killed build keeps never stands for a guide that is not there, ${KILLS} times`, async () => {
+    const shop = library('kept');
+    const wheel = 'procedures/WH-01-road-wheel.bay';
+    const source = readFileSync(join(shop, wheel), 'utf8');
+    const guides = ['build', wheel, '--format', 'html'];
+    let kills = 0;
+    for (const [i, after] of moments(20).entries()) {
+      writeFileSync(join(shop, wheel), source.replace(/^labour .*$/m, `labour ${40 + i} min`));
+      if (await killed(shop, join(shop, i % 2 === 0 ? 'out' : '.cache/baywright'), after, ...guides)) kills++;
+      expect(run(shop, ...guides).status).toBe(0);
+      expect(run(shop, ...guides, '--fresh', '--out', 'anew').status).toBe(0);
+      expect(different(finished(join(shop, 'anew')), finished(join(shop, 'out')))).toEqual([]);
+    }
+    process.stdout.write(`build: ${kills} of ${KILLS} runs killed, every guide as made anew\n`);
   });
 
   it(`issue leaves a whole issue or none, ${KILLS} times`, async () => {

@@ -45,6 +45,36 @@ test('a value without a guard holds wherever no guarded one does', () => {
   checkMarked(job('    torque 55 N·m\n    torque 60 N·m, when axle heavy\n'), onlyV);
 });
 
+test.each([
+  ['van from 2018 to 2025', '', ''],
+  ['van from 2020', '', ''],
+  ['truck from 1990 to 2030', '', ''],
+  [
+    'van from 2017 to 2025',
+    '#                   ^^^^^^^^^^^^ V109 2018 to 2025, not of 2017',
+    'from 2018 to 2025',
+  ],
+  [
+    'van from 2020 to 2052',
+    '#                   ^^^^^^^^^^^^ V109 2018 to 2025, not of 2052',
+    'from 2018 to 2025',
+  ],
+  ['van from 2008', '#                   ^^^^ V109 not of 2008', 'from 2018'],
+  ['van from 2025 to 2018', '#                   ^^^^^^^^^^^^ V109 the later year', 'from 2018 to 2025'],
+])('model years: %s', (applies, mark, mended) => {
+  const text = job(
+    '    torque 55 N·m\n',
+    undefined,
+    `applies to ${applies}${mark === '' ? '' : `\n${mark}`}`,
+  );
+  const [found] = checkMarked(text, onlyV);
+  if (mended !== '') expect(`from ${found?.fixes[0]?.edits[0]?.text}`).toBe(mended);
+});
+
+test('of a vehicle that is not known, no option is missed', () => {
+  checkMarked(job('    torque 55 N·m\n', undefined, 'applies to vann, when axle light'), onlyV);
+});
+
 test('guarded values that cover all combinations', () => {
   checkMarked(job('    torque 55 N·m, when axle light\n    torque 60 N·m, when axle heavy\n'), onlyV);
   checkMarked(

@@ -1,6 +1,7 @@
 // Every check beside syntax, state and rules, one row each.
 
 import { adapters } from './adapters.js';
+import { appliedYears } from './applied-years.js';
 import { blocks } from './blocks.js';
 import { changedSince } from './changed-since-issue.js';
 import type { Check } from './check.js';
@@ -61,6 +62,7 @@ export const CHECKS: readonly Check[] = [
   ruleLines,
   ruleWords,
   variants,
+  appliedYears,
   vin,
   threadsAndHeads,
   jointStrength,

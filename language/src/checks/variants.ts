@@ -26,12 +26,17 @@ export const variants: Check = ({ job }) => [
 ];
 
 /** Options and values that no vehicle of the job has. */
-function strangeGuards({ file, guardProblems }: Job): Finding[] {
+function strangeGuards({ file, scope, guardProblems }: Job): Finding[] {
+  // Of a vehicle that is not known, its options are not known either.
+  const isKnown = file.applies.every(
+    ({ vehicle }) => !vehicle || scope.resolve(vehicle.text)?.kind === 'vehicle',
+  );
   const seen = new Set<number>();
   return guardProblems.flatMap((problem) => {
     const { term } = problem;
     const isOption = problem.what === 'unknown option';
     const name = isOption ? term.option : term.values.find((value) => value.text === problem.written);
+    if (isOption && !isKnown) return [];
     if (problem.what === 'never' || !name || seen.has(name.start) || problem.file !== file.path) return [];
     seen.add(name.start);
     const at = {

@@ -6,6 +6,7 @@ import { unknownOption } from './v105-unknown-option.js';
 import { unknownOptionValue } from './v106-unknown-option-value.js';
 import { vinUnreadable } from './v107-vin-unreadable.js';
 import { vinRange } from './v108-vin-range.js';
+import { yearsOutside } from './v109-years-outside.js';
 
 export const VARIANT_DIAGNOSTICS = [
   valueGap,
@@ -15,6 +16,7 @@ export const VARIANT_DIAGNOSTICS = [
   unknownOptionValue,
   vinUnreadable,
   vinRange,
+  yearsOutside,
 ] as const;
 
 export { guardNeverHolds, twoValues, unknownOption, unknownOptionValue, valueGap };

@@ -238,7 +238,8 @@ function vehiclesOf(file: FileModel, scope: Scope): VehicleFacts[] {
   return facts;
 }
 
-function yearsOf(clauses: readonly ThingClause[]): { from: number; to: number } | undefined {
+/** The model years that a vehicle's entry says. */
+export function yearsOf(clauses: readonly ThingClause[]): { from: number; to: number } | undefined {
   const amounts = clauses[0]?.clause.spec?.stages[0]?.measure.amounts ?? [];
   const [from, to] = amounts.map((a) =>
     a.number.value === undefined ? undefined : numberOf(a.number.value),

@@ -7,6 +7,8 @@ import type {
   InsertReplaceEdit,
   TextEdit,
 } from 'vscode-languageserver-protocol';
+import { trade } from '../../language/src/index.js';
+import { RAW } from '../../server/src/features/completion/values.js';
 import { applied, type Session, startSession } from './session.js';
 import { HEAD, PATH, shop } from './shop.js';
 
@@ -15,6 +17,9 @@ const HOUSE = `catalogue: House rules
 tools
   paint-pen: Paint pen
   gloves: Nitrile gloves
+
+messages
+  hot-oil: Hot oil burns.
 
 supplies
   solvent: Cleaner
@@ -155,6 +160,16 @@ describe('entries', () => {
   });
 });
 
+test('every value that is offered reads by its standard', () => {
+  for (const [word, values] of Object.entries(RAW))
+    for (const text of values) {
+      const standard = trade.GRADE_STANDARDS.find((s) => s === word);
+      if (standard) expect(trade.readGrade(standard, text), text).toMatchObject({ ok: true });
+      if (word === 'class' || word === 'grade')
+        expect(trade.readClass(text, word), text).toHaveProperty('kind');
+    }
+});
+
 describe('lines of work', () => {
   test('verbs of the phase first', async () => {
     expect(await first(step('$0'), 2)).toEqual(['remove', 'disconnect']);
@@ -175,6 +190,15 @@ describe('lines of work', () => {
     expect(await first(step('raise vehicle with $0'))).toEqual(['trolley-jack']);
     expect(await first(step('clean disc with $0'))).toEqual(['solvent']);
     expect(await first(step('wear $0'))).toEqual(['gloves']);
+  });
+  test('gear and messages of a house catalogue that is not used yet bring its import', async () => {
+    const used = HEAD.replace('van.bay"\n', 'van.bay"\nuse "../house/general.bay"\n');
+    expect(await first(`${HEAD}    wear $0\n`)).toEqual(['gloves']);
+    expect(await written(`${HEAD}    wear $0\n`, 'gloves')).toBe(`${used}    wear gloves\n`);
+    expect(await written(`${HEAD}    clean disc with $0\n`, 'solvent')).toBe(
+      `${used}    clean disc with solvent\n`,
+    );
+    expect(await written(`${HEAD}    warning $0\n`, 'hot-oil')).toBe(`${used}    warning hot-oil\n`);
   });
   test('readings are of limits first, distances in kilometres', async () => {
     expect(await first(step('measure $0'))).toEqual(['disc-thickness']);

@@ -82,13 +82,14 @@ describe('fixes', () => {
   });
   test('declares all names that are used, with kinds read from use', async () => {
     const text = await textAfter(
-      `${HEAD}    remove shield-bolt, dust-shi$0eld\n    disconnect wear-plug\n`,
+      `${HEAD}    remove shield-bolt, dust-shi$0eld\n    disconnect wear-plug\n    relieve tilt-circuit\n`,
       /^Declare all/,
     );
     expect(text).toContain('fasteners\n  caliper-bolt:');
     expect(text).toContain('  shield-bolt: Shield bolt\n');
     expect(text).toMatch(/parts\n[\s\S]*dust-shield: Dust shield\n[\s\S]*fasteners/);
     expect(text).toContain('connections\n  wear-plug: Wear plug\n');
+    expect(text).toContain('circuits\n  tilt-circuit: Tilt circuit\n');
   });
 });
 

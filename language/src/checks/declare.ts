@@ -39,6 +39,7 @@ const TELLING: readonly (readonly [RegExp, ThingKind])[] = [
   [/(^|-)(cleaner|degreaser|sealant|grease|solvent|compound|threadlocker|paste)$/, 'supply'],
   [/(^|-)(rag|pan|tray|bottle|cover-sheet|sheet|cap)$/, 'temporary'],
   [/(^|-)(oil|coolant|fluid|fuel|refrigerant)$/, 'fluid'],
+  [/(^|-)circuits?$/, 'circuit'],
   [/(^|-)(faces?|frame|marks?|points?|groove|rim|floor|ground|ramp|bench|dipstick|sight-glass)$/, 'place'],
 ];
 

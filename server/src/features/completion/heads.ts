@@ -7,7 +7,7 @@ import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { fileOffers } from './file-lines.js';
 import { guardOffers } from './guards.js';
-import { vehicleOffers } from './imports.js';
+import { inTheHouse, vehiclesElsewhere } from './imports.js';
 import { snippetOffers } from './snippets.js';
 import { kindOffers } from './things.js';
 import { endsInNumber, unitOffers } from './units.js';
@@ -40,7 +40,10 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
   const { before } = cursor;
   const job = () => snapshot.job();
   if (/^use\s+$/.test(before)) return importOffers(snapshot);
-  if (/^applies to\s+$/.test(before)) return vehicleOffers(snapshot);
+  if (/^applies to\s+$/.test(before)) {
+    const known = kindOffers(job(), ['vehicle']);
+    return [...known, ...vehiclesElsewhere(snapshot, known)];
+  }
   if (/^applies to\s+\S+\s+$/.test(before))
     return [
       word('from', snapshot.say.fromYear, { insert: 'from ' }),
@@ -69,7 +72,10 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
   if (/^if\s+(?:\S+\s+)?$/.test(before))
     return ifOffers(snapshot).concat(/^if\s+$/.test(before) ? kindOffers(job(), ['limit']) : []);
   if (/^accept\s+/.test(before)) return codeOffers(snapshot, cursor);
-  if (/^(?:danger|warning|caution|notice)\s+$/.test(before)) return kindOffers(job(), ['message']);
+  if (/^(?:danger|warning|caution|notice)\s+$/.test(before)) {
+    const known = kindOffers(job(), ['message']);
+    return [...known, ...inTheHouse(snapshot, ['message'], known)];
+  }
   return undefined;
 }
 

@@ -6,6 +6,7 @@ import { aidsFirst } from './aids.js';
 import { type Offer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { guardOffers } from './guards.js';
+import { inTheHouse } from './imports.js';
 import { kindOffers, objectOffers, sourceOffers } from './things.js';
 import { endsInNumber, unitOffers } from './units.js';
 import { rawOffers } from './values.js';
@@ -30,9 +31,9 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
     const fresh = text.trim() === '' || /(?:,|\bor)\s*$/.test(text);
     if (!fresh) return furtherClauses(verb, rest, slot?.names !== undefined, snapshot.say);
     if (at.word === 'per') return sourceOffers(snapshot);
-    const answers = slot?.names
-      ? aidsFirst(snapshot, verb, kindOffers(job, slot.names, named))
-      : rawOffers(at.word);
+    const known = kindOffers(job, slot?.names ?? [], named);
+    const more = at.word === 'with' ? inTheHouse(snapshot, slot?.names ?? [], known) : [];
+    const answers = slot?.names ? aidsFirst(snapshot, verb, [...known, ...more]) : rawOffers(at.word);
     return [...positions(snapshot, rest, at.word), ...answers];
   }
   if (verb.takesValue) {

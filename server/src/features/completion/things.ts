@@ -18,6 +18,7 @@ import type { Texts } from '../../texts/index.js';
 import { aidsFirst } from './aids.js';
 import { type Offer, thingOffer, value } from './answer.js';
 import type { Cursor } from './cursor.js';
+import { inTheHouse } from './imports.js';
 
 /** Objects of a verb, asked of the state just before the line. What cannot be done yet stands behind, with the reason. */
 export function objectOffers(
@@ -37,9 +38,15 @@ export function objectOffers(
     (c) => !named.has(c.thing.name) && fits(c.thing),
   );
   const isFree = (c: CanDo): boolean => c.lacks.every((l) => named.has(l.thing.name));
-  const now = inOrder(snapshot, job, verb, found.filter(isFree), named).map((t) =>
+  const now = inOrder(job, verb, found.filter(isFree), named).map((t) =>
     thingOffer(t, verb.takesValue ? { insert: `${t.name} `, goesOn: true } : {}),
   );
+  // Gear is the shop's, not the vehicle's: what is usual counts, and house catalogues have it.
+  if (verb.on.tool && !verb.on.part)
+    return aidsFirst(snapshot, verb, [
+      ...now,
+      ...inTheHouse(snapshot, Object.keys(verb.on) as ThingKind[], now),
+    ]);
   // What cannot be done yet is offered where nothing else answers: a list is never empty without need.
   const isAsked = cursor.word !== '' && !now.some((o) => o.label.includes(cursor.word.toLowerCase()));
   if (now.length > 0 && !isAsked) return now;
@@ -59,22 +66,8 @@ function isSeveral(thing: Thing): boolean {
 }
 
 /** The nearest first; before them, what is joined to a thing that the line names already, and of readings the limits. */
-function inOrder(
-  snapshot: Snapshot,
-  job: Job,
-  verb: VerbDef,
-  found: readonly CanDo[],
-  named: ReadonlySet<string>,
-): Thing[] {
+function inOrder(job: Job, verb: VerbDef, found: readonly CanDo[], named: ReadonlySet<string>): Thing[] {
   const things = found.map((c) => c.thing);
-  if (verb.on.tool && !verb.on.part) {
-    const byUse = aidsFirst(
-      snapshot,
-      verb,
-      things.map((t) => thingOffer(t)),
-    );
-    return byUse.flatMap(({ label }) => things.find((t) => t.name === label) ?? []);
-  }
   const isJoined = (thing: Thing): boolean =>
     JOINS.some(
       (word) =>

@@ -55,13 +55,15 @@ export function rawOffers(clause: string): Offer[] {
   return (RAW[clause] ?? []).map((text) => value(text));
 }
 
-const RAW: Readonly<Record<string, readonly string[]>> = {
+/** Values that shops write most, by clause word; common practice. Each reads by its standard. */
+export const RAW: Readonly<Record<string, readonly string[]>> = {
   class: ['8.8', '10.9', '12.9', 'A2-70', 'A4-80'],
   grade: ['2', '5', '8'],
   SAE: ['0W-20', '5W-30', '10W-40', '75W-80', '75W-90', '80W-90'],
   API: ['GL-4', 'GL-5', 'SP', 'CK-4'],
   DOT: ['3', '4', '5.1'],
   ACEA: ['A3/B4', 'C2', 'C3', 'E8'],
+  ISO: ['VG 22', 'VG 32', 'VG 46', 'VG 68'],
   NLGI: ['1', '2'],
   refrigerant: ['R-134a', 'R-1234yf'],
   order: ['star', 'cross', 'inside-out', 'outside-in'],

@@ -148,7 +148,12 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
         { class: 'drive' },
         head && [
           drawnHead(head),
-          head.size.length > MOST_IN_HEAD && el('span', { 'aria-hidden': 'true' }, head.size),
+          head.size.length > MOST_IN_HEAD &&
+            el(
+              'span',
+              { class: 'size', 'aria-hidden': 'true' },
+              head.label.slice(head.label.indexOf(head.size)),
+            ),
         ],
         el('span', {}, `${count} ×`),
       ),

@@ -63,7 +63,7 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
     ...(naming.age && language !== 'en' && thing.kind !== 'fluid' ? [phrase(naming.age, language)] : []),
     ...(side === '' ? [] : [side]),
   ];
-  const tail: Piece[] = marks.length === 0 ? [] : [{ text: `\u00a0(${marks.join(', ')})` }];
+  const tail: Piece[] = marks.length === 0 ? [] : [{ text: `\u00a0(${marks.join(',\u00a0')})` }];
   if (count !== undefined && count !== all) {
     return [
       ...phrasePieces('some-of', language, { count: [{ text: String(count) }], thing: [named] }),

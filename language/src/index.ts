@@ -15,6 +15,7 @@ export {
   countKnown,
   hoursOf,
   isFormless,
+  isThreadless,
   minutes as writtenMinutes,
   minutesOf,
   stageCount,

@@ -99,7 +99,7 @@ installation
     torque bolt
 `;
     expect(torques(lower(staged))).toEqual([
-      '2 × hex 18 mm: 55 N·m (40.6 FOOT-pounds)',
+      '2 × hex 18 mm: first 55 N·m (40.6 FOOT-pounds)',
       '2 × hex 18 mm: then 90°',
     ]);
   });

@@ -27,8 +27,8 @@ it('has a blank in the record for what is weighed or written down', () => {
   const labels = [...walkBlocks(document.blocks)].flatMap((block) =>
     block.kind === 'fields' ? block.fields.map(({ label }) => plain(label)) : [],
   );
-  expect(labels).toEqual(expect.arrayContaining(['Axle oil', 'Trouble codes']));
-  expect(labels.filter((label) => label === 'Axle oil')).toHaveLength(1);
+  expect(labels).toEqual(expect.arrayContaining(['Axle oil, amount', 'Trouble codes']));
+  expect(labels.filter((label) => label === 'Axle oil, amount')).toHaveLength(1);
 });
 
 it('says nothing of wrenches where the house has no list of them', () => {
@@ -212,4 +212,26 @@ installation
   ]);
   const light = lower(text, { option: { axle: 'light' } });
   expect(needsOf(light)).not.toContain('Parts to renew: Strut mount, M-1, 1 | 2.1');
+});
+
+it('says in the record which vehicle a torque in stages is for', () => {
+  const text = WHEEL.replace(
+    'applies to van',
+    `applies to van
+
+fasteners
+  cover-bolt: Cover bolts
+    4 of M6x1.0, class 8.8, hex 10 mm
+    torque 3 N·m then 9 N·m, when axle light
+    torque 3 N·m then 6 N·m then 10 N·m, when axle heavy`,
+  ).replace('    torque wheel-nut\n', '    torque wheel-nut\n    torque cover-bolt\n');
+  const rows = [...walkBlocks(lower(text).document.blocks)].flatMap((block) =>
+    block.kind === 'record-torques'
+      ? block.rows.map(({ joint, torque }) => `${joint}: ${plain(torque)}`)
+      : [],
+  );
+  expect(rows.slice(1)).toEqual([
+    'Cover bolts: axle light: first 3 N·m, then 9 N·m',
+    'Cover bolts: axle heavy: first 3 N·m, then 6 N·m, then 10 N·m',
+  ]);
 });

@@ -22,10 +22,15 @@ export function threadText(thing: Thing): Raw | undefined {
   return clausesOf(thing, 'of')[0]?.clause.raw;
 }
 
+/** A retainer without a thread: a clip, a clamp, a pin. */
+export function isThreadless(thing: Thing): boolean {
+  const text = threadText(thing)?.text;
+  return text !== undefined && FORMLESS.has(text);
+}
+
 /** A retainer without thread and without a torque: it holds as soon as it is on. */
 export function isFormless(thing: Thing): boolean {
-  const text = threadText(thing)?.text;
-  return text !== undefined && FORMLESS.has(text) && !hasClause(thing, 'torque');
+  return isThreadless(thing) && !hasClause(thing, 'torque');
 }
 
 /** A torque line of a fastener: the value with the guard it holds under and the sheet it comes from. */

@@ -242,7 +242,7 @@ function dangerRows(print: Print): BlockOf<'dangers'>['rows'] {
 /** More than three are not read. Common practice. */
 const MOST_DANGERS = 3;
 /** With more needs than this a third panel would push them to a second page. Measured. */
-const MANY_NEEDS = 16;
+const MANY_NEEDS = 22;
 
 export function backBlocks(print: Print): Block[] {
   const isMoved = isLong(print, needGroups(print), dangerRows(print));

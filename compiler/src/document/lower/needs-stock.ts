@@ -1,5 +1,5 @@
 // What comes from the parts counter: parts fitted new with their numbers, threadlocker.
-import { clausesOf, isFormless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
+import { clausesOf, isThreadless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
 import type { NeedRow } from '../blocks.js';
 import { text } from '../inline.js';
 import { capitalFirst, countOf } from './names.js';
@@ -47,7 +47,7 @@ export function freshRows(print: Print, maybe: boolean): StockRow[] {
       const isAsked = number === '?' || (number === '' && print.shelf.settings.release.partNumbers);
       const thread = threadText(thing);
       const detail =
-        thread && !thread.hole && !isFormless(thing) ? ` ${thread.text.replace('x', '\u00a0×\u00a0')}` : '';
+        thread && !thread.hole && !isThreadless(thing) ? ` ${thread.text.replace('x', '\u00a0×\u00a0')}` : '';
       return {
         what: [
           strong(capitalFirst(titleOf(print, thing))),

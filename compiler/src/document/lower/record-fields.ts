@@ -1,5 +1,5 @@
 // Blanks of the record that a line asks for: the road test, the return visit, what is weighed or written down.
-import { type BoundItem, type BoundStatement, phrase, phraseText } from '@baywright/language';
+import { type BoundItem, type BoundStatement, phrase, phraseText, type Thing } from '@baywright/language';
 import { plain, text } from '../inline.js';
 import { quantityInline } from './measures.js';
 import { capitalFirst } from './names.js';
@@ -14,7 +14,7 @@ export function noteFields(print: Print, statement: BoundStatement, objects: rea
     // Limits are recorded where they are measured, the odometer at the head of the record.
     for (const thing of things)
       if (thing.kind !== 'limit' && thing.name !== 'odometer')
-        addField(print, `record-${thing.name}`, capitalFirst(titleOf(print, thing)));
+        addField(print, `record-${thing.name}`, recordLabel(print, thing));
     return;
   }
   if (word !== 'road-test' && word !== 'recheck') return;
@@ -29,6 +29,14 @@ export function noteFields(print: Print, statement: BoundStatement, objects: rea
           amount,
         });
   addField(print, key, label);
+}
+
+/** Of stuff it is the amount that is written down. */
+function recordLabel(print: Print, thing: Thing): string {
+  const title = capitalFirst(titleOf(print, thing));
+  return thing.kind === 'fluid' || thing.kind === 'supply'
+    ? phraseText('amount-of', print.language, { object: title })
+    : title;
 }
 
 function addField({ uses }: Print, key: string, label: string): void {

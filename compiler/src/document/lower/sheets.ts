@@ -1,5 +1,5 @@
 // The sheets beside the guide: torque card, pull sheet, record, what is off now.
-import { clausesOf, isFormless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
+import { clausesOf, isThreadless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
@@ -51,7 +51,7 @@ function detailOf(print: Print, thing: Thing): Prose {
   );
   const parts = [
     // A clamp or clip has no thread: its kind is in its name.
-    ...(thread && !thread.hole && !isFormless(thing) ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
+    ...(thread && !thread.hole && !isThreadless(thing) ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
     ...strengths.slice(0, 1),
     ...(isNew ? [phrase('new', print.language)] : []),
   ];
@@ -100,12 +100,15 @@ export function recordBlock(print: Print): BlockOf<'record'> {
       ? [
           {
             kind: 'record-torques',
-            rows: uses.torques.map(({ row, number, joint, count, stages }) => ({
+            rows: uses.torques.map(({ row, number, joint, count, stages, variant }) => ({
               row,
               number,
               joint,
               count,
-              torque: stagesProse(stages),
+              torque: [
+                ...(variant === undefined ? [] : [text(`${variant}${phrase('colon', language)} `)]),
+                ...stagesProse(stages),
+              ],
             })),
           } as const,
         ]

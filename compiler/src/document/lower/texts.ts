@@ -79,7 +79,8 @@ export function partNumber(print: Print, thing: Thing, within: number): string |
     ({ guard }) => diagrams.and(print.job.where(guard), within) !== 0,
   );
   const texts = all.flatMap(({ clause, guard }) => {
-    const number = clause.raw?.hole ? '?' : (clause.raw?.text ?? '?');
+    // `PF 4416` is one word: it is looked for in a rack.
+    const number = clause.raw?.hole ? '?' : (clause.raw?.text.replaceAll(' ', '\u00a0') ?? '?');
     const variant =
       all.length === 1
         ? undefined

@@ -59,6 +59,7 @@ export function torqueBoxes(
       stages,
       nm,
       set: nm.map((value) => dialFigure(print, dials, value)),
+      variant,
       how: how.flatMap((words, i) => (i === 0 ? words : [text(', '), ...words])),
       order: order?.diagram,
       tool,

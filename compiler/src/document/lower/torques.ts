@@ -95,14 +95,13 @@ function stagesOf(
 ): { stages: TorqueStage[]; nm: number[] } {
   const { language } = print;
   const nm: number[] = [];
-  const stages = which.map((i, at): TorqueStage => {
+  const stages = which.map((i): TorqueStage => {
     const stage = spec?.stages[i];
     const measure = stage?.measure.measure;
     const word: PhraseId = stage?.back ? 'stage-back' : i === 0 ? 'stage-first' : 'stage-then';
     const label =
-      (spec?.stages.length ?? 1) > 1 && (which.length > 1 || at > 0 || i > 0)
-        ? { label: phrase(word, language) }
-        : {};
+      // A first stage on a line of its own says so too: the rest comes later.
+      (spec?.stages.length ?? 1) > 1 ? { label: phrase(word, language) } : {};
     if (!measure) return { ...label, unit: stage?.measure.amounts[0]?.unit?.spelling ?? 'N·m' };
     const { nominal, high, low } = toSI(measure);
     const value = nominal ?? high ?? low;

@@ -157,6 +157,7 @@ export const DE: PhraseTable = {
   'torque-set': '{torque} (einstellen: {set})',
   'new-only-with': 'Neu nur bei {variant}',
   'level-of': '{object}, Füllstand',
+  'amount-of': '{object}, Menge',
   'recheck-of': '{object}, Nachprüfung',
   'recheck-after': '{object}: nach {amount} nachprüfen',
   'sign-off': 'Unterschriften',

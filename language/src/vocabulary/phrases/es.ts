@@ -157,6 +157,7 @@ export const ES: PhraseTable = {
   'torque-set': '{torque} (ajustar a {set})',
   'new-only-with': 'Pieza nueva solo con {variant}',
   'level-of': '{object}, nivel',
+  'amount-of': '{object}, cantidad',
   'recheck-of': '{object}, comprobación posterior',
   'recheck-after': '{object}: comprobar de nuevo tras {amount}',
   'sign-off': 'Firmas',

@@ -156,6 +156,7 @@ export const FR: PhraseTable = {
   'torque-set': '{torque} (régler à {set})',
   'new-only-with': 'Pièce neuve seulement avec {variant}',
   'level-of': '{object}, niveau',
+  'amount-of': '{object}, quantité',
   'recheck-of': '{object}, contrôle ultérieur',
   'recheck-after': '{object} : recontrôler après {amount}',
   'sign-off': 'Signatures',

@@ -87,7 +87,14 @@ export function snapshotOf(parts: Parts): Snapshot | undefined {
     const own = other === path ? text : parts.textAt(uri);
     return own === undefined
       ? undefined
-      : { uri: parts.spoken(uri), text: own, positions: positionsFor(own, client.encoding) };
+      : {
+          uri: parts.spoken(uri),
+          text: own,
+          // Made when asked for: many files are looked through for a word and never pointed into.
+          get positions() {
+            return positionsFor(own, client.encoding);
+          },
+        };
   };
   const analysis = (): Analysis => {
     const made = shelf.library.analyse(path);

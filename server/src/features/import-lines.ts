@@ -8,6 +8,9 @@ export function filesUsed(snapshot: Snapshot): ReadonlySet<string> {
   return new Set(paths.flatMap((u) => (u.path ? (resolvePath(snapshot.path, u.path.text) ?? []) : [])));
 }
 
+/** Tells a catalogue by its opening line, so that a list does not read the whole library. */
+export const CATALOGUE = /^(?:\s*#.*\r?\n|\s*\r?\n)*catalogue\b/;
+
 /** A line that imports a file, behind the imports there are, else behind the opening line. */
 export function useLine(snapshot: Snapshot, target: string): TextEdit {
   const { tree, text, path } = snapshot;

@@ -3,7 +3,7 @@ import { pathAt, SECTION_BY_WORD, type Span, type TextEdit } from '@baywright/la
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
-import { filesUsed, useLine } from '../import-lines.js';
+import { CATALOGUE, filesUsed, useLine } from '../import-lines.js';
 import type { ActionOffer } from './offer.js';
 import { entryInsertion, reindented, wholeLines } from './text.js';
 
@@ -49,6 +49,3 @@ export function moveToCatalogue(snapshot: Snapshot, span: Span): ActionOffer[] {
 function withGap(text: string, { start, end }: Span): Span {
   return { start, end: end + (/^[ \t]*\r?\n/.exec(text.slice(end, end + 200))?.[0].length ?? 0) };
 }
-
-/** Told by its opening line, so that a list of actions does not read the whole library. */
-const CATALOGUE = /^(?:\s*#.*\r?\n|\s*\r?\n)*catalogue\b/;

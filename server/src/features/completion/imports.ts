@@ -1,7 +1,7 @@
 // Things that files of the library declare and the document does not use yet: accepting one writes the import too.
 import type { ThingKind } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
-import { filesUsed, useLine } from '../import-lines.js';
+import { CATALOGUE, filesUsed, useLine } from '../import-lines.js';
 import { type Offer, thingOffer } from './answer.js';
 
 /** Vehicles of catalogues that are not used yet. */
@@ -19,7 +19,6 @@ export function inTheHouse(
 }
 
 const VEHICLES = /^vehicles\s*$/m;
-const CATALOGUE = /^catalogue\b/m;
 
 function elsewhere(
   snapshot: Snapshot,

@@ -5,7 +5,7 @@ import { pageAssets } from './html/assets.js';
 import { type Library, libraryHtml } from './html/library.js';
 import { pageHtml } from './html/page.js';
 import { isPrintable } from './pdf/coverage.js';
-import { type Engine, openEngine, TypesetError } from './pdf/engine.js';
+import { type Engine, openEngine, type Typeset, TypesetError } from './pdf/engine.js';
 import { EQUIVALENTS } from './pdf/equivalents.js';
 import { damaged, refusedPictures } from './pdf/refused-pictures.js';
 import { printSource } from './pdf/source.js';
@@ -59,16 +59,21 @@ export async function renderPdf(
     standard: chosen.standard,
     timestamp: chosen.timestamp ?? revisionTime(document.identity.date),
   };
-  const source = printSource(clean, chosen);
+  const set = async (refused: ReadonlySet<Uint8Array> = new Set()): Promise<Typeset> => {
+    const source = printSource(clean, chosen, { refused });
+    const typeset = await typesetter.typeset({ ...source, ...form });
+    if (source.pages === undefined || source.pages === typeset.pages) return typeset;
+    // A table took more room than was worked out: the numbers of the pages are counted.
+    return typesetter.typeset({ ...printSource(clean, chosen, { refused, counted: true }), ...form });
+  };
   try {
-    const { pdf, pages } = await typesetter.typeset({ ...source, ...form });
+    const { pdf, pages } = await set();
     return { pdf, pages, findings };
   } catch (error) {
-    const refused =
-      error instanceof TypesetError ? await refusedPictures(clean, source.pictures, typesetter) : [];
+    const { pictures } = printSource(clean, chosen);
+    const refused = error instanceof TypesetError ? await refusedPictures(clean, pictures, typesetter) : [];
     if (refused.length === 0) throw error;
-    const without = printSource(clean, chosen, new Set(refused.map(({ data }) => data)));
-    const { pdf, pages } = await typesetter.typeset({ ...without, ...form });
+    const { pdf, pages } = await set(new Set(refused.map(({ data }) => data)));
     return { pdf, pages, findings: [...findings, ...refused.map(damaged)] };
   }
 }

@@ -1,126 +1,151 @@
-// Every block kind in print. The table is typed over the kinds: a new kind does not compile until it is here.
-import { type Block, type BlockOf, type BlockRenderers, type Rail, renderBlock } from '../document/blocks.js';
-import { asSvg, PRINT_INKS } from '../document/drawing/drawing.js';
-import { protectionDrawing } from '../document/drawing/symbols.js';
+// Every block kind in print. The tables are typed over the kinds: a new kind does not compile until it is here.
+import type { Block, BlockOf, BlockRenderers, Rail } from '../document/blocks.js';
 import type { Prose } from '../document/inline.js';
-import { MANDATORY_INKS } from '../safety-colours.js';
-import { pictureCode } from './beside.js';
-import { FRONT, type FrontKind } from './blocks-front.js';
-import { RECORD, type RecordKind } from './blocks-record.js';
 import type { PrintContext } from './context.js';
-import { proseCode } from './prose.js';
-import { triangle } from './signal.js';
+import { cut } from './cut.js';
+import { FRONT, type FrontKind } from './front/blocks.js';
+import type { Item } from './front/items.js';
+import { RECORD, type RecordKind } from './front/record.js';
 import {
-  isLong,
-  type Piece,
-  type PieceContext,
-  railArgument,
-  rowPiece,
-  stepCode,
-  stopPiece,
-} from './steps.js';
-import { call, type Raw } from './typst-code.js';
+  bannerBar,
+  figureAside,
+  leadIn,
+  openQuestion,
+  remark,
+  signalPanel,
+  tallyLine,
+  wearLine,
+} from './steps/panels.js';
+import { actionRows, type Row, stopRows } from './steps/rows.js';
+import type { Part } from './steps/set.js';
+import { type Step, stepOf } from './steps/step.js';
+import type { Between, Piece } from './steps/units.js';
 
-/** Renders one block that stands on the page by itself. */
-export function blockCode(block: Block, context: PrintContext): readonly Raw[] {
-  return piecesOf([block], { ...context, depth: 0, pieces: piecesOf, fresh: () => false }).map((piece) =>
-    piece.piece === 'row' ? call('rows', [[piece.row]]) : piece.code,
+type StandingKind = FrontKind | RecordKind;
+type StandingBlock = BlockOf<StandingKind>;
+type StepKind = Exclude<Block['kind'], StandingKind | 'record'>;
+
+/** `inset` is what stands over and under the lines of tables, in millimetres. */
+type Standing = {
+  readonly [K in StandingKind]: (block: BlockOf<K>, context: PrintContext, inset: number) => readonly Item[];
+};
+const STANDING: Standing = { ...FRONT, ...RECORD };
+
+/** Blocks that stand on a page by themselves, as items of it. */
+export function itemsOf(blocks: readonly Block[], context: PrintContext, inset: number): readonly Item[] {
+  return blocks.filter(isStanding).flatMap((block) => {
+    const render = STANDING[block.kind] as Standing[StandingKind] as (
+      block: StandingBlock,
+      context: PrintContext,
+      inset: number,
+    ) => readonly Item[];
+    return render(block, context, inset);
+  });
+}
+
+export const isStanding = (block: Block): block is StandingBlock => block.kind in STANDING;
+
+/** A block among the steps: a step, or what stands outside of one. */
+export function stepBlock(block: Block, context: PrintContext): Step {
+  const place: Place = { depth: 0, last: block.kind === 'step' ? block.before.off : undefined };
+  if (block.kind !== 'step') return stepOf(undefined, piecesOf([block], place, context), context);
+  return stepOf(block, piecesOf(block.items, place, context), context);
+}
+
+/** Where in a step it is, and what was off when the number was printed last. */
+interface Place {
+  readonly depth: number;
+  last: number | undefined;
+}
+
+const piecesOf = (items: readonly Block[], place: Place, context: PrintContext): readonly Piece[] =>
+  items.flatMap((item) => (isPiece(item) ? renderPiece(item, { place, context }) : []));
+
+type PieceKind = Exclude<StepKind, 'step'>;
+type PieceBlock = BlockOf<PieceKind>;
+
+const isPiece = (block: Block): block is PieceBlock => block.kind in PIECES;
+
+function renderPiece(block: PieceBlock, context: PieceContext): readonly Piece[] {
+  return (PIECES[block.kind] as (block: PieceBlock, context: PieceContext) => readonly Piece[])(
+    block,
+    context,
   );
 }
 
-const piecesOf = (items: readonly Block[], context: PieceContext): readonly Piece[] =>
-  items.flatMap((item) => {
-    const rendered = renderBlock(BLOCKS, item, context);
-    const pieces: readonly Piece[] = 'raw' in rendered ? [{ piece: 'alone', code: rendered }] : rendered;
-    return item.revised ? withBar(pieces) : pieces;
-  });
-
-/** Rows and steps draw their own bar; of everything else, and of a branch its heading, the first piece gets it. */
-function withBar([first, ...rest]: readonly Piece[]): readonly Piece[] {
-  if (!first) return [];
-  const isOwn = first.piece === 'row' || first.piece === 'alone';
-  return isOwn ? [first, ...rest] : [{ ...first, code: call('barred', [first.code]) }, ...rest];
+interface PieceContext {
+  readonly place: Place;
+  readonly context: PrintContext;
 }
 
-const one = (piece: Exclude<Piece['piece'], 'row'>, code: Raw): readonly Piece[] => [{ piece, code }];
+interface Located {
+  readonly rail: Rail;
+  readonly revised?: boolean;
+}
 
-const remark = (rail: Rail, label: string | undefined, body: Prose) =>
-  call('remark', [railArgument(rail), label, proseCode(body)]);
+const between = (
+  piece: 'with next' | 'with previous',
+  { rail, revised = false }: Located,
+  parts: readonly Part[],
+  ban?: Between['ban'],
+): readonly Piece[] =>
+  parts.map((part) => ({ piece, between: { part, rail, revised, ...(ban ? { ban } : {}) } }));
 
-/** A heading line over rows that depend on it. */
+const rows = (all: readonly Row[]): readonly Piece[] => all.map((row) => ({ piece: 'row', row }));
+
+/** A heading line over rows that depend on it. Of a changed branch the heading gets the bar. */
 function nested(
   block: BlockOf<'branch'> | BlockOf<'repeat'>,
   boxes: number,
-  context: PieceContext,
+  { place, context }: PieceContext,
 ): readonly Piece[] {
-  const head = call('lead-in', [railArgument(block.rail), proseCode(block.heading), boxes]);
-  return [
-    { piece: 'with next', code: head },
-    ...context.pieces(block.items, { ...context, depth: context.depth + 1 }),
-  ];
+  const inner: Place = { depth: place.depth + 1, last: place.last };
+  const items = piecesOf(block.items, inner, context);
+  place.last = inner.last;
+  return [...between('with next', block, [leadIn(block.heading, boxes, context)]), ...items];
 }
 
-type StepKind = Exclude<Block['kind'], FrontKind | RecordKind | 'record'>;
-const STEPS: Pick<BlockRenderers<readonly Piece[], PieceContext>, StepKind> = {
-  step: (block, context) => one('alone', stepCode(block, context)),
-  row: (block, context) => [rowPiece(block, context)],
-  stop: (block, context) => [stopPiece(block, context)],
-  panel: ({ rail, signal, word, body }, context) =>
-    one(
-      'with next',
-      call('railed', [
-        railArgument(rail),
-        call('signal', [signal, word, triangle(signal, context), proseCode(body)], { long: isLong([body]) }),
-      ]),
-    ),
-  wear: (block, { safetyColours }) =>
-    one(
-      'with next',
-      call('railed', [
-        railArgument(block.rail),
-        call(
-          'wear',
-          block.signs.map(({ sign, label }) => ({
-            source: asSvg(protectionDrawing(sign, safetyColours ? MANDATORY_INKS : PRINT_INKS)),
-            label,
-          })),
-        ),
-      ]),
-    ),
-  banner: (block) =>
-    one(
-      block.edge === 'start' ? 'with next' : 'with previous',
-      call('railed', [
-        railArgument(block.rail),
-        call('banner', [block.edge, block.ban, proseCode(block.body)]),
-      ]),
-    ),
-  branch: (block, context) => nested(block, 0, context),
-  repeat: (block, context) => nested(block, block.times ?? 0, context),
-  note: (block) => one('with previous', remark(block.rail, undefined, block.body)),
-  reason: (block, { words, training }) =>
-    training ? one('with previous', remark(block.rail, words.why, block.body)) : [],
-  clip: (block) => one('with previous', remark(block.rail, undefined, block.body)),
-  figure: ({ picture, rail }, context) =>
-    one('with next', call('aside', [railArgument(rail), pictureCode(picture, 90, 68, context)])),
-  question: (block, { words }) =>
-    one(
-      'with previous',
-      call('aside', [
-        railArgument(block.rail),
-        call('open-question', [words.openQuestion, proseCode(block.ask)]),
-      ]),
-    ),
-  tally: (block) => one('with previous', call('tally', [railArgument(block.rail), proseCode(block.body)])),
+/** The count of what is off, where it differs from the one printed last. */
+function count({ rail }: Located, place: Place): number | undefined {
+  const changed = rail.off !== place.last;
+  place.last = rail.off;
+  return changed ? rail.off : undefined;
+}
+
+/** More lines of a remark or a panel than this do not fit a page with what they belong to. */
+const MOST_LINES = 20;
+
+const remarks = (
+  block: Located & { readonly body: Prose },
+  label: string | undefined,
+  context: PrintContext,
+): readonly Piece[] => {
+  const width = context.frame.body / 2;
+  const parts = cut(block.body, { size: 10 }, width, MOST_LINES).map((body) => remark(label, body, context));
+  return between('with previous', block, parts);
 };
 
-const BLOCKS: BlockRenderers<Raw | readonly Piece[], PieceContext> = {
-  ...FRONT,
-  ...RECORD,
-  ...STEPS,
-  // The record holds blocks of its own.
-  record: (block, context) => [
-    { piece: 'alone', code: call('record-title', [block.title]) },
-    ...context.pieces(block.items, context),
-  ],
+const PIECES: Pick<BlockRenderers<readonly Piece[], PieceContext>, PieceKind> = {
+  row: (block, { place, context }) => rows(actionRows(block, place.depth, context, count(block, place))),
+  stop: (block, { place, context }) => rows(stopRows(block, place.depth, context, count(block, place))),
+  panel: (block, { context }) => {
+    const texts = cut(block.body, { size: 11, weight: 600 }, context.frame.body / 2, MOST_LINES);
+    const parts = texts.map((body) => signalPanel(block.signal, block.word, body, context));
+    return between('with next', block, parts);
+  },
+  wear: (block, { context }) => between('with next', block, [wearLine(block, context)]),
+  banner: (block, { context }) =>
+    between(block.edge === 'start' ? 'with next' : 'with previous', block, [bannerBar(block, context)], {
+      id: block.ban,
+      edge: block.edge,
+    }),
+  branch: (block, context) => nested(block, 0, context),
+  repeat: (block, context) => nested(block, block.times ?? 0, context),
+  note: (block, { context }) => remarks(block, undefined, context),
+  reason: (block, { context }) => (context.training ? remarks(block, context.words.why, context) : []),
+  clip: (block, { context }) => remarks(block, undefined, context),
+  figure: (block, { context }) => between('with next', block, [figureAside(block, context)]),
+  question: (block, { context }) =>
+    between('with previous', block, [openQuestion(context.words.openQuestion, block.ask, context)]),
+  tally: (block, { context }) => between('with previous', block, [tallyLine(block.body, context)]),
 };

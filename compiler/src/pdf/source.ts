@@ -1,30 +1,35 @@
 // A document as typesetter source: one main file of calls into the templates, the settings as JSON, the pictures as
 // files. Pure: the engine does the rest.
 
-import { type Block, walkBlocks } from '../document/blocks.js';
 import type { GuideDocument } from '../document/document.js';
-import { plain } from '../document/inline.js';
 import type { Picture } from '../document/picture.js';
 import { revisionText } from '../document/revision.js';
+import { say, type Words } from '../document/words.js';
 import type { PrintOptions } from '../print-options.js';
-import { SAFETY_COLOURS } from '../safety-colours.js';
 import type { PrintContext } from './context.js';
-import { pageCalls } from './pages.js';
+import { pagesOf } from './pages.js';
+import { type Frame, frameOf, WIDTH } from './steps/frame.js';
+import { widthOf } from './type/faces.js';
 
 export interface PrintSource {
   readonly main: string;
   /** Settings for `sys.inputs`. */
   readonly settings: string;
   readonly pictures: readonly { readonly path: string; readonly data: Uint8Array }[];
+  /** How many pages it must come to, where their numbers were worked out and stand in it. */
+  readonly pages?: number;
 }
 
-export const TEMPLATES = ['base', 'page', 'step', 'front', 'flow', 'record'] as const;
+export const TEMPLATES = ['base', 'page', 'step', 'front', 'record'] as const;
 
-/** `refused` are the pictures that the typesetter cannot read: a note stands in their place. */
+/**
+ * `refused` are the pictures that the typesetter cannot read: a note stands in their place. `counted` leaves the counting
+ * of pages to the typesetter, which takes it longer.
+ */
 export function printSource(
   document: GuideDocument,
   options: PrintOptions,
-  refused: ReadonlySet<Uint8Array> = new Set(),
+  { refused = new Set(), counted = false }: { refused?: ReadonlySet<Uint8Array>; counted?: boolean } = {},
 ): PrintSource {
   const pictures: { path: string; data: Uint8Array }[] = [];
   const { identity } = document;
@@ -33,15 +38,19 @@ export function printSource(
     title: identity.title.trim() || identity.number,
     training: options.print !== 'bay',
     safetyColours: options.safetyColours,
+    frame: frameOf(document, options),
+    column: WIDTH,
+    isPart: document.sheet === 'guide',
     addPicture: (picture) => (refused.has(picture.data) ? undefined : addPicture(pictures, picture)),
   };
   const imports = TEMPLATES.map((name) => `#import "/pdf/${name}.typ": *`).join('\n');
+  const { code, count } = pagesOf(document, context, options.twoSided);
+  const pages = counted ? undefined : count;
   return {
-    main: `${imports}\n#show: dress\n${pageCalls(document.blocks, context)
-      .map((page) => `#${page.raw}\n`)
-      .join('')}`,
-    settings: JSON.stringify(settings(document, options)),
+    main: `${imports}\n#show: dress\n${code.map((page) => `#${page.raw}\n`).join('')}`,
+    settings: JSON.stringify(settings(document, options, context.frame, pages)),
     pictures,
+    ...(pages === undefined ? {} : { pages }),
   };
 }
 
@@ -51,15 +60,16 @@ function addPicture(pictures: { path: string; data: Uint8Array }[], picture: Pic
   return path;
 }
 
-/** Name, width and height in millimetres (ISO 216, ANSI/ASME Y14.1). */
-const PAPER = { a4: ['a4', 210, 297], letter: ['us-letter', 215.9, 279.4] } as const;
+/** What the running head names beside the title, and how wide it is. */
+function headWidths({ number, statusText }: GuideDocument['identity'], { page }: Words) {
+  const status = widthOf(statusText, '700Bold', 8.5) + 3.5;
+  const counted = widthOf(say(page, { page: '000', pages: '000' }), '400Regular', 8.5, true) + 0.5;
+  return { number: widthOf(number, '800ExtraBold', 15) + 0.5, state: Math.max(status, counted) };
+}
 
-function settings(document: GuideDocument, options: PrintOptions) {
+function settings(document: GuideDocument, options: PrintOptions, frame: Frame, pages: number | undefined) {
   const { identity, words } = document;
-  const [paper, width, height] = PAPER[options.paper];
-  const rails = [...walkBlocks(document.blocks)].flatMap((block) =>
-    'rail' in block ? [block.rail.off + block.rail.loose] : [],
-  );
+  const [paper, width, height] = frame.paper;
   const across = { draft: words.draft, proved: words.draft, withdrawn: words.withdrawn, released: undefined }[
     identity.status
   ];
@@ -69,9 +79,9 @@ function settings(document: GuideDocument, options: PrintOptions) {
     identity: {
       number: identity.number,
       title: identity.title,
-      'revision-text': revisionText(document),
+      facts: revisionText(document),
       'status-text': identity.statusText,
-      options: identity.options,
+      options: identity.options.join(' \u00B7 '),
       shop: identity.shop,
       ...(identity.side === undefined ? {} : { side: identity.side }),
     },
@@ -80,37 +90,15 @@ function settings(document: GuideDocument, options: PrintOptions) {
     region: document.language === 'en' ? 'GB' : null,
     standing: document.standing,
     across: across ?? null,
-    bans: document.bans.map(({ id, text }) => ({ id, text: plain(text) })),
-    'most-bans': Math.max(1, document.bans.length === 0 ? 1 : mostBans(document.blocks)),
-    'most-off': Math.max(1, ...rails),
+    pages: pages ?? null,
+    head: headWidths(identity, words),
+    'label-width': frame.label,
+    'step-top': frame.stepTop,
     paper,
     'paper-width': width,
     'paper-height': height,
     'two-sided': options.twoSided,
-    'number-length': numberLength(document.blocks),
     colour: options.colour,
-    'safety-colours': options.safetyColours ? SAFETY_COLOURS : null,
     print: options.print,
   };
-}
-
-/** Bans in force at once, at most: the running head gets a line for each. A page may also see one end and one begin. */
-function mostBans(blocks: readonly Block[]): number {
-  const live = new Set<string>();
-  let most = 0;
-  for (const block of walkBlocks(blocks)) {
-    if (block.kind !== 'banner') continue;
-    if (block.edge === 'start') live.add(block.ban);
-    most = Math.max(most, live.size);
-    if (block.edge === 'end') live.delete(block.ban);
-  }
-  return most;
-}
-
-/** Characters of the longest line number: the column of the boxes is as wide as it asks. */
-function numberLength(blocks: readonly Block[]): number {
-  let longest = 0;
-  for (const block of walkBlocks(blocks))
-    if (block.kind === 'row' || block.kind === 'stop') longest = Math.max(longest, block.number.length);
-  return longest;
 }

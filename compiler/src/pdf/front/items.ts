@@ -1,0 +1,69 @@
+// What stands before and after the steps: its code, and how high it is. What is made of parts is exactly so high; of
+// tables the height is worked out from their cells.
+import type { Prose } from '../../document/inline.js';
+import { openArt } from '../art.js';
+import { WIDTH } from '../steps/frame.js';
+import { codeOf, draw, type Part, short } from '../steps/set.js';
+import { linesHigh } from '../type/faces.js';
+import { fill } from '../type/lines.js';
+import { proseRuns, type Style, textRuns } from '../type/runs.js';
+import { call, type Raw } from '../typst-code.js';
+
+/** Millimetres. Between two items stands the larger of what the upper keeps below and the lower above. */
+export interface Item {
+  readonly above: number;
+  readonly below: number;
+  readonly height: number;
+  readonly code: Raw;
+}
+
+/** Height of items that follow each other at the top of a page. */
+export function itemsHigh(items: readonly Item[]): number {
+  let [sum, below] = [0, 0];
+  for (const [i, item] of items.entries()) {
+    sum += (i > 0 ? Math.max(below, item.above) : 0) + item.height;
+    below = item.below;
+  }
+  return sum;
+}
+
+/** A part as an item, with a picture of its own for what is drawn. */
+export function partItem(part: Part, above: number, below = 0): Item {
+  const canvas = openArt();
+  draw(part, canvas, OVER);
+  const [width, height] = [WIDTH + 6 + OVER, part.height + 2 * OVER];
+  const art = [canvas.svg(-OVER, width, height), -OVER, -OVER, short(width), short(height)];
+  return {
+    above,
+    below,
+    height: part.height,
+    code: call('standing', [short(part.height), above, below, art, codeOf(part)]),
+  };
+}
+
+/** What a picture reaches over the part on each side: half a stroke. */
+const OVER = 2;
+
+const TITLE: Style = { size: 12.5, weight: 700 };
+
+/** A heading of the second level; what it heads stays with it. */
+export function titleItem(title: string, width: number, level = 2): Item {
+  const height = linesHigh(fill(textRuns(title, TITLE), width).count, TITLE.size);
+  return { above: 5.5, below: 2, height, code: call('titled', [title, level]) };
+}
+
+export function textHigh(text: string, style: Style, width: number): number {
+  return linesHigh(fill(textRuns(text, style), width).count, style.size);
+}
+
+export function proseHigh(prose: Prose, style: Style, width: number): number {
+  return prose.length === 0 ? 0 : linesHigh(fill(proseRuns(prose, style), width).count, style.size);
+}
+
+/** Height of a table: the heights of its rows' highest cells, with what stands around each. */
+export function tableHigh(rows: readonly (readonly number[])[], inset: number): number {
+  return rows.reduce((sum, cells) => sum + Math.max(0, ...cells) + 2 * inset, 0);
+}
+
+/** What stands around a block that says nothing of it: the room between paragraphs, 0.8 of the size of the type. */
+export const USUAL_GAP = 2.97;

@@ -1,0 +1,233 @@
+// The boxes at the right of a line, in print.
+import {
+  type Beside,
+  type BesideRenderers,
+  type Head,
+  type OrderDiagram,
+  renderBeside,
+  type TorqueStage,
+} from '../../document/beside.js';
+import { asSvg, type Drawing, PRINT_INKS } from '../../document/drawing/drawing.js';
+import { headDrawing } from '../../document/drawing/heads.js';
+import { orderDrawing, orderWidth } from '../../document/drawing/order.js';
+import { type Figure, plainFigure } from '../../document/inline.js';
+import { say } from '../../document/words.js';
+import type { PrintContext } from '../context.js';
+import { figureCode } from '../prose.js';
+import { linesHigh, widthOf } from '../type/faces.js';
+import { fill } from '../type/lines.js';
+import { figureRuns, type Style } from '../type/runs.js';
+import { call } from '../typst-code.js';
+import { blank } from './blank.js';
+import { SIDE } from './frame.js';
+import { inspection, reading } from './readings.js';
+import {
+  drawing,
+  drawn,
+  high,
+  moved,
+  type Part,
+  placed,
+  prose,
+  setText,
+  stacked,
+  together,
+  words,
+} from './set.js';
+
+export function besidePart(beside: Beside, context: PrintContext): Part {
+  return renderBeside(BESIDE, beside, context);
+}
+
+export function headSource(head: Head): string {
+  return asSvg(headDrawing(head, PRINT_INKS));
+}
+
+/** A drawing that says something: readers hear what. */
+export function saidPicture(what: Drawing, alt: string, width: number): Part {
+  const height = (width * what.height) / what.width;
+  return placed(height, (x, y) => call('pic', [x, y, asSvg(what), alt, width]));
+}
+
+/** The tightening order in a column so wide. */
+export function orderPart(order: OrderDiagram, floor: number, most: number): { width: number; part: Part } {
+  const width = Math.min(orderWidth(order, floor), most);
+  return { width, part: saidPicture(orderDrawing(order, PRINT_INKS), order.alt, width) };
+}
+
+const TOOL = 15;
+
+function torquePart(
+  { head, count, stages, conditions }: Extract<Beside, { kind: 'torque' }>,
+  { frame: { accent } }: PrintContext,
+): Part {
+  const counted = words(`${count} ×`, { size: 10, weight: 700, tabular: true }, TOOL, { align: 'center' });
+  const tool = head
+    ? stacked(1.2, [moved(saidPicture(headDrawing(head, PRINT_INKS), head.label, 11.5), 1.75, 0), counted])
+    : counted;
+  const figures = stacked(
+    1.6,
+    stages.map((stage, i) => {
+      const part = stagePart(stage, SIDE - TOOL - 3.2);
+      return i === 0
+        ? part
+        : together(
+            drawn(0, (art, x, y) => art.line(x, y, x + SIDE - TOOL - 3.2, y, 0.5)),
+            moved(part, 0, 1.6),
+          );
+    }),
+  );
+  const height = Math.max(tool.height + 3.2, figures.height + 3.6);
+  const inside = together(
+    moved(tool, 0, (height - tool.height) / 2),
+    moved(figures, TOOL + 2.2, (height - figures.height) / 2),
+    drawn(height, (art, x, y) => {
+      art.frame(x, y, SIDE, height, 1.5, accent);
+      art.line(x + TOOL, y, x + TOOL, y + height, 0.75, { paint: accent });
+    }),
+  );
+  if (conditions.length === 0) return high(height, inside);
+  const under = stacked(
+    1.74,
+    conditions.map((one) => prose(one, { size: 9.5, weight: 600 }, SIDE - 5)),
+  );
+  const all = under.height + 3;
+  return together(
+    inside,
+    moved(under, 2.5, height + 1.5),
+    drawn(height + all, (art, x, y) => {
+      art.line(x, y + height, x + SIDE, y + height, 0.75, { paint: accent });
+      art.frame(x, y + height, SIDE, all, 1.5, accent);
+    }),
+  );
+}
+
+function stagePart({ label, figure, unit }: TorqueStage, width: number): Part {
+  const head = label === undefined ? [] : [words(label, { size: 8.5, weight: 700 }, width)];
+  if (!figure) {
+    const asked = moved(words(`? ${unit ?? ''}`, { size: 12, weight: 700 }, width - 26), 26, 3.2);
+    return stacked(1.9, [...head, high(9, together(blank(24, 9), asked))]);
+  }
+  const { primary, secondary } = figure;
+  const isLong = primary.value.length > 6;
+  const [size, small] = isLong ? [15, 10] : [22, 12];
+  const value = setFigure(primary, size, small, width);
+  const other = secondary ? [setOther(secondary, width)] : [];
+  return stacked(1.9, [...head, value, ...other]);
+}
+
+/** The value large, its unit behind it; below it where both do not fit. */
+function setFigure({ value, unit, loud }: Figure, size: number, small: number, width: number): Part {
+  const large: Style = { size, weight: 800, tabular: true };
+  const behind: Style = { size: small, weight: 700 };
+  const valueWide = widthOf(value, '800ExtraBold', size, true);
+  const unitRuns = figureRuns({ value: '', unit, ...(loud === undefined ? {} : { loud }) }, behind);
+  const unitWide = unit === '' ? 0 : fill(unitRuns, 1000).width;
+  const unitCode = call('unit-text', [unit, loud]);
+  if (valueWide + 1 + unitWide > width)
+    return stacked(1.2, [
+      setText(value, linesHigh(1, size), large, Math.max(width, valueWide + 1)),
+      setText(unitCode, linesHigh(1, small), behind, width),
+    ]);
+  // One text: readers hear the unit with the value.
+  const code = call('large', [value, small, unitCode]);
+  return setText(code, linesHigh(1, size), large, width + 1);
+}
+
+function setOther(figure: Figure, width: number): Part {
+  const style = { size: 10, tabular: true };
+  return setText(
+    figureCode(figure),
+    linesHigh(fill(figureRuns(figure, style), width).count, 10),
+    style,
+    width,
+  );
+}
+
+const BESIDE: BesideRenderers<Part, PrintContext> = {
+  socket: ({ head }) => {
+    const label = words(head.label, { size: 9.5 }, SIDE - TOOL - 2.2);
+    const height = Math.max(4.6, label.height);
+    const tool = moved(drawing(headDrawing(head, PRINT_INKS), 7.4), (TOOL - 7.4) / 2, (height - 7.4) / 2);
+    return high(height, together(tool, moved(label, TOOL + 2.2, (height - label.height) / 2)));
+  },
+  torque: torquePart,
+  reading,
+  inspection: ({ good, bad }) => inspection(good, bad),
+  hold: (_, { words: said }) =>
+    high(12, together(blank(26, 12, said.initials), moved(blank(26, 12, said.time), 28, 0))),
+  clock: (clock, { words: said }) => {
+    const title = words(
+      `${plainFigure(clock.length)}, ${clock.name}`,
+      { size: 10.5, weight: 700 },
+      SIDE - 5,
+      { white: true },
+    );
+    const bar = title.height + 3.2;
+    const since = say(said.clockSince, { line: clock.from?.number ?? '' }).trim();
+    const until = clock.sense === 'at least' ? said.clockNotBefore : said.clockNotAfter;
+    const wide = (SIDE - 7) / 2;
+    const deep = Math.max(
+      9,
+      ...[since, until].map((one) => words(one, { size: 8.5 }, wide - 2.4).height + 2.4),
+    );
+    const height = bar + deep + 4;
+    return high(
+      height,
+      together(
+        drawn(height, (art, x, y) => {
+          art.fill(x, y, SIDE, bar, 'black');
+          art.frame(x, y, SIDE, height, 1);
+        }),
+        moved(title, 2.5, 1.6),
+        moved(blank(wide, deep, since), 2.5, bar + 2),
+        moved(blank(wide, deep, until), 4.5 + wide, bar + 2),
+      ),
+    );
+  },
+  picture: ({ picture }, context) => picturePart(picture, 56, 42, context),
+  question: ({ ask, unit }) => {
+    const asked = prose(ask, { size: 9.5 }, SIDE);
+    const box = together(
+      blank(36, 9),
+      moved(words(`${unit ?? ''} ?`, { size: 9.5, weight: 700 }, SIDE - 38), 37, 3.4),
+    );
+    return stacked(1.2, [asked, high(9, box)]);
+  },
+};
+
+/** A picture as large as fits, in millimetres, without changing its shape. */
+export function picturePart(
+  picture: Extract<Beside, { kind: 'picture' }>['picture'],
+  width: number,
+  height: number,
+  context: PrintContext,
+): Part {
+  const path = context.addPicture(picture);
+  if (path === undefined) {
+    const file = picture.name ?? picture.alt;
+    const said = [
+      { kind: 'strong', children: [{ kind: 'text', text: say(context.words.pictureLost, { file }) }] },
+      { kind: 'text', text: ` ${picture.alt}` },
+    ] as const;
+    const note = prose(said, { size: 9.5 }, width - 5);
+    const box = drawn(note.height + 5, (art, x, y) => {
+      for (const [x1, y1, x2, y2] of edges(width, note.height + 5))
+        art.line(x + x1, y + y1, x + x2, y + y2, 0.75, { dash: [2, 2] });
+    });
+    return together(box, moved(note, 2.5, 2.5));
+  }
+  const scale = Math.min(width / picture.width, height / picture.height);
+  const [wide, deep] = [picture.width * scale, picture.height * scale];
+  const photo = placed(deep, (x, y) => call('photo', [x, y, path, picture.alt, wide, deep]));
+  const caption = picture.caption === undefined ? [] : [words(picture.caption, { size: 9 }, width)];
+  return stacked(1, [photo, ...caption]);
+}
+
+const edges = (width: number, height: number) =>
+  [
+    [0, 0, width, 0],
+    [width, 0, width, height],
+    [0, height, width, height],
+    [0, 0, 0, height],
+  ] as const;

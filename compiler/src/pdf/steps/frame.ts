@@ -1,0 +1,98 @@
+// Measures of the pages of steps, in millimetres, and the inks. What the templates need of them goes there as settings.
+import { type Block, walkBlocks } from '../../document/blocks.js';
+import type { GuideDocument } from '../../document/document.js';
+import type { PrintOptions } from '../../print-options.js';
+
+/** Width of the text: the same on A4 and Letter, so that lines break alike. */
+export const WIDTH = 178;
+export const RAIL = 11;
+export const GUT = 6;
+export const SIDE = 56;
+/** Ruled column for the pencil in a walk-it print. */
+export const MARGIN_NOTES = 40;
+const HEAD_TOP = 27;
+const STEP_TOP = 37;
+/** A second bar in the running head, and each after it, is so high. */
+const BAR = 7;
+const BOTTOM = 16;
+/** What is set and what was computed may differ by a hair. */
+export const HAIR = 0.3;
+
+/** Name, width and height in millimetres (ISO 216, ANSI/ASME Y14.1). */
+const PAPER = { a4: ['a4', 210, 297], letter: ['us-letter', 215.9, 279.4] } as const;
+
+export interface Frame {
+  readonly paper: readonly [name: string, width: number, height: number];
+  /** Of what stands on a page of steps. */
+  readonly body: number;
+  /** Column of the boxes to tick and the numbers. */
+  readonly label: number;
+  /** Column of the words of a line. */
+  readonly text: number;
+  /** Of the band at the left, for each thing that is off. */
+  readonly railUnit: number;
+  readonly stepTop: number;
+  /** Free height of a page of steps, and of any other. */
+  readonly stepHeight: number;
+  readonly plainHeight: number;
+  readonly mostBans: number;
+  /** Cell of the signal word. */
+  readonly signal: number;
+  readonly accent: string;
+  readonly tint: string;
+  readonly walk: boolean;
+}
+
+export function frameOf(document: GuideDocument, { paper, colour, print }: PrintOptions): Frame {
+  const size = PAPER[paper];
+  const walk = print === 'walk';
+  const body = walk ? WIDTH - MARGIN_NOTES : WIDTH;
+  // Box and number: 9.9, 9.10, 12.10.
+  const label = 16.5 + 1.5 * Math.min(2, Math.max(0, numberLength(document.blocks) - 3));
+  const most = mostBans(document.blocks);
+  const stepTop = STEP_TOP + BAR * (most - 1);
+  return {
+    paper: size,
+    body,
+    label,
+    text: body - RAIL - label - GUT - SIDE,
+    railUnit: Math.min(0.64, 6.4 / mostOff(document.blocks)),
+    stepTop,
+    stepHeight: size[2] - stepTop - BOTTOM,
+    plainHeight: size[2] - HEAD_TOP - BOTTOM,
+    mostBans: most,
+    // Wide enough for the longest word of the language beside its triangle.
+    signal: document.language === 'fr' ? 45 : document.language === 'es' ? 41 : 35,
+    accent: colour ? '#5a2a5e' : 'black', // damson: no safety colour of any standard
+    tint: colour ? '#dccfe0' : '#cccccc',
+    walk,
+  };
+}
+
+/** Bans in force at once, at most: the running head gets a line for each. A page may also see one end and one begin. */
+function mostBans(blocks: readonly Block[]): number {
+  const live = new Set<string>();
+  let most = 1;
+  for (const block of walkBlocks(blocks)) {
+    if (block.kind !== 'banner') continue;
+    if (block.edge === 'start') live.add(block.ban);
+    most = Math.max(most, live.size);
+    if (block.edge === 'end') live.delete(block.ban);
+  }
+  return most;
+}
+
+function mostOff(blocks: readonly Block[]): number {
+  let most = 1;
+  for (const block of walkBlocks(blocks))
+    if ('rail' in block) most = Math.max(most, block.rail.off + block.rail.loose);
+  return most;
+}
+
+/** Characters of the longest line number: the column of the boxes is as wide as it asks. */
+function numberLength(blocks: readonly Block[]): number {
+  let longest = 0;
+  for (const block of walkBlocks(blocks))
+    if (block.kind === 'row' || block.kind === 'stop') longest = Math.max(longest, block.number.length);
+  return longest;
+}

@@ -14,6 +14,8 @@ export interface Formatted {
   readonly edits: readonly TextEdit[];
 }
 
+const MARK = '\uFEFF';
+
 /** Formats a whole file. Idempotent. */
 export function format(text: string, file: string): Formatted {
   if (hasMixedLineEnds(text)) {
@@ -21,7 +23,10 @@ export function format(text: string, file: string): Formatted {
     return { text: wanted, edits: [{ file, span: { start: 0, end: text.length }, text: wanted }] };
   }
   const edits = editsOf(text, file, groupsOf(parse(text, file).tree));
-  return { text: applyAll(text, edits), edits };
+  const formatted = applyAll(text, edits);
+  // A stray byte order mark that came to stand first would be none of the text any more: such a file stays as it is.
+  if (formatted.startsWith(MARK) && !text.startsWith(MARK)) return { text, edits: [] };
+  return { text: formatted, edits };
 }
 
 /** The edits of `format` on the lines that a span touches. */

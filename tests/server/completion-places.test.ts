@@ -7,7 +7,7 @@ import type {
   InsertReplaceEdit,
   TextEdit,
 } from 'vscode-languageserver-protocol';
-import { trade } from '../../language/src/index.js';
+import { SECTIONS, trade } from '../../language/src/index.js';
 import { RAW } from '../../server/src/features/completion/values.js';
 import { applied, type Session, startSession } from './session.js';
 import { HEAD, PATH, shop } from './shop.js';
@@ -168,6 +168,35 @@ test('every value that is offered reads by its standard', () => {
       if (word === 'class' || word === 'grade')
         expect(trade.readClass(text, word), text).toHaveProperty('kind');
     }
+});
+
+test('every snippet reads as it is inserted', async () => {
+  const inserted = async (text: string): Promise<string[]> => {
+    const item = (await offered(text)).find((i) => i.label.endsWith(' …'));
+    const { newText = '' } = (item?.textEdit ?? {}) as Partial<TextEdit>;
+    const plain = newText.replaceAll(/\$\{\d+:([^}]*)\}/g, '$1').replaceAll('$0', '');
+    const indent = /[ ]*(?=\$0)/.exec(text)?.[0] ?? '';
+    session.rewrite(PATH, text.replace('$0', plain.trimEnd().replaceAll('\n', `\n${indent}`)));
+    const found = await session.diagnostics(PATH);
+    return found.filter((d) => /^G|^N20/.test(String(d.code))).map((d) => `${d.code} ${d.message}`);
+  };
+  for (const { word, declares } of SECTIONS)
+    if (declares) expect(await inserted(`${USED}\n${word}\n  $0\n`), word).toEqual([]);
+  expect(await inserted('$0')).toEqual([]);
+});
+
+describe('rules', () => {
+  const rule = (line: string): string => `${USED}\nrules\n  mine: Mine\n    ${line}\n`;
+  test('marks of the whole library and of the starter pack', async () => {
+    const marks = await labels(rule('after install any part marked $0'));
+    expect(marks).toEqual(expect.arrayContaining(['wheel', 'brake-caliper', 'hydraulic']));
+  });
+  test('only what has a state may be asked for', async () => {
+    const names = await labels(rule('while $0'));
+    expect(names).toContain('disc');
+    expect(names).not.toContain('mine');
+    expect(names).not.toContain('HL-90');
+  });
 });
 
 describe('lines of work', () => {

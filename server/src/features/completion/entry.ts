@@ -6,7 +6,6 @@ import {
   type EntryLine,
   type QuantityKind,
   quantityKinds,
-  STARTER_MARKS,
   type ThingKind,
 } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
@@ -14,6 +13,7 @@ import { type Offer, value, word } from './answer.js';
 import { clauseRank } from './clause-order.js';
 import { type Cursor, entryOf } from './cursor.js';
 import { guardOffers } from './guards.js';
+import { markOffers } from './marks.js';
 import { setOffer } from './snippets.js';
 import { hasWord, lastClause } from './statement.js';
 import { kindOffers, sourceOffers, valueOffers } from './things.js';
@@ -59,7 +59,7 @@ function inClause(snapshot: Snapshot, cursor: Cursor, def: ClauseDef, isFirst: b
   if (def.shape === 'names') return named(snapshot, cursor, def, cursor.before);
   if (!isFirst) return [];
   if (def.word === 'per') return sourceOffers(snapshot);
-  if (def.word === 'marked') return marks(snapshot);
+  if (def.word === 'marked') return markOffers(snapshot);
   if (def.word === 'hex' || def.word === 'twelve-point') return [...headOffers(threadOf(cursor)), ...hole];
   if (def.shape === 'spec' || def.shape === 'raw') return [...rawOffers(def.word), ...hole];
   return [];
@@ -136,16 +136,6 @@ function threadOf(cursor: Cursor): string | undefined {
     .flatMap((l) => (l.kind === 'clauses' ? l.clauses : []))
     .find((c) => c.word === 'of');
   return clause?.raw?.text;
-}
-
-/** Marks that the library uses already, then those that the checks and the starter pack know. */
-function marks(snapshot: Snapshot): Offer[] {
-  const found = new Set([...snapshot.job().scope.names.values()].flatMap((t) => t.marks));
-  const known = Object.keys(STARTER_MARKS).filter((mark) => !found.has(mark));
-  return [...[...found].sort(), ...known].map((mark) => {
-    const docs = STARTER_MARKS[mark];
-    return { ...value(mark, snapshot.say.mark), ...(docs === undefined ? {} : { docs }) };
-  });
 }
 
 function textOf(snapshot: Snapshot, entry: EntryLine | undefined): string {

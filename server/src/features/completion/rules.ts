@@ -3,6 +3,7 @@ import { RULE_WORDS, type RuleWordDef, stateWords, THING_KINDS, VERBS } from '@b
 import type { Snapshot } from '../../snapshot.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
+import { markOffers } from './marks.js';
 
 export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
   if (before === '' || /,\s*$/.test(before)) return OPENING.map(ruleWord);
@@ -13,8 +14,7 @@ export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
   }
   const { scope } = snapshot.job();
   const things = [...scope.names.values()];
-  if (/\bmarked\s+$/.test(before))
-    return [...new Set(things.flatMap((t) => t.marks))].sort().map((m) => value(m, snapshot.say.mark));
+  if (/\bmarked\s+$/.test(before)) return markOffers(snapshot);
   if (/\bany\s+$/.test(before)) return THING_KINDS.map((k) => word(k, '', { insert: `${k} `, goesOn: true }));
   const state = /\bwhile\s+(any\s+)?(\S+)\s+(?:marked\s+\S+\s+)?(not\s+)?$/.exec(before);
   if (state && state[2] !== 'any')
@@ -27,7 +27,10 @@ export function ruleOffers(snapshot: Snapshot, { before }: Cursor): Offer[] {
       ...things.filter((t) => verb.on[t.kind]).map((t) => thingOffer(t)),
     ];
   if (/\bwhile\s+(?:any\s+\S+\s+)?$/.test(before))
-    return [...patterns('any'), ...things.map((t) => thingOffer(t))];
+    return [
+      ...patterns('any'),
+      ...things.filter((t) => stateWords(t.kind).length > 0).map((t) => thingOffer(t)),
+    ];
   return [];
 }
 

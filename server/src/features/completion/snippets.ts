@@ -13,7 +13,7 @@ export function snippetOffers(say: Texts, context: LineContext, kind: ThingKind 
       snippet('procedure …', say.procedureSnippet, PROCEDURE),
       snippet('catalogue …', say.catalogueSnippet, CATALOGUE),
     ];
-  if (context !== 'declarations' || kind === undefined || kind === 'rule') return [];
+  if (context !== 'declarations' || kind === undefined) return [];
   const docs =
     kind === 'part' ? say.partSnippet : kind === 'fastener' ? say.fastenerSnippet : say.entrySnippet;
   const name = kind === 'source' ? 'HL-1' : 'name';
@@ -48,6 +48,7 @@ const BELOW: Readonly<Partial<Record<ThingKind, string>>> = {
   fluid: `in ${stop(3, 'place')}\n  fill ${stop(4, '?')}`,
   limit: `at least ${stop(3, '?')}`,
   condition: `${stop(3, 'off')}, ${stop(4, 'on')}`,
+  rule: `before ${stop(3, 'raise vehicle')}\n  require ${stop(4, 'warning')}`,
   vehicle: `years ${stop(3, '2018 to 2025')}`,
 };
 

@@ -7,6 +7,7 @@ import { registerIssue } from './commands/issue.js';
 import { registerNewProcedure } from './commands/new-procedure.js';
 import { registerPrint } from './commands/print.js';
 import { registerServerCommands } from './commands/server.js';
+import { registerShowUses } from './commands/show-uses.js';
 import { registerSign } from './commands/sign.js';
 import { registerOrder } from './commands/tightening-order.js';
 import { registerPreview } from './preview/panel.js';
@@ -39,6 +40,7 @@ export async function start(context: ExtensionContext, platform: Platform): Prom
     connection,
     followActiveDocument(),
     registerServerCommands(connection),
+    registerShowUses(client),
     registerCheck(connection),
     registerPrint(connection, choices),
     registerSign(context, connection),

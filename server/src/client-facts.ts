@@ -20,6 +20,7 @@ export function clientFacts({
     resolvesEdits: can.textDocument?.codeAction?.resolveSupport?.properties.includes('edit') ?? false,
     linkTargets: can.textDocument?.definition?.linkSupport ?? false,
     asksAgain: typeof start?.filesByClient === 'boolean',
+    showsUses: start?.showsUses ?? false,
     showsPages: start?.showsPages ?? false,
     readsSettings: start?.settingsBySchema ?? false,
     language: languageFor(locale ?? start?.locale),

@@ -54,6 +54,9 @@ export const METHODS = {
 /** Scheme of the addresses that codes of findings lead to where the client shows their pages itself. */
 export const PAGE_SCHEME = 'baywright-page';
 
+/** Command of the client that shows places: URI and position of where it was asked, then the {@link Location}s. */
+export const SHOW_USES = 'baywright.showUses';
+
 /** What the client passes as `initializationOptions`. */
 export interface StartOptions {
   /** True when the server must read files by `baywright/readFile` and `baywright/listFiles` instead of from disk. */
@@ -64,6 +67,8 @@ export interface StartOptions {
   readonly settingsBySchema?: boolean;
   /** True when the editor opens addresses of {@link PAGE_SCHEME}, with the text that `baywright/explain` gives. */
   readonly showsPages?: boolean;
+  /** True when the client has the command {@link SHOW_USES}: lenses that count uses then show them. */
+  readonly showsUses?: boolean;
 }
 
 // ---- what a guide is made for

@@ -19,6 +19,8 @@ export interface ClientFacts {
   readonly resolvesEdits: boolean;
   /** The client knows the command that opens the list of completions again. */
   readonly asksAgain: boolean;
+  /** The client has the command that shows where something is used. */
+  readonly showsUses: boolean;
   /** The client shows the pages of findings itself, asking for their text. */
   readonly showsPages: boolean;
   /** The client has its own completion, hovers and checks of `baywright.json`, by the published schema. */

@@ -31,6 +31,7 @@ export class Workspace {
     linkTargets: false,
     resolvesEdits: false,
     asksAgain: false,
+    showsUses: false,
     showsPages: false,
     readsSettings: false,
     language: 'en',

@@ -3,6 +3,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type {
   CallHierarchyItem,
+  CodeLens,
   DocumentHighlight,
   DocumentLink,
   DocumentSymbol,
@@ -275,6 +276,28 @@ describe('structure', () => {
       item: procedure,
     });
     expect(outgoing.map((c) => c.to.name)).toEqual(['wheel-off']);
+  });
+  test('a lens on an operation and on a catalogue says who uses it, and shows where', async () => {
+    await session.close();
+    session = await startSession({
+      files: { ...shop(WORK), [OTHER]: OTHER_TEXT },
+      initializationOptions: { showsUses: true },
+    });
+    session.open(PATH, WORK);
+    const lensOf = async (path: string, text: string) => {
+      const { textDocument } = session.open(path, text);
+      const lenses = await session.request<CodeLens[]>('textDocument/codeLens', { textDocument });
+      return lenses.find((l) => /used by/.test(l.command?.title ?? ''))?.command;
+    };
+    const operation = await lensOf(OTHER, OTHER_TEXT);
+    expect(operation?.title).toBe('used by 1 procedure');
+    const [uri, , places] = (operation?.arguments ?? []) as [string, unknown, Location[]];
+    expect([operation?.command, uri]).toEqual(['baywright.showUses', session.uri(OTHER)]);
+    expect(places.map((p) => [p.uri, WORK.split('\n')[p.range.start.line]?.trim()])).toEqual([
+      [session.uri(PATH), 'perform wheel-off from WH-01'],
+    ]);
+    const catalogue = await lensOf('catalogue/van.bay', CATALOGUE);
+    expect(catalogue?.title).toBe('used by 2 procedures');
   });
   test('a name and its uses in one file are edited as one', async () => {
     const linked = await session.request<{ ranges: unknown[] } | null>(

@@ -15,6 +15,7 @@ export function clientOptions(log: LogOutputChannel, onDisk: boolean): LanguageC
     locale: env.language,
     settingsBySchema: true,
     showsPages: true,
+    showsUses: true,
   };
   return {
     documentSelector: [{ language: LANGUAGE }],

@@ -1,7 +1,8 @@
 // Code lenses: what each phase leaves off, puts back and still owes; how many procedures use a catalogue or operation.
-import { resolvePath, stateAt } from '@baywright/language';
+import { resolvePath, type Span, stateAt } from '@baywright/language';
 import type { CodeLens, CodeLensParams } from 'vscode-languageserver';
 import { mentionsOfThing } from '../locate.js';
+import { SHOW_USES } from '../protocol.js';
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature } from './feature.js';
 
@@ -39,36 +40,47 @@ function phases(snapshot: Snapshot): CodeLens[] {
   });
 }
 
+/** Who uses the operations of a procedure, or a catalogue. */
 function uses(snapshot: Snapshot): CodeLens[] {
   const model = snapshot.library.model(snapshot.path);
   if (!model?.head) return [];
   const lenses: CodeLens[] = [];
   for (const operation of model.operations) {
+    if (!operation.line) continue;
     const users = [...mentionsOfThing(snapshot.shelf, operation, (p) => snapshot.file(p)?.text)].filter(
       (f) => f.path !== snapshot.path,
     );
-    if (operation.line)
-      lenses.push({
-        range: snapshot.range(operation.line.code),
-        command: { title: snapshot.say.usedBy(users.length), command: '' },
-      });
+    lenses.push(
+      usedBy(
+        snapshot,
+        operation.line.code,
+        users.map(({ path, mentions }) => ({ path, spans: mentions.map((m) => m.name) })),
+      ),
+    );
   }
   if (model.kind !== 'catalogue') return lenses;
-  const users = snapshot.shelf.paths().filter((p) => {
-    const text = snapshot.file(p)?.text ?? '';
-    // Told by the lines alone: a lens must not read a whole library.
-    return (
-      /^procedure\b/m.test(text) &&
-      [...text.matchAll(/^use\s+"?([^"\r\n]+)/gm)].some(
-        ([, path = '']) => resolvePath(p, path.trim()) === snapshot.path,
-      )
+  // Told by the lines alone: a lens must not read a whole library.
+  const users = snapshot.shelf.paths().flatMap((path): Use[] => {
+    const text = snapshot.file(path)?.text ?? '';
+    if (!/^procedure\b/m.test(text)) return [];
+    const line = [...text.matchAll(/^use\s+"?([^"\r\n]+)/gm)].find(
+      ([, written = '']) => resolvePath(path, written.trim()) === snapshot.path,
     );
+    return line ? [{ path, spans: [{ start: line.index, end: line.index + line[0].length }] }] : [];
   });
-  return [
-    ...lenses,
-    {
-      range: snapshot.range(model.head.code),
-      command: { title: snapshot.say.usedBy(users.length), command: '' },
-    },
-  ];
+  return [...lenses, usedBy(snapshot, model.head.code, users)];
+}
+
+interface Use {
+  readonly path: string;
+  readonly spans: readonly Span[];
+}
+
+/** A lens that says how many files use something, and shows them where the client can. */
+function usedBy(snapshot: Snapshot, at: Span, users: readonly Use[]): CodeLens {
+  const range = snapshot.range(at);
+  const title = snapshot.say.usedBy(users.length);
+  if (!snapshot.client.showsUses || users.length === 0) return { range, command: { title, command: '' } };
+  const places = users.flatMap(({ path, spans }) => spans.map((span) => snapshot.location(path, span)));
+  return { range, command: { title, command: SHOW_USES, arguments: [snapshot.uri, range.start, places] } };
 }

@@ -3,9 +3,13 @@
 
 /**
  * One form for all spellings of a URI: each part of the path unescaped and escaped again, drive letters small, two
- * slashes also where no authority follows. A document that is named but not saved yet stands where it will be.
+ * slashes also where no authority follows. A document that is named but not saved yet stands where it will be; one
+ * without a name stands alone, under a scheme of its own.
  */
 export function normalUri(uri: string): string {
+  const unnamed = /^untitled:([^/?#]+)$/i.exec(uri)?.[1];
+  if (unnamed !== undefined)
+    return `unnamed:///${encodeURIComponent(unescaped(unnamed.replace(/\.bay$/, '')))}.bay`;
   const match = /^([A-Za-z][A-Za-z0-9+.-]*):(?:\/\/([^/?#]*))?((?:\/[^?#]*)?)(.*)$/.exec(uri);
   if (!match || (match[2] === undefined && match[3] === '')) return uri;
   const [, written = '', authority = '', path = '', rest = ''] = match;

@@ -55,6 +55,21 @@ describe('odd requests', () => {
     );
     expect(await alive()).toBeTruthy();
   });
+  test('a document that has no name yet is helped like any other, and goes when it is closed', async () => {
+    await start();
+    const uri = 'untitled:Untitled-1';
+    const text = 'procedure A-1: Pump\n\nremoval\n  step: Off\n    remove pump\n';
+    const tell = (method: string, more: object) =>
+      session.connection.sendNotification(`textDocument/${method}`, { textDocument: { uri, ...more } });
+    const shown = () => session.published.findLast((p) => p.uri === uri)?.diagnostics.map((d) => d.code);
+    await tell('didOpen', { languageId: 'baywright', version: 1, text });
+    await expect.poll(shown).toEqual(['N101']);
+    const asked = { textDocument: { uri }, position: { line: 4, character: 6 } };
+    expect(await session.request('textDocument/hover', asked)).toBeTruthy();
+    expect(await session.request('baywright/choices', { uri })).toMatchObject({ number: 'A-1' });
+    await tell('didClose', {});
+    await expect.poll(shown).toEqual([]);
+  });
   test('a line of a million characters', async () => {
     await start();
     session.rewrite(PATH, `${HEAD}    remove ${'wheel-nut, '.repeat(90_000)}wheel\n`);

@@ -10,7 +10,8 @@ test.each([
   ['library:/procedures/a.bay', 'library:///procedures/a.bay'],
   ['store://depot/procedures/a b.bay', 'store://depot/procedures/a%20b.bay'],
   ['untitled:/shop/new-procedure.bay', 'file:///shop/new-procedure.bay'],
-  ['untitled:Untitled-1', 'untitled:Untitled-1'],
+  ['untitled:Untitled-1', 'unnamed:///Untitled-1.bay'],
+  ['untitled:pump.bay', 'unnamed:///pump.bay'],
 ])('%s is %s', (spelled, normal) => {
   expect(normalUri(spelled)).toBe(normal);
   expect(normalUri(normal)).toBe(normal);

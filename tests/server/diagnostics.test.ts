@@ -17,13 +17,25 @@ const LEFT_OFF = `${HEAD}    remove wheel-nut, wheel\n`;
 const codes = (list: readonly { code?: unknown }[]): unknown[] => list.map((d) => d.code);
 
 describe('push', () => {
-  test('of an open document, with its version, code link and related places', async () => {
+  test('of an open document, with its place and version', async () => {
     await start({ files: shop(HEAD) });
     session.open(PATH, LEFT_OFF);
     const found = await session.diagnostics(PATH);
     const off = found.find((d) => d.code === 'S301');
     expect(off?.range.start.line).toBe(LEFT_OFF.split('\n').length - 2);
     expect(off?.source).toBe('baywright');
+  });
+  test('what is not used is faded; what belongs to a finding elsewhere is shown beside it', async () => {
+    const twice = HEAD.replace('  caliper: Brake caliper', '  disc: Disc again\n  caliper: Brake caliper');
+    await start({ files: shop(HEAD) });
+    session.open(PATH, `${twice}    accept F203: old sheet\n    loosen wheel-nut\n`);
+    const found = await session.diagnostics(PATH);
+    expect(found.find((d) => d.code === 'R901')?.tags).toEqual([1]);
+    expect(found.find((d) => d.code === 'S301')?.tags).toBeUndefined();
+    const again = found.find((d) => d.code === 'N102');
+    const [first] = again?.relatedInformation ?? [];
+    expect(first?.location.uri).toBe(session.uri(PATH));
+    expect(session.text(PATH).split('\n')[first?.location.range.start.line ?? 0]).toBe('  disc: Brake disc');
   });
   test('a code leads to its page in the shop’s copy of the reference, and nowhere where there is none', async () => {
     await start({ files: shop(HEAD) });
@@ -56,9 +68,10 @@ describe('push', () => {
   test('of what only the whole library can tell, mended by an edit elsewhere', async () => {
     const spare = CATALOGUE.replace('parts\n', 'parts\n  wheel-trim: Wheel trim\n');
     await start({ files: { ...shop(HEAD), 'catalogue/van.bay': spare } });
-    await session.until('catalogue/van.bay', (d) =>
+    const spared = await session.until('catalogue/van.bay', (d) =>
       d.some((f) => f.code === 'R201' && /wheel-trim/.test(String(f.message))),
     );
+    expect(spared.find((f) => f.code === 'R201')?.tags).toEqual([1]);
     session.open(PATH, `${HEAD}    inspect wheel-trim\n`);
     await session.until('catalogue/van.bay', (d) => !d.some((f) => /wheel-trim/.test(String(f.message))));
   });

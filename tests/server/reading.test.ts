@@ -144,6 +144,12 @@ describe('inlay hints', () => {
     session.changeSettings({ inlay: { fasteners: true, renewed: true, jointFigures: true } });
     await expect.poll(async () => (await all()).map((h) => h.label)).toContain('5× hex 21 mm');
     expect((await all()).some((h) => /^preload/.test(String(h.label)))).toBe(true);
+    session.rewrite(
+      PATH,
+      `${WORK.replace('    behind wheel\n\nfasteners', '    behind wheel\n    renew\n\nfasteners')}    install caliper, caliper-bolt\n`,
+    );
+    expect((await all()).filter((h) => h.label === 'new')).toHaveLength(1);
+    at('xx', 'xx');
     session.changeSettings({ inlay: { enabled: false } });
     await expect.poll(all).toEqual([]);
     session.changeSettings({});

@@ -5,6 +5,7 @@ export const entryUnused = defineDiagnostic<{ readonly name: string }>({
   code: 'R201',
   name: 'entry-unused',
   severity: 'hint',
+  tag: 'unused',
   message: (d) => `nothing in the library uses \`${d.name}\``,
   why: `A catalogue that keeps what no procedure needs grows until nobody dares to change it. Or the procedure that should use the entry declares its own, and the two drift apart.`,
   wrong: `--- file: catalogue/mirrors.bay

@@ -5,6 +5,7 @@ export const ruleBindsNothing = defineDiagnostic<{ readonly rule: string; readon
   code: 'R202',
   name: 'rule-binds-nothing',
   severity: 'warning',
+  tag: 'unused',
   message: (d) => `rule \`${d.rule}\` binds to nothing: ${d.what}`,
   why: `A rule that binds by a name or mark that nothing carries is never broken, and the shop believes that it is kept. Mostly the mark was renamed or misspelt.`,
   wrong: `--- file: catalogue/mirrors.bay

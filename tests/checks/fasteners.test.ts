@@ -250,3 +250,14 @@ describe('lines that tighten', () => {
     expect(findingsOf(mended).filter((f) => f.code.startsWith('F'))).toEqual([]);
   });
 });
+
+test('thread and class as they stand on a drawing', () => {
+  const text = `catalogue: Bolts
+
+fasteners
+  bolt: Bolts
+    2 of M6x1.0 8.8, hex 10 mm
+`;
+  const found = findingsOf(new Map([['a.bay', text]])).find(({ code }) => code === 'F101');
+  expect(found?.fixes[0]?.edits[0]?.text).toBe('M6x1.0, class 8.8');
+});

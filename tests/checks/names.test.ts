@@ -485,3 +485,29 @@ removal
   expect(severity('status proved by KM on 2026-10-05\n', 'inspect bracket')).toBe('error');
   expect(severity('', 'inspect mirrror')).toBe('error');
 });
+
+describe('a figure with a word that its verb does not take', () => {
+  test.each([
+    ['    wait for 10 min', '    wait 10 min'],
+    ['    run engine, for 5 min', '    run engine, 5 min'],
+    [
+      '    set selector neutral\n    torque hub-bolt to 115 N·m',
+      '    set selector neutral\n    torque hub-bolt, 115 N·m',
+    ],
+  ])('%s', (line, mended) => {
+    const found = findingsOf(new Map([['a.bay', job(`${line}\n`)]])).filter(({ code }) =>
+      /^N20[34]/.test(code),
+    );
+    expect(found.map(({ code }) => code)).toEqual(['N203']);
+    const [fix] = found[0]?.fixes ?? [];
+    expect(fix && afterFix(new Map([['a.bay', job(`${line}\n`)]]), fix.edits).get('a.bay')).toBe(
+      job(`${mended}\n`),
+    );
+  });
+});
+
+test('a count above the set is one fault', () => {
+  const found = findingsOf(new Map([['a.bay', job('    remove 5 of hub-bolt, hub\n')]]));
+  expect(found.map(({ code }) => code)).toContain('F212');
+  expect(found.filter(({ code }) => code === 'S101')).toEqual([]);
+});

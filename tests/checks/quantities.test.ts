@@ -293,3 +293,17 @@ ${lines}
     checkOnly(text, 'Q121');
   });
 });
+
+test.each([
+  ['4 M12x1.5, class 10.9', '4 of M12x1.5, class 10.9'],
+  ['4xM12x1.5, class 10.9', '4 of M12x1.5, class 10.9'],
+])('a set written as %s', (line, mended) => {
+  const text = catalogue({}).replace('4 of M12x1.5, class 10.9', line);
+  const [found, ...more] = findingsOf(new Map([['a.bay', text]]));
+  expect([found?.code, more.map(({ code }) => code)]).toEqual(['Q101', []]);
+  expect(found?.advice).toBe('a set says how many `of` what: `4 of M12x1.5`');
+  const [fix] = found?.fixes ?? [];
+  expect(fix && afterFix(new Map([['a.bay', text]]), fix.edits).get('a.bay')).toBe(
+    catalogue({}).replace('4 of M12x1.5, class 10.9', mended),
+  );
+});

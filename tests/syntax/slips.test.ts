@@ -80,6 +80,51 @@ describe('the first word', () => {
   });
 });
 
+describe('as people speak', () => {
+  test.each([
+    ['    remove cap and lid', 'and', '    remove cap, lid'],
+    ['    remove the cap', 'the', '    remove cap'],
+    ['    remove all cap', 'all', '    remove cap'],
+    ['    - remove cap', '-', '    remove cap'],
+    ['    1. remove cap', '1.', '    remove cap'],
+    ['    remove cap until it clicks', 'until', '    remove cap: Until it clicks'],
+  ])('%s', (line, word, mended) => {
+    const text = inStep(line);
+    const [found, ...more] = findingsOf(new Map([['a.bay', text]]));
+    expect(more).toEqual([]);
+    expect(text.slice(found?.span.start, found?.span.end)).toBe(word);
+    const fix = found?.fixes.at(-1);
+    expect(fix && applyFix(text, fix)).toBe(inStep(mended));
+  });
+
+  test.each([
+    ['    2x M6x1.0, class 8.8', '    2 of M6x1.0, class 8.8'],
+    ['    2 x M6x1.0, class 8.8', '    2 of M6x1.0, class 8.8'],
+  ])('%s', (line, mended) => {
+    const text = inFastener(line);
+    const [found, ...more] = findingsOf(new Map([['a.bay', text]]));
+    expect(more).toEqual([]);
+    const fix = found?.fixes[0];
+    expect(fix && applyFix(text, fix)).toBe(inFastener(mended));
+  });
+
+  test('`else` is `otherwise`, and `end` no slip of `bend`', () => {
+    check(inStep('    measure gap\n      else\n#     ^^^^ G201 read as `otherwise`\n        do: Go on.'));
+    const [found] = check(
+      inStep('    clean cap\n    end\n#   ^^^ G201 `end` is not a word that opens a line'),
+    );
+    expect(found?.fixes.some(({ preferred }) => preferred)).toBe(false);
+  });
+
+  test('a sentence is text for the technician', () => {
+    const line = '    Plug the sensor in until it clicks.';
+    const [found] = check(inStep(`${line}\n#   ^^^^ G201 \`Plug\` is not a word`));
+    expect(found?.fixes.map(({ title }) => title)).toContain(
+      'Write `do: Plug the sensor in until it clicks.`',
+    );
+  });
+});
+
 describe('within a line', () => {
   test('only the first slip is reported, and what follows is still read', () => {
     check(inFastener('    4 of M8, hx 13 mm; torque 20 N·m\n#            ^^ G203 `hx` does not fit here'));

@@ -59,22 +59,26 @@ function faultsOf(statement: BoundStatement): Finding[] {
       );
     }
   }
+  let isSaidOtherwise = false;
   for (const clause of clauses) {
     const slot = slotOf(statement, clause);
     if (clause.word === 'side') found.push(sideAsGuard(statement, clause));
-    else if (!slot)
+    else if (!slot) {
+      const fixes = bareFix(statement, clause);
+      isSaidOtherwise ||= fixes.length > 0;
       found.push(
-        finding(clauseNotForVerb, at(isBare(clause) ? clause : clause.wordSpan), {
+        finding(clauseNotForVerb, at(isBare(clause) ? clause : clause.wordSpan, fixes), {
           verb: verb.word,
           clause: saidAs(clause),
           takes: takenBy(statement),
           limit: limitIn(statement, clause),
         }),
       );
-    else found.push(...formFaults(statement, clause, slot));
+    } else found.push(...formFaults(statement, clause, slot));
   }
   for (const [word, slot] of requiredBy(verb)) {
     if (clauses.some((clause) => (word === 'bare' ? isBare(clause) : clause.word === word))) continue;
+    if (word === 'bare' && isSaidOtherwise) continue;
     const said = word === 'bare' ? (slot.quantity?.[0] ?? 'amount') : word;
     found.push(
       finding(clauseMissing, at(line.verb, [askFix(statement, word)]), {
@@ -106,6 +110,24 @@ function sideAsGuard({ verb, file }: BoundStatement, clause: Clause): Finding {
     { file, span, fixes },
     { verb: verb.word, clause: '`side`', takes: [], guard },
   );
+}
+
+/** `run engine, for 5 min` to `run engine, 5 min`: the figure that the verb takes without a word. */
+function bareFix({ verb, line, file, clauses }: BoundStatement, clause: Clause): Fix[] {
+  const { spec } = clause;
+  const kind = spec?.stages[0]?.measure.measure?.unit.kind;
+  if (!spec || kind === undefined || isBare(clause) || clauses.some(isBare)) return [];
+  if (verb.bare?.quantity?.includes(kind) !== true) return [];
+  const last = line.items.at(-1)?.end ?? line.verb.end;
+  if (clause.start < last || clauses[0] !== clause) return [];
+  const text = line.items.length > 0 ? ', ' : ' ';
+  return [
+    {
+      title: `Take \`${clause.word}\` out`,
+      edits: [{ file, span: { start: last, end: spec.start }, text }],
+      preferred: true,
+    },
+  ];
 }
 
 /** The limit that the values behind `measure` belong to, and the values as they are written. */

@@ -33,6 +33,18 @@ function threadFindings(file: string, text: string, thing: Thing): Finding[] {
   const thread = readThread(raw.text);
   if (!isThread(thread)) {
     const { problem, nearest } = thread;
+    // `M6x1.0 8.8`, as it stands on the drawing.
+    const [, threadPart, strength] = /^(\S+) (\d+\.\d)$/.exec(raw.text) ?? [];
+    if (threadPart !== undefined && strength !== undefined && isThread(readThread(threadPart))) {
+      const meant = `${threadPart}, class ${strength}`;
+      return [
+        finding(
+          threadUnreadable,
+          { file, span: raw, fixes: replaced(file, raw, meant) },
+          { problem, nearest: meant },
+        ),
+      ];
+    }
     return [
       finding(
         threadUnreadable,

@@ -73,6 +73,14 @@ function unitFault(
   if (unit === undefined || unit.unit !== undefined) return undefined;
   const { kinds } = expected;
   if (unit.readings.length === 0) {
+    const thread = /^(?:[x×]\s*)?((?:M\d|G\d|#\d).*)$/.exec(unit.spelling)?.[1];
+    const [amount] = node.amounts;
+    if (thread !== undefined && amount && node.amounts.length === 1) {
+      const set = `${at.quote(amount.number)} of ${thread}`;
+      const rest = { start: amount.number.end, end: unit.end };
+      const fixes = [at.write(rest, ` of ${thread}`, true, node)];
+      return finding(unknownUnit, at.place(unit, fixes), { spelling: unit.spelling, near: undefined, set });
+    }
     const near = nearestUnit(unit.spelling, kinds);
     const fits = near !== undefined && (kinds?.includes(near.kind) ?? true);
     // `at 4 places`: where things are counted, the word says what.

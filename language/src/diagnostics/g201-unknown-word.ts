@@ -8,6 +8,8 @@ export const unknownWord = defineDiagnostic<{
   readonly near: readonly string[];
   /** The whole line as plain words. */
   readonly plain?: string | undefined;
+  /** The sign or number of a list. */
+  readonly isBullet?: boolean;
 }>({
   code: 'G201',
   name: 'unknown-word',
@@ -16,14 +18,16 @@ export const unknownWord = defineDiagnostic<{
     readAs === undefined
       ? `\`${word}\` is not a word that opens a line ${where}`
       : `\`${word}\` is read as \`${readAs}\``,
-  advice: ({ readAs, near, plain }) =>
-    readAs !== undefined
-      ? undefined
-      : near.length === 0
-        ? plain === undefined
-          ? 'text for the technician goes after a colon'
-          : `what the checker need not follow goes in plain words: \`${plain}\``
-        : `did you mean ${near.map((word) => `\`${word}\``).join(' or ')}?`,
+  advice: ({ readAs, near, plain, isBullet }) =>
+    isBullet
+      ? 'lines need no sign or number; the guide numbers them'
+      : readAs !== undefined
+        ? undefined
+        : near.length === 0
+          ? plain === undefined
+            ? 'text for the technician goes after a colon'
+            : `what the checker need not follow goes in plain words: \`${plain}\``
+          : `did you mean ${near.map((word) => `\`${word}\``).join(' or ')}?`,
   why: `The first word of a line says what the line is. A line that the checker cannot read is left out with everything below it, and so is what it would have checked.`,
   wrong: `procedure A-1: Mirror, clean
 

@@ -1,18 +1,24 @@
 // A unit that is not in the table.
 import { defineDiagnostic } from './define.js';
 
-export const unknownUnit = defineDiagnostic<{ readonly spelling: string; readonly near: string | undefined }>(
-  {
-    code: 'Q101',
-    name: 'unknown-unit',
-    severity: 'error',
-    message: ({ spelling }) => `\`${spelling}\` is not a unit`,
-    advice: ({ near }) =>
-      near === undefined
+export const unknownUnit = defineDiagnostic<{
+  readonly spelling: string;
+  readonly near: string | undefined;
+  /** How a set of fasteners is written, where that was meant. */
+  readonly set?: string | undefined;
+}>({
+  code: 'Q101',
+  name: 'unknown-unit',
+  severity: 'error',
+  message: ({ spelling }) => `\`${spelling}\` is not a unit`,
+  advice: ({ near, set }) =>
+    set !== undefined
+      ? `a set says how many \`of\` what: \`${set}\``
+      : near === undefined
         ? 'units are written as on the sheet: N·m, ft·lbf, L, mm, kPa'
         : `the nearest is ${near}`,
-    why: `A number whose unit is not known cannot be compared, converted or printed in the other system. Most often a letter is missing or two have changed places.`,
-    wrong: `catalogue: Hub parts
+  why: `A number whose unit is not known cannot be compared, converted or printed in the other system. Most often a letter is missing or two have changed places.`,
+  wrong: `catalogue: Hub parts
 
 sources
   HL-1: Hub sheet
@@ -23,7 +29,7 @@ fasteners
     torque 115 Nmn, per "HL-1"
 #              ^^^ Q101
 `,
-    right: `catalogue: Hub parts
+  right: `catalogue: Hub parts
 
 sources
   HL-1: Hub sheet
@@ -33,5 +39,4 @@ fasteners
     4 of M12x1.5, class 10.9, hex 18 mm
     torque 115 N·m, per "HL-1"
 `,
-  },
-);
+});

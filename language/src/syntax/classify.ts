@@ -99,6 +99,9 @@ export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | und
   if (said !== undefined) return { length: 1, word: said };
   const words: string[] = [];
   const candidates = wordsOpening(place);
+  const head = HEADS_SAID.get(tokens[0]?.image.toLowerCase() ?? '');
+  if (head !== undefined && candidates.includes(head)) return { length: 1, word: head };
+  if (tokens[0]?.image === 'end' || isSentence(tokens)) return undefined;
   const longest = Math.max(1, ...candidates.map((text) => text.split(' ').length));
   for (let length = 1; length <= longest; length++) {
     const token = tokens[length - 1];
@@ -114,6 +117,15 @@ export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | und
     if (meant !== undefined && isWhole) return { length, word: meant };
   }
   return undefined;
+}
+
+/** What other notations call a line. */
+const HEADS_SAID: ReadonlyMap<string, string> = new Map([['else', 'otherwise']]);
+
+/** `Plug the sensor in until it clicks.` is text that was meant for the technician, not a verb with a slip. */
+function isSentence(tokens: readonly IToken[]): boolean {
+  const [first] = tokens;
+  return tokens.length > 3 && /^\p{Lu}/u.test(first?.image ?? '') && tokens.at(-1)?.image === '.';
 }
 
 /** Every word that may open a line in a place, names aside. */

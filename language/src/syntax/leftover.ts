@@ -26,6 +26,8 @@ export function reportLeftover(
   }
   if (isOpenString(token))
     return finding(quoteOpen, { file, span: at, fixes: [edit('Close it', file, at.end, at.end, '"')] }, {});
+  const spoken = spokenFix(token, before, source);
+  if (spoken) return spoken;
   if (token.tokenType !== Word)
     return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
   if (before?.tokenType === StringToken && SIDES.has(token.image)) {
@@ -60,6 +62,12 @@ export function reportLeftover(
   if (isAfterName && near === undefined) {
     fixes.push(edit('Put a comma between the names', file, base + endOf(before), base + endOf(before), ','));
     fixes.push(edit('Join the words by a hyphen', file, base + endOf(before), at.start, '-'));
+    if (verb) {
+      const first = token.image.charAt(0);
+      fixes.push(
+        edit('Make the rest text', file, base + endOf(before), at.start + 1, `: ${first.toUpperCase()}`),
+      );
+    }
   }
   const hint =
     near !== undefined
@@ -69,6 +77,38 @@ export function reportLeftover(
         : 'text for the technician goes after a colon';
   return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
 }
+
+/** Words and signs of speech that code does without: `lower the vehicle`, `torque nut and bolt`, `4 x M8`. */
+function spokenFix(
+  token: IToken,
+  before: IToken | undefined,
+  { file, base, code }: LineSource,
+): Finding | undefined {
+  if (before === undefined) return undefined;
+  const say = (at: IToken, title: string, start: number, end: number, text: string, hint: string): Finding =>
+    finding(
+      unexpected,
+      {
+        file,
+        span: span(base + at.startOffset, base + endOf(at)),
+        fixes: [edit(title, file, base + start, base + end, text)],
+      },
+      { what: described(at), hint },
+    );
+  if (token.image === 'and')
+    return say(token, 'Write a comma', endOf(before), endOf(token), ',', 'names are parted by commas');
+  if (before.tokenType === Word && SPOKEN.has(before.image.toLowerCase())) {
+    const title = `Take \`${before.image}\` out`;
+    const hint = before.image === 'all' ? 'without a number all are meant' : 'a name stands alone';
+    return say(before, title, before.startOffset, token.startOffset, '', hint);
+  }
+  if (!/^[x×]$/i.test(before.image)) return undefined;
+  const of = /\s/.test(code.charAt(before.startOffset - 1)) ? 'of' : ' of';
+  const hint = 'a set says how many `of` what';
+  return say(before, 'Write `of`', before.startOffset, endOf(before), of, hint);
+}
+
+const SPOKEN = new Set(['the', 'a', 'an', 'all', 'both']);
 
 /** What shops write behind a number that is for one side. */
 const SIDES = new Set(['left', 'right']);

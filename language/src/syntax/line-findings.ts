@@ -73,7 +73,24 @@ export function reportUnknown(
 ): Finding {
   const { file, code } = line;
   if (problem.form === 'unknown') {
-    const near = problem.near();
+    const bullet = /^(?:[-*•–]|\d+[.)])[ \t]+(?=\S)/.exec(line.text.slice(code.start, code.end))?.[0];
+    if (bullet !== undefined) {
+      const at = span(code.start, code.start + bullet.trimEnd().length);
+      const edits = [{ file, span: span(code.start, code.start + bullet.length), text: '' }];
+      return finding(
+        unknownWord,
+        { file, span: at, fixes: [{ title: 'Take it out', edits, preferred: true }] },
+        {
+          word: bullet.trimEnd(),
+          where: CONTEXT_WORDS[place.context],
+          readAs: undefined,
+          near: [],
+          isBullet: true,
+        },
+      );
+    }
+    const isSentence = /^\p{Lu}\S*(?:\s+\S+){2,}\.$/u.test(line.text.slice(code.start, code.end));
+    const near = isSentence ? [] : problem.near();
     const isText =
       above.remark !== undefined &&
       place.context === 'statement' &&

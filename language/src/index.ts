@@ -59,6 +59,7 @@ export type { StateRun } from './state/run.js';
 export {
   type Chosen,
   chosenCondition,
+  lastActBefore,
   STATE_GROUPS,
   type StateFact,
   type StateGroup,

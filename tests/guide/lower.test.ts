@@ -420,6 +420,19 @@ it('tells what is off at a line, since when and where it comes back', () => {
   ]);
 });
 
+it('tells of what comes off twice which time it is', () => {
+  const twice = WHEEL.replace(
+    '    lower vehicle\n',
+    '    lower vehicle\n    remove wheel-nut, wheel\n    install wheel, wheel-nut\n',
+  );
+  const sheet = lower(twice, { sheet: 'off-now', at: twice.indexOf('  step: Put it on') }).block('off-now');
+  const off = sheet.groups.find(({ title }) => title === 'Off the vehicle');
+  expect(off?.rows.map(({ since, next }) => [since, plain(next ?? [])])).toEqual([
+    ['2.1', '3.2'],
+    ['2.2', '3.1'],
+  ]);
+});
+
 it('runs the clocks of a sealant from the row that starts them to the row that may follow', () => {
   const text = `${HEAD}
 parts

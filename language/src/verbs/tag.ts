@@ -28,7 +28,7 @@ export const tag = defineVerb({
     en: 'Tag {object}[ at {at}][ with {with}]',
     es: 'Etiquetar {object}[ en {at}][ con {with}]',
     fr: 'Étiqueter {object}[ ({at})][ avec {with}]',
-    de: '{object}[ mit {with}] kennzeichnen[ ({at})]',
+    de: 'Schild anbringen: {object}[ ({at})][ mit {with}]',
   },
   done: 'tagged',
   docs: 'Puts a label on: which hose goes where, or that a machine must not be started. A tag on the vehicle must come off again with `untag`; one on a part or hose may stay.',

@@ -100,7 +100,9 @@ function beforeStart(print: Print): Prose[] {
     const thing = print.job.scope.resolve(line.name.text);
     if (thing?.kind === 'tool') return [];
     const name = thing ? titleOf(print, thing) : line.name.text;
-    const value = line.value ? `: ${valueText(print, thing, line.value.text)}` : '';
+    const value = line.value
+      ? `${phrase('colon', print.language)} ${valueText(print, thing, line.value.text)}`
+      : '';
     const figures = line.clauses.flatMap(({ spec }): Prose => {
       const measure = spec?.stages[0]?.measure.measure;
       return measure ? [text(', '), quantityInline(measure, print)] : [];
@@ -254,7 +256,7 @@ export function backBlocks(print: Print): Block[] {
   ];
 }
 
-export function sourceBlock(print: Print): Block[] {
+function sourceBlock(print: Print): Block[] {
   const rows = [...print.uses.sources].map((name) => {
     const thing = print.job.scope.resolve(name);
     return { name, title: [text(thing ? titleOf(print, thing) : '')] };

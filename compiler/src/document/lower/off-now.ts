@@ -1,6 +1,7 @@
 // The hand-over sheet: what the person who takes over at a line of the procedure finds, and where it goes back on.
 import {
   detailText,
+  lastActBefore,
   phrase,
   phraseText,
   STATE_GROUPS,
@@ -16,7 +17,7 @@ import type { Print } from './print.js';
 import { stopped } from './sentences.js';
 import { leadOf } from './sheets.js';
 import { titleOf } from './texts.js';
-import type { Walk } from './walk.js';
+import { rowKey, type Walk } from './walk.js';
 
 type OffNow = BlockOf<'off-now'>;
 
@@ -34,7 +35,7 @@ export function offNowBlocks(walk: Walk, steps: readonly BlockOf<'step'>[]): Blo
       kind: 'off-now',
       at: placeText(walk, steps, line),
       rail: { off: count(['off', 'hung', 'disconnected', 'capped']), loose: count(['loose', 'untorqued']) },
-      groups: groupsOf(walk, facts),
+      groups: groupsOf(walk, facts, offset),
       clocks: [],
       bans: bansAt(walk, facts),
       torques: torquesLeft(print, facts),
@@ -61,7 +62,7 @@ function factsAt(print: Print, offset: number): StateFact[] {
   return print.run ? stateAt(print.run, offset, { ...print.choice.option, ...side }) : [];
 }
 
-function groupsOf(walk: Walk, facts: readonly StateFact[]): OffNow['groups'] {
+function groupsOf(walk: Walk, facts: readonly StateFact[], offset: number): OffNow['groups'] {
   const { print } = walk;
   return (Object.keys(STATE_GROUPS) as StateGroup[]).flatMap((group) => {
     const rows = facts
@@ -72,10 +73,10 @@ function groupsOf(walk: Walk, facts: readonly StateFact[]): OffNow['groups'] {
           detailText(fact.said, print.language),
           fact.variants ?? '',
         ];
-        const next = nextRow(walk, fact);
+        const next = nextRow(walk, fact, offset);
         return {
           what: [text(parts.filter((part) => part !== '').join(', '))],
-          since: numberOf(walk, fact.act?.statement?.verb.word, fact.thing.name) ?? '–',
+          since: (fact.act && walk.actRows.get(rowKey(fact.act.index, fact.thing))?.number) ?? '–',
           ...(next === undefined ? {} : { next: [text(next)] as Prose }),
         };
       });
@@ -83,8 +84,8 @@ function groupsOf(walk: Walk, facts: readonly StateFact[]): OffNow['groups'] {
   });
 }
 
-/** Verbs that bring a thing back, in the order in which they would. */
-const BACK = [
+/** Verbs that bring a thing back. */
+const BACK: ReadonlySet<string> = new Set([
   'install',
   'connect',
   'uncap',
@@ -93,21 +94,26 @@ const BACK = [
   'fill',
   'bleed',
   'adjust',
-  'remove',
   'lower',
   'unchock',
+  'untag',
+  'untie',
   'set',
-];
+]);
 
-/** The row at which a thing comes back. */
-function nextRow(walk: Walk, { act, thing }: StateFact): string | undefined {
-  return BACK.filter((verb) => verb !== act?.statement?.verb.word)
-    .map((verb) => numberOf(walk, verb, thing.name))
-    .find((number) => number !== undefined);
+/** The first row behind the place of the sheet at which a thing comes back. */
+function nextRow({ print, actRows }: Walk, { thing }: StateFact, offset: number): string | undefined {
+  if (!print.run) return undefined;
+  const from = lastActBefore(print.run, offset);
+  const back = print.run.machine.acts.find(
+    ({ index, statement }) =>
+      index > from &&
+      actRows.has(rowKey(index, thing)) &&
+      statement !== undefined &&
+      (BACK.has(statement.verb.word) || (statement.verb.word === 'remove' && thing.kind === 'temporary')),
+  );
+  return back && actRows.get(rowKey(back.index, thing))?.number;
 }
-
-const numberOf = (walk: Walk, verb: string | undefined, name: string): string | undefined =>
-  walk.done.get(`${verb} ${name}`)?.number;
 
 function torquesLeft(print: Print, facts: readonly StateFact[]): OffNow['torques'] {
   return facts.flatMap(({ group, thing }) => {

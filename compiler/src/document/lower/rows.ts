@@ -24,7 +24,17 @@ import { FOR_ALL_SIDES } from './sides.js';
 import { written } from './texts.js';
 import type { RowAt } from './uses.js';
 import { forSome, variantWords } from './variant-words.js';
-import { changesSince, nextRow, type Out, openNow, railNow, sidesOf, sinceRow, type Walk } from './walk.js';
+import {
+  changesSince,
+  nextRow,
+  type Out,
+  openNow,
+  railNow,
+  rowKey,
+  sidesOf,
+  sinceRow,
+  type Walk,
+} from './walk.js';
 import { lowerWear } from './wear.js';
 
 export type StatementLine = Extract<Line, { kind: 'statement' }>;
@@ -141,7 +151,12 @@ function oneRow(
   for (const side of sidesOf(walk, place)) {
     const act = side.trace.next(line);
     moveTo(walk, side, act, objects);
-    if (act) walk.acts.set(act.index, { first: walk.acts.get(act.index)?.first ?? at, last: at });
+    if (!act) continue;
+    walk.acts.set(act.index, { first: walk.acts.get(act.index)?.first ?? at, last: at });
+    for (const object of objects) {
+      const key = object.thing && rowKey(act.index, object.thing);
+      if (key !== undefined && !walk.actRows.has(key)) walk.actRows.set(key, at);
+    }
   }
   const makes = thing ? (verb.on[thing.kind]?.makes ?? []) : [];
   const [first] = objects;

@@ -1,13 +1,14 @@
 // The sheets beside the guide: torque card, pull sheet, record, what is off now.
-import { clausesOf, isThreadless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
+import { clausesOf, isThreadless, phrase, phraseText, threadText } from '@baywright/language';
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
-import { appliesText, sourceBlock } from './front.js';
+import { appliesText } from './front.js';
 import { sideText } from './identity.js';
 import { stockGroups } from './needs.js';
 import type { Print } from './print.js';
 import { titleOf } from './texts.js';
+import type { UsedTorque } from './uses.js';
 
 export const leadOf = (print: Print): Prose => {
   const side = sideText(print);
@@ -15,14 +16,14 @@ export const leadOf = (print: Print): Prose => {
   return [text([appliesText(print), ...(side === undefined ? [] : [side]), ...options].join(', '))];
 };
 
-/** Every torque in the order met; stages are rows of their own. */
+/** Every torque in the order met, with its sheet; stages are rows of their own. A list of sheets would take a page. */
 export function cardBlocks(print: Print): Block[] {
   const rows = print.uses.torques.flatMap((torque): TorqueRow[] =>
     torque.stages.map((stage, i) => ({
       row: torque.row,
       number: torque.number,
       joint: torque.joint,
-      detail: i === 0 ? detailOf(print, torque.thing) : [text(phrase('same-joint', print.language))],
+      detail: i === 0 ? detailOf(print, torque) : [text(phrase('same-joint', print.language))],
       ...(torque.head ? { head: torque.head } : {}),
       count: torque.count,
       stage,
@@ -34,12 +35,11 @@ export function cardBlocks(print: Print): Block[] {
   return [
     { kind: 'heading', title: phrase('torque-card', print.language), lead: leadOf(print) },
     { kind: 'torque-table', rows },
-    ...sourceBlock(print),
   ];
 }
 
-/** `M12 × 1.5, class 10.9, new`. */
-function detailOf(print: Print, thing: Thing): Prose {
+/** `M12 × 1.5, class 10.9, new, per HL-114`. */
+function detailOf(print: Print, { thing, pers }: UsedTorque): Prose {
   const thread = threadText(thing);
   const strengths = (['class', 'grade'] as const).flatMap((word) => {
     const raw = clausesOf(thing, word)[0]?.clause.raw;
@@ -54,6 +54,9 @@ function detailOf(print: Print, thing: Thing): Prose {
     ...(thread && !thread.hole && !isThreadless(thing) ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
     ...strengths.slice(0, 1),
     ...(isNew ? [phrase('new', print.language)] : []),
+    ...[...new Set(pers)]
+      .filter((source) => source !== '?')
+      .map((source) => phraseText('per-source', print.language, { source })),
   ];
   return [text(parts.join(', '))];
 }
@@ -121,7 +124,9 @@ export function recordBlock(print: Print): BlockOf<'record'> {
       fields: [
         field(
           'fitted-new',
-          fresh === '' ? phrase('fitted-new', language) : `${phrase('fitted-new', language)}: ${fresh}`,
+          fresh === ''
+            ? phrase('fitted-new', language)
+            : `${phrase('fitted-new', language)}${phrase('colon', language)} ${fresh}`,
         ),
         field('other-way', phrase('done-another-way', language)),
       ],

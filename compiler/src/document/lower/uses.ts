@@ -30,6 +30,8 @@ export interface UsedTorque extends RowAt {
   readonly set: readonly (Figure | undefined)[];
   readonly how: Prose;
   readonly order: OrderDiagram | undefined;
+  /** The sheets it comes from. */
+  readonly pers: readonly string[];
   /** The vehicles it holds on, where others at the line have another. */
   readonly variant: string | undefined;
   /** The wrench that the line names. */

@@ -29,6 +29,8 @@ export interface Walk {
   readonly clocks: Running[];
   /** The rows that an act of the run became, first and last. */
   readonly acts: Map<number, { readonly first: RowAt; readonly last: RowAt }>;
+  /** The first row at which an act did something to a thing, by `rowKey`. */
+  readonly actRows: Map<string, RowAt>;
   /** Names of the things that rows change, by the id used in the rows. */
   readonly things: Map<string, string>;
 }
@@ -59,9 +61,13 @@ export const newWalk = (print: Print): Walk => ({
   limits: new Map(),
   done: new Map(),
   acts: new Map(),
+  actRows: new Map(),
   clocks: [],
   things: new Map(),
 });
+
+/** An act of the run and a thing it acts on, as one word. */
+export const rowKey = (act: number, thing: Thing): string => `${act} ${thing.id}`;
 
 /** The row that the `since` of a wait counts from; undefined where none was met. */
 export function sinceRow(walk: Walk, statement: BoundStatement): RowAt | undefined {

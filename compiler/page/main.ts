@@ -35,7 +35,8 @@ addEventListener('storage', (event) => {
 });
 
 function state0(): JobState {
-  state = jobState(data, kept.entries, kept.times, Date.now());
+  // What is not kept yet stands as the page came.
+  state = jobState(data, { ...readControls(), ...kept.entries }, kept.times, Date.now());
   return state;
 }
 

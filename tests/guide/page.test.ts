@@ -114,7 +114,10 @@ describe.for(DOCUMENTS)('%s', ([, document]) => {
     await withPage(document, { viewport: { width: 360, height: 900 } }, async (page) => {
       const broken = await page.evaluate(() =>
         [...window.document.querySelectorAll('.whole')]
-          .filter((unit) => unit.getClientRects().length > 1 || unit.clientHeight > 40)
+          .filter((unit) => {
+            const foots = [...unit.getClientRects()].map(({ bottom }) => Math.round(bottom));
+            return new Set(foots).size > 1 || unit.clientHeight > 40;
+          })
           .map((unit) => unit.textContent),
       );
       expect(broken).toEqual([]);
@@ -277,6 +280,20 @@ inspection
   });
 });
 
+test('a record by itself is filled in by hand, and not signed before somebody is named', async () => {
+  await withPage(fh12('record'), { acceptDownloads: true }, async (page) => {
+    expect(await page.isDisabled('#sign')).toBe(true);
+    await page.fill('#field-found-disc-thickness', '22.4');
+    await page.fill('#field-hold-r9-5', 'AB');
+    expect(await shown(page, 'why')).toBe('Not yet: technician is not filled in.');
+    await page.fill('#field-technician', 'C. D.');
+    await page.click('#sign');
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+    const record = JOB_RECORD.parse(JSON.parse(readFileSync(await download.path(), 'utf8')));
+    expect(record.fields).toMatchObject({ 'found-disc-thickness': '22.4', 'hold-r9-5': 'AB' });
+  });
+});
+
 test('clocks run from the tick of their line and say when it is too late', async () => {
   await withPage(everyKind(), {}, async (page) => {
     await page.clock.install({ time: new Date('2026-01-05T08:00:00Z') });
@@ -342,7 +359,7 @@ test('a long list of what is off folds up to its counts, and stands open on pape
   await withPage(tally('wheel nuts'), {}, async (page) => {
     expect(await page.locator(list).isVisible()).toBe(true);
   });
-  await withPage(tally('wheel nuts, '.repeat(32)), {}, async (page) => {
+  await withPage(tally('wheel nuts, '.repeat(40)), {}, async (page) => {
     expect(await page.locator('.tally summary').textContent()).toBe('Off now, 33: ');
     expect(await page.locator(list).isVisible()).toBe(false);
     await page.emulateMedia({ media: 'print' });

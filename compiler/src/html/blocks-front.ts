@@ -72,11 +72,12 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
           ),
         ),
     ),
-  heading: (block) =>
+  heading: (block, { title }) =>
     el(
       'div',
       { class: 'masthead' },
       el('h1', {}, block.title),
+      el('p', { class: 'applies' }, el('b', {}, title)),
       block.lead && el('p', { class: 'applies' }, proseMarkup(block.lead)),
     ),
   dangers: (block, context) =>

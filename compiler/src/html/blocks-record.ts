@@ -72,7 +72,9 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
         context.words.recordReadings,
         'sheet found',
         [context.words.at, context.words.what, context.words.limit, context.words.found],
-        block.rows.map((row) => line(row, [row.what, NOT_NEEDED], proseMarkup(row.limit), foundMarkup(row))),
+        block.rows.map((row) =>
+          line(row, [row.what, NOT_NEEDED], proseMarkup(row.limit), foundMarkup(row, context)),
+        ),
       ),
     ),
   'record-torques': (block, context) =>
@@ -111,7 +113,13 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
         'sheet',
         [context.words.at, context.words.checked, context.words.initials],
         block.rows.map((row) =>
-          line(row, [proseMarkup(row.what), NOT_NEEDED], el('output', { 'data-hold': row.row })),
+          line(
+            row,
+            [proseMarkup(row.what), NOT_NEEDED],
+            context.document.sheet === 'record'
+              ? entry(`field-hold-${row.row}`, `${context.words.initials}, ${row.number}`)
+              : el('output', { 'data-hold': row.row }),
+          ),
         ),
       ),
     ),
@@ -128,10 +136,15 @@ const line = (
 });
 const NOT_NEEDED = el('span', { class: 'na', hidden: true });
 
-/** What was found: a line for each place that a reading is taken at. */
-function foundMarkup(row: BlockOf<'record-readings'>['rows'][number]): Child {
+/** What was found: a line for each place that a reading is taken at. A record by itself has no lines to take it from. */
+function foundMarkup(
+  row: BlockOf<'record-readings'>['rows'][number],
+  { document, words }: PageContext,
+): Child {
   const found = blanksOf({ id: row.reading ?? row.row, places: row.places }).map((id) =>
-    el('output', { 'data-found': id }, row.unit ?? ''),
+    document.sheet === 'record'
+      ? [entry(`field-found-${id}`, `${words.found}, ${row.number}, ${id}`), ' ', row.unit ?? '']
+      : el('output', { 'data-found': id }, row.unit ?? ''),
   );
   return found.length === 1 ? found : found.map((one, i) => el('div', {}, `${i + 1}: `, one));
 }

@@ -55,11 +55,11 @@ function tallied(body: Prose): Markup {
   const list = el('p', {}, proseMarkup(body));
   if (plain(body).length <= MOST_TALLIED) return list;
   const heads = body.filter(({ kind }) => kind === 'strong').flatMap((head) => [head, text(' ')]);
-  return el('details', { class: 'fold' }, el('summary', {}, proseMarkup(heads)), list);
+  return el('details', { class: 'fold' }, el('summary', {}, el('span', {}, proseMarkup(heads))), list);
 }
 
-/** Characters: about six lines of a telephone. */
-const MOST_TALLIED = 240;
+/** Characters: about ten lines of a telephone. */
+const MOST_TALLIED = 400;
 
 const BLOCKS: BlockRenderers<Markup, StepContext> = {
   ...FRONT,

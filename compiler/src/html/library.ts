@@ -1,6 +1,6 @@
 // The list of a shop's guides as one page, with search that needs no network. Pure, like the guides' pages.
 import type { Language } from '@baywright/language';
-import type { Words } from '../document/words.js';
+import { say, type Words } from '../document/words.js';
 import { drawHtml, type PageAssets } from './frame.js';
 import { el } from './markup.js';
 import { type TableRow, table } from './table.js';
@@ -70,7 +70,7 @@ export function libraryHtml(library: Library, assets: PageAssets): string {
       library.title,
       'guides',
       [words.number, words.what, words.vehicles, words.revisionHead],
-      guides.map((guide, i) => guideRow(guide, `g${i}`)),
+      guides.map((guide, i) => guideRow(guide, `g${i}`, words)),
     ),
   );
   return drawHtml({
@@ -87,7 +87,7 @@ export function libraryHtml(library: Library, assets: PageAssets): string {
   });
 }
 
-function guideRow(guide: LibraryGuide, id: string): TableRow {
+function guideRow(guide: LibraryGuide, id: string, words: Words): TableRow {
   const links = guide.files.map(({ href, label }) => el('a', { href: relative(href) }, label));
   return {
     attributes: { id },
@@ -95,7 +95,13 @@ function guideRow(guide: LibraryGuide, id: string): TableRow {
       el('b', {}, guide.number),
       [el('b', {}, guide.title), el('span', { class: 'files' }, links)],
       guide.vehicles.join(', '),
-      [guide.revision, el('small', {}, ` ${guide.date} ${guide.statusText}`)],
+      [
+        guide.date === ''
+          ? guide.revision
+          : say(words.revision, { revision: guide.revision, date: guide.date }),
+        ' ',
+        el('small', {}, guide.statusText),
+      ],
     ],
   };
 }

@@ -224,8 +224,28 @@ describe('lines that tighten', () => {
       'paste on dry threads',
       '    torque cover-bolt with thread-paste\n#                          ^^^^^^^^^^^^ F209 dry threads\n',
     ],
+    [
+      'paste applied to dry threads',
+      '    apply thread-paste to cover-bolt\n#         ^^^^^^^^^^^^ F209 dry threads\n    torque cover-bolt\n',
+    ],
+    ['what frees a tight bolt', '    soak cover-bolt with thread-paste\n    torque cover-bolt\n'],
+    ['the figure of the entry again', '    torque cover-bolt, 10 N·m then 25 N·m\n'],
   ])('%s', (_name, lines) => {
     checkOnly(JOB + lines, 'F2');
+  });
+
+  test.each([
+    ['left out', '    torque cover-bolt\n#          ^^^^^^^^^^ F215 no line puts it there\n'],
+    ['applied', '    apply thread-paste to cover-bolt\n    torque cover-bolt\n'],
+    ['put on with the bolt', '    torque cover-bolt with thread-paste\n'],
+    ['brushed on', '    lubricate cover-bolt with thread-paste\n    torque cover-bolt\n'],
+  ])('a supply that the torque asks for: %s', (_name, lines) => {
+    checkOnly(JOB.replace('dry', 'lubricant thread-paste') + lines, 'F2');
+  });
+
+  test('a lubricant that is no supply is left to the technician', () => {
+    checkOnly(`${JOB.replace('dry', 'lubricant engine oil')}    torque cover-bolt\n`, 'F2');
+    checkOnly(`${JOB.replace('dry', 'threadlocker medium')}    torque cover-bolt\n`, 'F2');
   });
 
   test('a figure on the line alone is judged and needs its sheet', () => {

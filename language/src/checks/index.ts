@@ -27,6 +27,7 @@ import { ruleWords } from './rule-words.js';
 import { sealsAndSupplies } from './seals-and-supplies.js';
 import { signalWords } from './signal-words.js';
 import { statementWords } from './statement-words.js';
+import { threadSupplies } from './thread-supplies.js';
 import { threadsAndHeads } from './threads-and-heads.js';
 import { tighteningLines } from './tightening-lines.js';
 import { torqueEntries } from './torque-entries.js';
@@ -68,6 +69,7 @@ export const CHECKS: readonly Check[] = [
   jointStrength,
   torqueEntries,
   tighteningLines,
+  threadSupplies,
   adapters,
   fluidGrades,
   fluidAmounts,

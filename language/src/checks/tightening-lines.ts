@@ -1,4 +1,4 @@
-// F205, F206, F209, F211, F212: lines of work that tighten, against what the set's entry says.
+// F205, F206, F211, F212: lines of work that tighten, against what the set's entry says.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { torqueWithoutFigure } from '../diagnostics/f205-torque-without-figure.js';
 import { tightenWithFigure } from '../diagnostics/f206-tighten-with-figure.js';
@@ -9,9 +9,8 @@ import type { Job } from '../names/job.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { BoundItem, BoundStatement } from '../names/statement.js';
 import type { Check } from './check.js';
-import { asksForTorque, lubricationOf, tightensByHand } from './fastener-facts.js';
+import { asksForTorque, tightensByHand } from './fastener-facts.js';
 import { insertClause, workStatements } from './own-lines.js';
-import { wetFinding } from './torque-entries.js';
 
 export const tighteningLines: Check = ({ job }) => {
   const asked = new Set<string>();
@@ -23,7 +22,6 @@ export const tighteningLines: Check = ({ job }) => {
         ...figureFindings(job, statement, object, thing, asked),
         ...stageFindings(job, statement, thing),
         ...countFindings(job, object, thing),
-        ...supplyFindings(job, statement, thing),
       ];
     }),
   );
@@ -109,14 +107,4 @@ function countFindings(job: Job, object: BoundItem, thing: Thing): Finding[] {
       { count, name: thing.name, set },
     ),
   ];
-}
-
-/** `install x with thread-grease` where the torque of x holds for dry threads. */
-function supplyFindings(job: Job, statement: BoundStatement, thing: Thing): Finding[] {
-  if (lubricationOf(thing) !== 'dry') return [];
-  return statement.named('with').flatMap((named) => {
-    if (named.thing?.kind !== 'supply' || hasClause(named.thing, 'cleaner')) return [];
-    const found = wetFinding(job, thing, named.item.name, named.thing.title);
-    return found ? [found] : [];
-  });
 }

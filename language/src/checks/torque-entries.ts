@@ -34,7 +34,9 @@ export const torqueEntries: Check = ({ job }) => {
     const orders = statement.clauses.filter((c) => c.word === 'order');
     return statement.objects.flatMap(({ thing }) => {
       if (thing?.kind !== 'fastener') return [];
-      const source = bare?.spec && !statement.clause('per') ? sourceFinding(job, thing, bare.spec, bare) : [];
+      // A figure that repeats the entry's has the entry's source; one that differs is a finding of its own.
+      const isOwn = bare?.spec && !statement.clause('per') && !hasClause(thing, 'torque');
+      const source = isOwn && bare?.spec ? sourceFinding(job, thing, bare.spec, bare) : [];
       return [
         ...source,
         ...wrenchFindings(job, thing, bare?.spec, wrenches),

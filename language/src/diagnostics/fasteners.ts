@@ -17,6 +17,7 @@ import { stageBeyond } from './f211-stage-beyond.js';
 import { countAboveSet } from './f212-count-above-set.js';
 import { stretchNotRenewed } from './f213-stretch-not-renewed.js';
 import { adapterSettingUnknown } from './f214-adapter-setting-unknown.js';
+import { threadsLeftBare } from './f215-threads-left-bare.js';
 
 export const FASTENER_DIAGNOSTICS = [
   threadUnreadable,
@@ -37,4 +38,5 @@ export const FASTENER_DIAGNOSTICS = [
   countAboveSet,
   stretchNotRenewed,
   adapterSettingUnknown,
+  threadsLeftBare,
 ] as const;

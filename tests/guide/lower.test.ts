@@ -210,6 +210,21 @@ inspection
     expect(lower(text).lines).toContain('> If 1.1 is rejected: Mark the place with chalk.');
   });
 
+  it('tell in the record what is rejected from what is expected', () => {
+    const text = `${HEAD}
+inspection
+  step: Look
+    inspect wheel
+      reject: cracks
+    test wheel
+      expect: It runs true.
+`;
+    const limits = lower(text)
+      .block('record-readings')
+      .rows.map(({ limit }) => plain(limit));
+    expect(limits).toEqual(['Reject: cracks', 'Expect: It runs true.']);
+  });
+
   it('give a blank for each place a reading is taken at', () => {
     const text = between('').replace('measure depth', 'measure depth, at 6 places');
     expect(lower(text).block('row').beside[0]).toMatchObject({ kind: 'reading', places: 6 });

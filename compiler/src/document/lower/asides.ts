@@ -137,11 +137,17 @@ export function underOf(print: Print, lines: readonly Line[], place: Place): Und
     } else if (line.kind === 'text' && said.length > 0) {
       if (line.word === 'because') under.reasons.push(said);
       else if (line.word === 'note') under.notes.push(said);
-      else if (line.word === 'reject') under.rejects.push(said);
-      else if (line.word === 'expect') under.expects.push(said);
+      else if (line.word === 'reject') under.rejects.push(demand(print, 'reject', said));
+      else if (line.word === 'expect') under.expects.push(demand(print, 'expect', said));
     }
   }
   return under;
+}
+
+/** `Reject: cracks`, `Expect: no code`. */
+export function demand({ language }: Print, id: 'reject' | 'expect', words: Prose): Prose {
+  const head = phraseText(id, language, { text: '' }).trimEnd();
+  return [text(`${head}${head.endsWith(':') ? ' ' : ': '}`), ...words];
 }
 
 export function located(print: Print, place: Place, line: Line): Pick<Block, 'source'> {

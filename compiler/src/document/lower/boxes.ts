@@ -9,6 +9,7 @@ import {
 } from '@baywright/language';
 import type { Beside, Marks, OrderDiagram } from '../beside.js';
 import { type Prose, text } from '../inline.js';
+import { demand } from './asides.js';
 import { headOf, orderOf } from './heads.js';
 import { figureOf } from './measures.js';
 import { capitalFirst, sideSuffix } from './names.js';
@@ -169,7 +170,7 @@ function inspectionBoxes(
   const what = `${named}${sideSuffix(print, place)}`;
   const asked = statement.line.children.flatMap((line) =>
     line.kind === 'text' && (line.word === 'reject' || line.word === 'expect')
-      ? [written(print, statement.file, line.prose?.text ?? '')]
+      ? [demand(print, line.word, written(print, statement.file, line.prose?.text ?? ''))]
       : [],
   );
   const limit = isLevel

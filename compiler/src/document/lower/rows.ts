@@ -185,12 +185,7 @@ function oneRow(
     since: sinceRow(walk, statement),
   });
   const remark = isFirst && line.prose ? written(print, place.scope.file.path, line.prose.text) : [];
-  const demands = under
-    ? [
-        ...under.rejects.map((words) => demand(print.language, 'reject', words)),
-        ...under.expects.map((words) => demand(print.language, 'expect', words)),
-      ]
-    : [];
+  const demands = under ? [...under.rejects, ...under.expects] : [];
   for (const object of objects)
     for (const end of ENDS) if (object.thing?.marks.includes(`${end}-axle`)) print.uses.ends.add(end);
   for (const object of objects) if (object.thing) walk.done.set(`${verb.word} ${object.thing.name}`, at);
@@ -223,11 +218,6 @@ function oneRow(
   });
   return at;
 }
-
-const demand = (language: Walk['print']['language'], id: 'reject' | 'expect', words: Prose): Prose => {
-  const head = phraseText(id, language, { text: '' }).trimEnd();
-  return [text(`${head}${head.endsWith(':') ? ' ' : ': '}`), ...words];
-};
 
 /** Takes a full stop away, so that something can follow. */
 function unstopped(prose: Prose): Prose {

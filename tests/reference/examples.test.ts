@@ -34,14 +34,16 @@ const linesOf = (text: string): Line[] => {
   return [...everyLine(tree.lines)];
 };
 
+/** What a statement has that its verb does not take, or the other way round. */
+const MISUSED = /^(?:G|Q|N203|N204|N207|N208|N209|N21)/;
+
 describe('examples of verbs', () => {
   it.each(VERBS.map((verb) => [verb.word, verb.example] as const))('%s', (word, example) => {
     const statement = linesOf(inStep(example)).find((line) => line.kind === 'statement');
     expect(statement?.verb.text).toBe(word);
     // Its things are not declared here; that it has what the verb asks for can be told without them.
-    const misused = /^(?:G|Q|N203|N204|N207|N208|N209|N21)/;
     const found = findingsOf(new Map([['a.bay', inStep(example)]]));
-    expect(found.filter((each) => misused.test(each.code)).map((each) => each.message)).toEqual([]);
+    expect(found.filter((each) => MISUSED.test(each.code)).map((each) => each.message)).toEqual([]);
   });
 });
 
@@ -62,6 +64,8 @@ describe('examples of clauses', () => {
     const words = lines.flatMap((line) => (line.kind === 'statement' ? line.clauses.map((c) => c.word) : []));
     const sides = lines.flatMap((line) => (line.kind === 'perform' && line.side ? ['side'] : []));
     expect([...words, ...sides]).toContain(word);
+    const found = findingsOf(new Map([['a.bay', inStep(STEP_CLAUSE_EXAMPLES[word] ?? '(none)')]]));
+    expect(found.filter(({ code }) => MISUSED.test(code)).map(({ message }) => message)).toEqual([]);
   });
 });
 

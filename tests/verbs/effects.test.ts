@@ -53,7 +53,7 @@ const rows: [string, ThingKind, string][] = [
   ['lower', 'machine', 'up, suspension free, wheels on > lowered'],
   ['load', 'machine', 'up > loaded'],
   ['unload', 'machine', 'suspension loaded > unloaded'],
-  ['run', 'machine', 'whole, run clock > moved_fluids'],
+  ['run', 'machine', 'closed to run, run clock > moved_fluids'],
   ['road-test', 'machine', 'whole, run clock, on ground, unchocked, nothing placed > moved_fluids, outcome'],
 ];
 

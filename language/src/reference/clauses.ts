@@ -46,7 +46,7 @@ export function clausePages(): Page[] {
         ['Clause', 'Takes', 'Says', 'Example', 'Verbs'],
         STEP_CLAUSES.map((clause) => [
           code(clause.word),
-          [SHAPES[clause.shape], ...(clause.quantity ?? [])].join(': '),
+          clause.quantity ? `${SHAPES[clause.shape]}: ${clause.quantity.join(', ')}` : SHAPES[clause.shape],
           clause.docs,
           code(STEP_CLAUSE_EXAMPLES[clause.word] ?? ''),
           verbsWith(clause.word),

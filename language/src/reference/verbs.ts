@@ -32,10 +32,10 @@ function index(): Page {
 }
 
 function verbPage(verb: VerbDef): Page {
-  const effects = [
+  const effects = together([
     ...Object.entries(verb.on).map(([kind, effect]) => effectRow(kindWords(verb, kind), effect)),
     ...(verb.alone ? [effectRow('(alone)', verb.alone)] : []),
-  ];
+  ]);
   const clauses = Object.entries(verb.clauses).map(([word, slot]) => [
     code(word),
     takes(word, slot),
@@ -77,6 +77,16 @@ function effectRow(on: string, effect: Effect): string[] {
   const needs = effect.needs.map((need) => NEEDS[need]).join('; ');
   const makes = effect.makes.map((make) => MAKES[make]).join('; ');
   return [on, needs === '' ? 'nothing' : needs, makes === '' ? 'an event that house rules see' : makes];
+}
+
+/** Kinds that a verb treats alike share a row. */
+function together(rows: readonly (readonly string[])[]): string[][] {
+  const kinds = new Map<string, string[]>();
+  for (const [on = '', ...rest] of rows) {
+    const key = rest.join('|');
+    kinds.set(key, [...(kinds.get(key) ?? []), on]);
+  }
+  return [...kinds].map(([key, on]) => [on.join(', '), ...key.split('|')]);
 }
 
 function kindWords(verb: VerbDef, kind: string): string {

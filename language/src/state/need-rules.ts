@@ -248,8 +248,8 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     lacksOf(m, suspensionOf(m), 'suspension', (v) => v === 'jacked', 'suspension free', when),
   'suspension loaded': (m, { when }) =>
     lacksOf(m, suspensionOf(m), 'suspension', (v) => v !== 'jacked', 'suspension loaded', when),
-  whole: (m, { act, when }) =>
-    wholeLacks(m, when, act.statement?.objects.some((o) => o.thing?.name === 'engine') ? 'engine' : 'road'),
+  whole: (m, { when }) => wholeLacks(m, when, 'road'),
+  'closed to run': (m, { when }) => wholeLacks(m, when, 'engine'),
   unchocked: (m, { when }) =>
     [...m.cells()]
       .filter(([i]) => i.aspect === 'chock')

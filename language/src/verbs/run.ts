@@ -4,7 +4,7 @@ import { measured } from '../vocabulary/verb-shorthand.js';
 
 export const run = defineVerb({
   word: 'run',
-  on: { machine: { needs: ['whole', 'run clock'], makes: ['moved_fluids'] } },
+  on: { machine: { needs: ['closed to run', 'run clock'], makes: ['moved_fluids'] } },
   machines: ['engine'],
   object: 'one or more',
   bare: measured(['time'], 'How long.'),
@@ -21,6 +21,6 @@ export const run = defineVerb({
     de: '{object}[ {amount} lang][ mit {at}][ bis {to}] laufen lassen',
   },
   done: 'run',
-  docs: 'Runs the engine. Everything must be back, torqued, connected, bled and filled, and sealant cured. Fluids move, so levels settle anew.',
+  docs: 'Runs the engine. What seals or holds a fluid must be on and torqued, all connected, bled and filled, and sealant cured; a tray or trim may be off. Mark `engine-cover` what must be on in any case. Fluids move, so levels settle anew.',
   example: 'run engine, 5 min',
 });

@@ -33,7 +33,8 @@ export const NEEDS = {
   disconnected: 'it is taken apart and not capped',
   'not connected': 'it is taken apart, capped or not',
   capped: 'it is capped',
-  'parts joined in': 'the part it is on and the part it holds are in place',
+  'parts joined in':
+    'the part it is on is in place, or goes on in the next line; the part it holds is in place',
   'drain open': 'its drain is open',
   'fill open': 'its filler is open',
   closed: 'its drain, covers and circuit are closed and torqued',
@@ -53,6 +54,8 @@ export const NEEDS = {
   'suspension free': 'the suspension hangs free',
   'suspension loaded': 'the suspension is loaded',
   whole: 'all is back on, torqued, connected, bled, set and filled',
+  'closed to run':
+    'what seals or holds a fluid is on and torqued; all is connected, bled and filled; a tray or trim may be off',
   unchocked: 'no wheel is chocked',
   'nothing placed': 'everything placed for the job is away',
   'run clock': 'every sealant has cured long enough to run',

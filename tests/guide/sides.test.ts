@@ -74,6 +74,45 @@ completion
     ]);
   });
 
+  it('load the suspension under each arm in its turn', () => {
+    const text = `${HEAD}sides left, right
+
+parts
+  arm: Lower arm
+
+fasteners
+  bush-bolt: Bush bolts
+    2 of M12x1.5, class 10.9, hex 18 mm
+    torque 90 N·m, at ride height
+
+preparation
+  step: Up
+    raise vehicle with jack at sills
+installation
+  step: Torque at ride height
+    load suspension at arm with jack
+    torque bush-bolt, 90 N·m
+    unload suspension at arm
+completion
+  step: Down
+    lower vehicle
+`;
+    expect(lower(text).lines.map((line) => line.replace(/ \{.*/, ''))).toEqual([
+      '# 1 Up',
+      '1.1 Raise the vehicle at the sill lifting points with the trolley jack.',
+      '# 2 Torque at ride height, left',
+      '2.1 Load the suspension at the lower arm with the trolley jack.',
+      '2.2 Torque the bush bolts (2, left).',
+      '2.3 Unload the suspension at the lower arm.',
+      '# 3 Torque at ride height, right',
+      '3.1 Load the suspension at the lower arm with the trolley jack.',
+      '3.2 Torque the bush bolts (2, right).',
+      '3.3 Unload the suspension at the lower arm.',
+      '# 4 Down',
+      '4.1 Lower the vehicle.',
+    ]);
+  });
+
   const joint = (work: string) => `${HEAD}sides left, right
 
 parts

@@ -67,6 +67,10 @@ function touchOf(line: Line, print: Print, scope: Scope): Touch {
     return line.kind === 'text' && line.word === 'hold' ? join('none', inside) : inside;
   const own = join('none', inside);
   if (FOR_ALL_SIDES.has(line.verb.text)) return join(own, line.verb.text === 'recheck' ? 'once' : 'none');
+  const at = line.clauses
+    .filter((clause) => JACKS.has(line.verb.text) && clause.word === 'at')
+    .flatMap((clause) => clause.items.map((item) => touchOfName(item.name.text, '', print, scope)));
+  if (at.includes('side')) return join(own, 'side');
   const objects = line.items.map((item) => touchOfName(item.name.text, line.verb.text, print, scope));
   // What goes onto a face of one side is done with that side.
   const faces = line.clauses
@@ -77,6 +81,9 @@ function touchOf(line: Line, print: Print, scope: Scope): Touch {
 
 /** Verbs that mean all sides in one line where both have come to it: a later visit, and the bin. */
 export const FOR_ALL_SIDES: ReadonlySet<string> = new Set(['recheck', 'scrap']);
+
+/** Verbs on the whole suspension that one jack does under one arm: once a side, where the arm is of that side. */
+const JACKS: ReadonlySet<string> = new Set(['load', 'unload']);
 
 const PUTS_ON: ReadonlySet<string> = new Set(['apply', 'lubricate']);
 

@@ -1,10 +1,10 @@
 // Bundles the client: one file for the desktop, one for the browser, one for the preview page. They are made as small as
 // can be, since a browser fetches them.
 //   node extension/scripts/bundle.mjs
-import { readFile, writeFile } from 'node:fs/promises';
+import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
-import { minify } from 'terser';
+import { smaller } from './smaller.mjs';
 
 const at = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 const common = {
@@ -42,14 +42,7 @@ export async function bundle() {
       format: 'iife',
     }),
   ]);
-  await Promise.all([at('dist/desktop.cjs'), at('dist/web.js')].map(smaller));
-}
-
-/** What the bundler leaves of classes and of tests for the other platform, a tenth of it. */
-async function smaller(file) {
-  const { code } = await minify(await readFile(file, 'utf8'), { compress: true, mangle: true });
-  if (code === undefined) throw new Error(`nothing is left of ${file}`);
-  await writeFile(file, code);
+  for (const file of [at('dist/desktop.cjs'), at('dist/web.js')]) await writeFile(file, await smaller(file));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await bundle();

@@ -1,16 +1,19 @@
 // Packages the extension into out/extension: one universal package, for the browser too, without the PDF engine, and
 // one for each platform with it, so that a shop PC prints with nothing else installed.
 //   node extension/scripts/package.mjs [--target universal|linux-x64|…]…    (all of them when none is named)
-import { existsSync, mkdirSync, statSync } from 'node:fs';
+import { existsSync, mkdirSync, statSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parseArgs } from 'node:util';
 import { createVSIX } from '@vscode/vsce';
 import { bundle } from './bundle.mjs';
 import { ENGINES, fetchEngine } from './engines.mjs';
+import { smaller } from './smaller.mjs';
 import { stage } from './stage.mjs';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const OUT = `${ROOT}out/extension`;
+/** The scripts of server and command, most of what a package weighs. */
+const SCRIPTS = ['compiler/dist/worker.js', 'compiler/dist/program.cjs'];
 /** What the universal package may weigh, in bytes: it is what a browser fetches. */
 const UNIVERSAL_LIMIT = 1.5e6;
 
@@ -25,6 +28,7 @@ export async function packageExtension(targets) {
       continue;
     }
     const { folder, version } = stage(target, engine);
+    for (const file of SCRIPTS) writeFileSync(`${folder}/bundles/${file}`, await smaller(ROOT + file));
     const name = target === 'universal' ? `baywright-${version}.vsix` : `baywright-${target}-${version}.vsix`;
     const packagePath = `${OUT}/${name}`;
     await createVSIX({

@@ -184,6 +184,18 @@ function drawBans(bans: readonly string[]): void {
   );
 }
 
+/** What is jumped to or focused comes to stand below the bar, as high as its bans make it. */
+export function keepClearOfBar(): void {
+  const top = document.querySelector<HTMLElement>('.top');
+  const bar = top?.querySelector<HTMLElement>('.bar');
+  if (!top || !bar) return;
+  const { style } = document.documentElement;
+  new ResizeObserver(() => {
+    style.setProperty('--bar', `${bar.offsetHeight}px`);
+    style.scrollPaddingTop = `${top.offsetHeight + Number.parseFloat(getComputedStyle(top).top) + 12}px`;
+  }).observe(top);
+}
+
 function drawList(id: string, items: readonly string[], empty: string): void {
   const list = byId(id);
   const texts = items.length > 0 ? items : [empty];

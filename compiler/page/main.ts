@@ -1,7 +1,7 @@
 // The guide in the bay: keeps ticks and readings, counts what is off, runs clocks, signs and saves the record. Without
 // it the page is a document to read, fill in and print.
 import type { PageData } from '../src/html/page-types.js';
-import { byId, drawClocks, drawState, RING_SECONDS, setText } from './draw.js';
+import { byId, drawClocks, drawState, keepClearOfBar, RING_SECONDS, setText } from './draw.js';
 import { deviceStore, type Kept, NOTHING_KEPT, readKept, writeKept } from './keep.js';
 import { jobRecord } from './record.js';
 import { ring } from './ring.js';
@@ -20,6 +20,7 @@ let state: JobState;
 const rung = new Set<string>();
 
 document.documentElement.classList.add('js');
+keepClearOfBar();
 restore();
 for (const { clock, left } of state0().clocks) if (left <= -RING_SECONDS) rung.add(clock.id);
 show();

@@ -331,6 +331,24 @@ test('the keyboard reaches every control, and focus stays clear of the bar', asy
   });
 });
 
+test('on a telephone that lies on its side the ban stays in sight, the bar does not, and both leave the line free', async () => {
+  await withPage(fh12(), { viewport: { width: 740, height: 360 }, reducedMotion: 'reduce' }, async (page) => {
+    await tickTo(page, 'r3-3');
+    await page.focus('#t-r9-1');
+    await page.focus('#t-r3-5');
+    const place = (name: string) =>
+      page.evaluate((found) => {
+        const { top = 0, bottom = 0 } = window.document.querySelector(found)?.getBoundingClientRect() ?? {};
+        return { top, bottom };
+      }, name);
+    const ban = await place('#bans');
+    expect((await place('.bar')).bottom).toBeLessThanOrEqual(1);
+    expect(ban.bottom).toBeGreaterThan(ban.top);
+    expect(ban.top).toBeGreaterThanOrEqual(0);
+    expect((await place('#t-r3-5')).top).toBeGreaterThan(ban.bottom);
+  });
+});
+
 test('without script the page is a document: all text, ticks, links, and no control that would do nothing', async () => {
   await withPage(fh12(), { javaScriptEnabled: false }, async (page) => {
     expect(await page.locator('h1').textContent()).toBe('Front hub and bearing, replace');

@@ -69,11 +69,7 @@ export function stageMarkup(stage: TorqueStage, key: string, label: string): Mar
     stage.label && el('small', {}, stage.label, ' '),
     figure
       ? [
-          el(
-            'strong',
-            { class: figure.primary.value.length > 6 ? 'range' : undefined },
-            figure.primary.value,
-          ),
+          el('strong', { class: sizeOf(figure.primary.value) }, figure.primary.value),
           '\u00A0',
           el('span', { class: 'unit' }, unitMarkup(figure.primary)),
         ]
@@ -88,6 +84,12 @@ export function stageMarkup(stage: TorqueStage, key: string, label: string): Mar
 
 /** A longer size is too small to read inside its head, and stands below it as well. */
 const MOST_IN_HEAD = 3;
+
+/** The longer a value, the smaller its figures: its frame is as wide as a telephone leaves room for. */
+function sizeOf({ length }: string): string | undefined {
+  if (length > 13) return 'range long';
+  return length > 6 ? 'range' : undefined;
+}
 
 const field = (label: string | Markup, attributes: Record<string, string | undefined>): Markup =>
   el(

@@ -74,6 +74,24 @@ completion
     ]);
   });
 
+  it('pump the pedal once behind the work on both', () => {
+    const text = `${sided.replace('    unchock wheels-behind', '    pump pedal\n    unchock wheels-behind')}
+places
+  pedal: Brake pedal
+`;
+    expect(
+      lower(text)
+        .lines.filter((line) => line.startsWith('6.'))
+        .map((line) => line.replace(/ \{.*/, '')),
+    ).toEqual([
+      '6.1 Lower the vehicle.',
+      '6.2 Torque the wheel nuts (5, left).',
+      '6.3 Torque the wheel nuts (5, right).',
+      '6.4 Pump the brake pedal.',
+      '6.5 Take the chocks away from the rear wheels.',
+    ]);
+  });
+
   it('load the suspension under each arm in its turn', () => {
     const text = `${HEAD}sides left, right
 

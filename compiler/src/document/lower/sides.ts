@@ -23,7 +23,7 @@ export function runsBySide(print: Print, lines: readonly Line[], place: Place): 
   const runs: Run[] = [];
   let pair: Line[] = [];
   const close = (): void => {
-    // What is only read or waited for and stands last holds for all sides: once is enough.
+    // What is only read, waited for or pumped and stands last holds for all sides: once is enough.
     const end = pair.findLastIndex((line) => !isShared(line, print, place.scope)) + 1;
     for (const side of end > 0 ? print.sides : [])
       runs.push({ lines: pair.slice(0, end), place: atSide(print, place, side) });
@@ -44,7 +44,10 @@ export function runsBySide(print: Print, lines: readonly Line[], place: Place): 
 
 const isShared = (line: Line, print: Print, scope: Scope): boolean =>
   touchOf(line, print, scope) === 'read' ||
-  (line.kind === 'statement' && (line.verb.text === 'wait' || FOR_ALL_SIDES.has(line.verb.text)));
+  (line.kind === 'statement' && (ONCE_AT_END.has(line.verb.text) || FOR_ALL_SIDES.has(line.verb.text)));
+
+/** Verbs that one line does for both sides behind the work on them: the time goes by, the pedal comes up. */
+const ONCE_AT_END: ReadonlySet<string> = new Set(['wait', 'pump']);
 
 const onlySide = (print: Print, place: Place): Place => {
   const [side] = print.sides;

@@ -1,9 +1,10 @@
-// What is drawn on a page of steps, under its text: rails, boxes to tick, frames, blanks. All of it is one picture,
-// because the typesetter takes longer over a box of its own than over its text.
-import { type Drawing, number } from '../document/drawing/drawing.js';
+// What is drawn on a page under its text: rails, boxes to tick, frames, blanks, and the words that no reader needs to hear,
+// such as the running head. All of it is one picture, because the typesetter takes longer over a box of its own than over
+// its text.
+import { type Drawing, number, svgText, TYPE_FAMILY } from '../document/drawing/drawing.js';
 import { POINT } from './type/faces.js';
 
-/** Millimetres from the left edge of the text and the top of the page's steps. */
+/** Millimetres from the left edge of the text and from a top that all of it agrees on. */
 export interface Art {
   readonly fill: (x: number, y: number, width: number, height: number, paint: string) => void;
   /** `weight` in points. */
@@ -18,6 +19,22 @@ export interface Art {
   readonly line: (x: number, y: number, toX: number, toY: number, weight: number, look?: LineLook) => void;
   /** `width` in millimetres. */
   readonly drawing: (x: number, y: number, width: number, drawing: Drawing) => void;
+  /** One line, its foot at `y`; nobody is read it aloud. */
+  readonly text: (x: number, y: number, text: string, look: TextLook) => void;
+}
+
+export interface TextLook {
+  /** Points. */
+  readonly size: number;
+  readonly weight?: number;
+  readonly paint?: string;
+  /** Which end of the line `x` is. */
+  readonly anchor?: 'start' | 'middle' | 'end';
+  /** Degrees, about its place; and the room between letters, in points. */
+  readonly turned?: number;
+  readonly tracking?: number;
+  /** Under all the rest. */
+  readonly under?: true;
 }
 
 interface LineLook {
@@ -27,8 +44,8 @@ interface LineLook {
 }
 
 export interface Canvas extends Art {
-  /** The picture as SVG, its left edge at `left` and as wide and high as it says. */
-  readonly svg: (left: number, width: number, height: number) => string;
+  /** The picture as SVG, its upper left corner at a place. */
+  readonly svg: (left: number, top: number, width: number, height: number) => string;
 }
 
 export function openArt(): Canvas {
@@ -36,6 +53,7 @@ export function openArt(): Canvas {
   const fills = new Map<string, string>();
   const strokes = new Map<string, string>();
   const drawings: string[] = [];
+  const under: string[] = [];
   const add = (to: Map<string, string>, paint: string, path: string) =>
     to.set(paint, (to.get(paint) ?? '') + path);
   const rectangle = (x: number, y: number, width: number, height: number) =>
@@ -50,9 +68,24 @@ export function openArt(): Canvas {
       drawings.push(
         `<g transform="translate(${number(x)} ${number(y)}) scale(${String(Math.round((width / units) * 1e5) / 1e5)})">${body}</g>`,
       ),
-    svg: (left, width, height) =>
-      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${number(left)} 0 ${number(width)} ${number(height)}">${paths(fills)}${paths(strokes)}${drawings.join('')}</svg>`,
+    text: (x, y, text, look) => (look.under ? under : drawings).push(textElement(x, y, text, look)),
+    svg: (left, top, width, height) =>
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${number(left)} ${number(top)} ${number(width)} ${number(height)}" font-family="${TYPE_FAMILY}">${under.join('')}${paths(fills)}${paths(strokes)}${drawings.join('')}</svg>`,
   };
+}
+
+function textElement(
+  x: number,
+  y: number,
+  text: string,
+  { size, weight = 400, paint = 'black', anchor = 'start', turned, tracking }: TextLook,
+): string {
+  const more = [
+    ...(anchor === 'start' ? [] : [`text-anchor="${anchor}"`]),
+    ...(turned === undefined ? [] : [`transform="rotate(${number(turned)} ${number(x)} ${number(y)})"`]),
+    ...(tracking === undefined ? [] : [`letter-spacing="${number(tracking * POINT)}"`]),
+  ];
+  return `<text x="${number(x)}" y="${number(y)}" font-size="${String(Math.round(size * POINT * 1e4) / 1e4)}" font-weight="${weight}" fill="${paint}" ${more.join(' ')}>${svgText(text)}</text>`;
 }
 
 const stroke = (weight: number, paint: string, dash?: readonly [number, number]): string =>

@@ -2,20 +2,34 @@
 // record. All is decided here, from heights that are worked out, so that the typesetter only sets.
 import type { Block, BlockOf } from '../document/blocks.js';
 import type { GuideDocument } from '../document/document.js';
+import { openArt } from './art.js';
 import { isStanding, itemsOf, stepBlock } from './blocks.js';
 import type { PrintContext } from './context.js';
 import { type Item, itemsHigh } from './front/items.js';
-import { type Dealt, deal } from './steps/deal.js';
+import { artArgument, pageNumber, stepHead } from './running.js';
+import { type Dealt, deal, type Fragment } from './steps/deal.js';
 import { HAIR } from './steps/frame.js';
+import { runningHeads } from './steps/heads.js';
 import { stepPageCode } from './steps/page-code.js';
-import { runningHeads } from './steps/running.js';
-import { type Argument, call, type Raw, sequence } from './typst-code.js';
+import { call, type Raw, sequence } from './typst-code.js';
 
 export interface Pages {
   /** Calls of the main file, in order. */
   readonly code: readonly Raw[];
   /** How many pages it comes to; none where only the typesetter can tell. */
   readonly count: number | undefined;
+}
+
+/** Pages that follow each other. */
+interface Run {
+  /** How many; none where only the typesetter can tell. */
+  readonly pages: number | undefined;
+  /** It is surely one page, so that its number can be given. */
+  readonly isOne: boolean;
+  /** It begins on a page with an odd number. */
+  readonly odd?: boolean;
+  /** `page` is the number of its one page; none where only the typesetter knows it. */
+  readonly code: (page: number | undefined) => Raw;
 }
 
 /** What stands over and under a line of the list of needs and of the record: closer where that saves a page. */
@@ -26,30 +40,44 @@ const APART = 5.5;
 /** What is worked out from cells of tables may be short by so much. */
 const UNSURE = 1;
 
-export function pagesOf(document: GuideDocument, context: PrintContext, twoSided: boolean): Pages {
+/** `counted` leaves the numbers of the pages to the typesetter. */
+export function pagesOf(
+  document: GuideDocument,
+  context: PrintContext,
+  { twoSided, counted }: { twoSided: boolean; counted: boolean },
+): Pages {
   const { blocks } = document;
   const records = blocks.filter((block): block is BlockOf<'record'> => block.kind === 'record');
   const others = blocks.filter((block) => block.kind !== 'record');
   const first = others.findIndex((block) => !isStanding(block));
-  const main = first < 0 ? sheetPages(others, context) : guidePages(others, first, document, context);
-  let { count } = main;
-  const code = [...main.code];
-  for (const record of records) {
-    const page = recordPage(record, count, context, twoSided);
-    code.push(page.code);
-    count = page.count;
+  const main =
+    first < 0
+      ? [flowing(itemsOf(others, context, NEED_INSETS[0] ?? 0))]
+      : guideRuns(others, first, document, context);
+  const runs = [...main, ...records.map((record) => recordRun(record, context, twoSided))];
+  const begins: (number | undefined)[] = [];
+  let before: number | undefined = 0;
+  for (const { pages, odd } of runs) {
+    const at: number | undefined = before === undefined ? undefined : before + 1 + (odd ? before % 2 : 0);
+    begins.push(at);
+    before = at === undefined || pages === undefined ? undefined : at + pages - 1;
   }
+  const count = counted ? undefined : before;
+  const code = runs.map((run, i) => run.code(run.isOne && count !== undefined ? begins[i] : undefined));
   return { code, count };
 }
 
 const codes = (items: readonly Item[]): Raw => sequence(items.map(({ code }) => code));
 
-/** A sheet without steps: it is as long as it is. */
-function sheetPages(blocks: readonly Block[], context: PrintContext): Pages {
-  if (blocks.length === 0) return { code: [], count: 0 };
-  const items = itemsOf(blocks, context, NEED_INSETS[0] ?? 0);
-  return { code: [call('plain-page', [undefined, codes(items)])], count: undefined };
-}
+const plainPage = (items: readonly Item[], page: number | undefined): Raw =>
+  call('plain-page', [page, pageNumber(page), codes(items)]);
+
+/** As many pages as it takes. */
+const flowing = (items: readonly Item[]): Run => ({
+  pages: undefined,
+  isOne: false,
+  code: (page) => plainPage(items, page),
+});
 
 interface Front {
   readonly items: readonly Item[];
@@ -74,12 +102,12 @@ function frontOf(blocks: readonly Block[], legend: number, context: PrintContext
 
 const isLegend = (block: Block): boolean => block.kind === 'key' || block.kind === 'statement';
 
-function guidePages(
+function guideRuns(
   blocks: readonly Block[],
   firstStep: number,
   document: GuideDocument,
   context: PrintContext,
-): Pages {
+): readonly Run[] {
   const { frame } = context;
   const afterSteps = blocks.findLastIndex((block) => !isStanding(block)) + 1;
   const steps = blocks.slice(firstStep, afterSteps);
@@ -105,22 +133,25 @@ function guidePages(
   const ends = dealEnding(front, wide, narrow, frame.stepHeight - HAIR, dealt);
   const early = [...front.items, ...ends.early];
   const isOne = front.pages === 1 && itemsHigh(early) <= frame.plainHeight - UNSURE;
-  const code: Raw[] = [call('plain-page', [isOne ? 1 : undefined, codes(early)])];
   const heads = runningHeads(document, dealt.pages, frame);
-  let page = front.pages;
-  for (const [i, fragments] of dealt.pages.entries()) {
-    page += 1;
-    const { art, body } = stepPageCode(fragments, context);
-    const rest: Record<string, Argument> =
-      i === dealt.pages.length - 1 && ends.behind.length > 0 ? { rest: codes(ends.behind) } : {};
-    const number = ends.overflows && rest.rest !== undefined ? undefined : page;
-    code.push(call('step-page', [number, heads[i], art, body], rest));
-  }
-  if (ends.alone.length > 0) {
-    page += 1;
-    code.push(call('step-page', [page, heads.at(-1), undefined, codes(ends.alone)]));
-  }
-  return { code, count: ends.overflows ? undefined : page };
+  const stepRun = (fragments: readonly Fragment[], i: number, rest: readonly Item[]): Run => ({
+    pages: 1,
+    isOne: true,
+    code: (page) => {
+      const art = openArt();
+      const head = heads[i];
+      const signs = [pageNumber(page), ...(head ? stepHead(art, head, document, frame) : [])];
+      const body = stepPageCode(fragments, art, signs, context);
+      return call('step-page', [artArgument(art, frame), signs, body, codes(rest)]);
+    },
+  });
+  const last = dealt.pages.length - 1;
+  return [
+    { pages: front.pages, isOne, code: (page) => plainPage(early, page) },
+    ...dealt.pages.map((fragments, i) => stepRun(fragments, i, i === last ? ends.behind : [])),
+    ...(ends.alone.length > 0 ? [stepRun([], dealt.pages.length, ends.alone)] : []),
+    ...(ends.long.length > 0 ? [flowing(ends.long)] : []),
+  ];
 }
 
 /** What explains the guide, and what proves it: sources, revisions, open questions. */
@@ -136,41 +167,38 @@ interface Ends {
   readonly behind: readonly Item[];
   /** Together on a page of their own. */
   readonly alone: readonly Item[];
-  /** What is behind the steps is longer than a page. */
-  readonly overflows: boolean;
+  /** On pages of their own, because they are longer than one. */
+  readonly long: readonly Item[];
 }
 
 /** The legend stands on the first page where it finds room; so does the rest when it would need a page of its own. */
 function dealEnding(front: Front, wide: Ending, narrow: Ending, full: number, { reach }: Dealt): Ends {
   const early = front.legend ? wide.legend : [];
   const late = front.legend ? narrow.rest : [...narrow.legend, ...narrow.rest];
-  const ends = { early, behind: [], alone: [], overflows: false };
+  const ends = { early, behind: [], alone: [], long: [] };
   if (apart(late) <= full - reach) return { ...ends, behind: late };
   const all = [...wide.legend, ...wide.rest];
   if (apart(all) <= front.room) return { ...ends, early: all };
-  return itemsHigh(late) <= full ? { ...ends, alone: late } : { ...ends, behind: late, overflows: true };
+  if (itemsHigh(late) <= full) return { ...ends, alone: late };
+  return { ...ends, long: front.legend ? wide.rest : all };
 }
 
 /** Height of items under others. */
 const apart = (items: readonly Item[]): number => (items.length === 0 ? 0 : itemsHigh(items) + APART);
 
 /** A sheet to tear off; on double-sided paper it begins on a page with an odd number. */
-function recordPage(
-  record: BlockOf<'record'>,
-  before: number | undefined,
-  context: PrintContext,
-  twoSided: boolean,
-): { readonly code: Raw; readonly count: number | undefined } {
+function recordRun(record: BlockOf<'record'>, context: PrintContext, twoSided: boolean): Run {
   const full = context.frame.plainHeight - HAIR;
-  const title: Item = { above: 2, below: 4, height: 5, code: call('record-title', [record.title]) };
+  const title: Item = { above: 2, below: 4, height: 4.8, code: call('record-title', [record.title]) };
   const items = (inset: number) => [title, ...itemsOf(record.items, context, inset)];
   const inset = RECORD_INSETS.find((one) => itemsHigh(items(one)) <= full) ?? RECORD_INSETS[0] ?? 0;
   const all = items(inset);
   const high = itemsHigh(all);
-  const page = before === undefined ? undefined : before + 1 + (twoSided ? before % 2 : 0);
-  const isOne = high <= full - UNSURE;
+  const pages = Math.max(1, Math.ceil(high / full));
   return {
-    code: call('record-page', [isOne ? page : undefined, inset, codes(all)]),
-    count: page === undefined ? undefined : page + Math.max(1, Math.ceil(high / full)) - 1,
+    pages,
+    isOne: pages === 1 && high <= full - UNSURE,
+    odd: twoSided,
+    code: (page) => call('record-page', [page, pageNumber(page), inset, codes(all)]),
   };
 }

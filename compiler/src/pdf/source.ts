@@ -3,13 +3,12 @@
 
 import type { GuideDocument } from '../document/document.js';
 import type { Picture } from '../document/picture.js';
-import { revisionText } from '../document/revision.js';
-import { say, type Words } from '../document/words.js';
 import type { PrintOptions } from '../print-options.js';
+import { openArt } from './art.js';
 import type { PrintContext } from './context.js';
 import { pagesOf } from './pages.js';
+import { artArgument, drawRunning } from './running.js';
 import { type Frame, frameOf, WIDTH } from './steps/frame.js';
-import { widthOf } from './type/faces.js';
 
 export interface PrintSource {
   readonly main: string;
@@ -44,8 +43,7 @@ export function printSource(
     addPicture: (picture) => (refused.has(picture.data) ? undefined : addPicture(pictures, picture)),
   };
   const imports = TEMPLATES.map((name) => `#import "/pdf/${name}.typ": *`).join('\n');
-  const { code, count } = pagesOf(document, context, options.twoSided);
-  const pages = counted ? undefined : count;
+  const { code, count: pages } = pagesOf(document, context, { twoSided: options.twoSided, counted });
   return {
     main: `${imports}\n#show: dress\n${code.map((page) => `#${page.raw}\n`).join('')}`,
     settings: JSON.stringify(settings(document, options, context.frame, pages)),
@@ -60,38 +58,25 @@ function addPicture(pictures: { path: string; data: Uint8Array }[], picture: Pic
   return path;
 }
 
-/** What the running head names beside the title, and how wide it is. */
-function headWidths({ number, statusText }: GuideDocument['identity'], { page }: Words) {
-  const status = widthOf(statusText, '700Bold', 8.5) + 3.5;
-  const counted = widthOf(say(page, { page: '000', pages: '000' }), '400Regular', 8.5, true) + 0.5;
-  return { number: widthOf(number, '800ExtraBold', 15) + 0.5, state: Math.max(status, counted) };
+/** What is drawn on every page. */
+function still(document: GuideDocument, frame: Frame) {
+  const canvas = openArt();
+  drawRunning(canvas, document, frame);
+  return artArgument(canvas, frame);
 }
 
 function settings(document: GuideDocument, options: PrintOptions, frame: Frame, pages: number | undefined) {
   const { identity, words } = document;
   const [paper, width, height] = frame.paper;
-  const across = { draft: words.draft, proved: words.draft, withdrawn: words.withdrawn, released: undefined }[
-    identity.status
-  ];
   return {
     sheet: document.sheet,
     words,
-    identity: {
-      number: identity.number,
-      title: identity.title,
-      facts: revisionText(document),
-      'status-text': identity.statusText,
-      options: identity.options.join(' \u00B7 '),
-      shop: identity.shop,
-      ...(identity.side === undefined ? {} : { side: identity.side }),
-    },
+    shop: identity.shop,
+    still: still(document, frame),
     title: [identity.number, identity.title, identity.side].filter(Boolean).join(' '),
     language: document.language,
     region: document.language === 'en' ? 'GB' : null,
-    standing: document.standing,
-    across: across ?? null,
     pages: pages ?? null,
-    head: headWidths(identity, words),
     'label-width': frame.label,
     'step-top': frame.stepTop,
     paper,
@@ -99,6 +84,6 @@ function settings(document: GuideDocument, options: PrintOptions, frame: Frame, 
     'paper-height': height,
     'two-sided': options.twoSided,
     colour: options.colour,
-    print: options.print,
+    walk: frame.walk,
   };
 }

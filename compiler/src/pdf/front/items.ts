@@ -3,7 +3,7 @@
 import type { Prose } from '../../document/inline.js';
 import { openArt } from '../art.js';
 import { WIDTH } from '../steps/frame.js';
-import { codeOf, draw, type Part, short } from '../steps/set.js';
+import { codeOf, draw, type Part, short, signsOf } from '../steps/set.js';
 import { linesHigh } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { proseRuns, type Style, textRuns } from '../type/runs.js';
@@ -32,12 +32,19 @@ export function partItem(part: Part, above: number, below = 0): Item {
   const canvas = openArt();
   draw(part, canvas, OVER);
   const [width, height] = [WIDTH + 6 + OVER, part.height + 2 * OVER];
-  const art = [canvas.svg(-OVER, width, height), -OVER, -OVER, short(width), short(height)];
+  const art = [canvas.svg(-OVER, 0, width, height), -OVER, -OVER, short(width), short(height)];
   return {
     above,
     below,
     height: part.height,
-    code: call('standing', [short(part.height), above, below, art, codeOf(part)]),
+    code: call('standing', [
+      short(part.height),
+      above,
+      below,
+      art,
+      codeOf(part),
+      call('silent', [signsOf(part, 0)]),
+    ]),
   };
 }
 

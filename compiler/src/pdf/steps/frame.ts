@@ -10,7 +10,8 @@ export const GUT = 6;
 export const SIDE = 56;
 /** Ruled column for the pencil in a walk-it print. */
 export const MARGIN_NOTES = 40;
-const HEAD_TOP = 27;
+/** Where the text begins on a page without steps. */
+export const PLAIN_TOP = 27;
 const STEP_TOP = 37;
 /** A second bar in the running head, and each after it, is so high. */
 const BAR = 7;
@@ -59,7 +60,7 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
     railUnit: Math.min(0.64, 6.4 / mostOff(document.blocks)),
     stepTop,
     stepHeight: size[2] - stepTop - BOTTOM,
-    plainHeight: size[2] - HEAD_TOP - BOTTOM,
+    plainHeight: size[2] - PLAIN_TOP - BOTTOM,
     mostBans: most,
     // Wide enough for the longest word of the language beside its triangle.
     signal: document.language === 'fr' ? 45 : document.language === 'es' ? 41 : 35,

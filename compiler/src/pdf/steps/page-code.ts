@@ -1,34 +1,32 @@
 // A page of steps as typesetter source: one picture of all that is drawn, and over it the lists of lines and what stands
 // between them, each in its place.
 import type { Rail } from '../../document/blocks.js';
-import { openArt } from '../art.js';
+import type { Art } from '../art.js';
 import type { PrintContext } from '../context.js';
-import { type Argument, call, type Raw, sequence } from '../typst-code.js';
+import { call, type Raw, sequence } from '../typst-code.js';
 import type { Fragment } from './deal.js';
 import { type Frame, RAIL } from './frame.js';
 import { drawRails, type Stretch } from './rails.js';
 import type { Row } from './rows.js';
-import { codeOf, draw, type Part, short } from './set.js';
+import { codeOf, draw, type Part, short, signsOf } from './set.js';
 import type { Between, Unit } from './units.js';
 
-/** What the picture reaches over the text at the left, and at the right. */
-const OVER = 2;
-
-export interface PageCode {
-  readonly art: Argument;
-  readonly body: Raw;
-}
-
-export function stepPageCode(fragments: readonly Fragment[], { frame }: PrintContext): PageCode {
-  const canvas = openArt();
+/** The lists of lines and what stands between them. What is drawn under them goes to `art`, what nobody is read to `signs`. */
+export function stepPageCode(
+  fragments: readonly Fragment[],
+  art: Art,
+  signs: Raw[],
+  { frame }: PrintContext,
+): Raw {
   const pieces: Raw[] = [];
   const rails: Stretch[] = [];
-  let y = 0;
+  let y = frame.stepTop;
   let list: Row[] = [];
   const stand = (part: Part, rail: Rail, revised: boolean) => {
-    draw(part, canvas, y);
+    draw(part, art, y);
+    signs.push(...signsOf(part, y));
     rails.push({ from: y, to: y + part.height, rail });
-    if (revised) canvas.line(frame.body + 4, y, frame.body + 4, y + part.height, 2);
+    if (revised) art.line(frame.body + 4, y, frame.body + 4, y + part.height, 2);
     y += part.height;
   };
   const endList = () => {
@@ -57,10 +55,8 @@ export function stepPageCode(fragments: readonly Fragment[], { frame }: PrintCon
     units.forEach(unit);
     endList();
   }
-  drawRails(rails, canvas, frame);
-  const [width, height] = [frame.body + OVER + 6, y + 1];
-  const art = [canvas.svg(-OVER, width, height), -OVER, short(width), short(height)];
-  return { art, body: sequence(pieces) };
+  drawRails(rails, art, frame);
+  return sequence(pieces);
 }
 
 /** Lines with nothing around them become one list, so that readers hear them as one. */

@@ -20,9 +20,11 @@ export interface Part {
   readonly height: number;
   readonly texts: readonly Placed<(x: number, y: number) => Raw>[];
   readonly drawn: readonly Placed<(art: Art, x: number, y: number) => void>[];
+  /** Texts that nobody is read aloud. */
+  readonly signs: readonly Placed<(x: number, y: number) => Raw>[];
 }
 
-export const NOTHING: Part = { height: 0, texts: [], drawn: [] };
+export const NOTHING: Part = { height: 0, texts: [], drawn: [], signs: [] };
 
 /** How a text is set beyond its style. */
 interface Look {
@@ -52,30 +54,22 @@ export function setText(code: Argument, height: number, style: Style, width: num
   const named: Record<string, Argument> = {
     ...(look.white ? { fill: { raw: 'white' } } : {}),
     ...(look.align ? { align: { raw: look.align } } : {}),
-    ...(look.silent ? { silent: true } : {}),
     ...(tabular ? { 'number-width': 'tabular' } : {}),
     ...(italic ? { style: 'italic' } : {}),
   };
-  return {
-    height,
-    texts: [
-      {
-        x: 0,
-        y: 0,
-        what: (x, y) => call('at', [short(x), short(y), short(width), size, weight, code], named),
-      },
-    ],
-    drawn: [],
-  };
+  const at = (x: number, y: number) =>
+    call(look.silent ? 'sign' : 'at', [short(x), short(y), short(width), size, weight, code], named);
+  const placedAt = [{ x: 0, y: 0, what: at }];
+  return { ...NOTHING, height, ...(look.silent ? { signs: placedAt } : { texts: placedAt }) };
 }
 
 /** Code that is told where it stands. */
 export function placed(height: number, code: (x: number, y: number) => Raw): Part {
-  return { height, texts: [{ x: 0, y: 0, what: code }], drawn: [] };
+  return { ...NOTHING, height, texts: [{ x: 0, y: 0, what: code }] };
 }
 
 export function drawn(height: number, draw: (art: Art, x: number, y: number) => void): Part {
-  return { height, texts: [], drawn: [{ x: 0, y: 0, what: draw }] };
+  return { ...NOTHING, height, drawn: [{ x: 0, y: 0, what: draw }] };
 }
 
 export function drawing(what: Drawing, width: number): Part {
@@ -84,7 +78,8 @@ export function drawing(what: Drawing, width: number): Part {
 
 export function moved(part: Part, dx: number, dy: number): Part {
   const move = <T>({ x, y, what }: Placed<T>): Placed<T> => ({ x: x + dx, y: y + dy, what });
-  return { height: part.height + dy, texts: part.texts.map(move), drawn: part.drawn.map(move) };
+  const { height, texts, drawn, signs } = part;
+  return { height: height + dy, texts: texts.map(move), drawn: drawn.map(move), signs: signs.map(move) };
 }
 
 /** Over each other, as high as the highest. */
@@ -93,6 +88,7 @@ export function together(...parts: readonly Part[]): Part {
     height: Math.max(0, ...parts.map(({ height }) => height)),
     texts: parts.flatMap(({ texts }) => texts),
     drawn: parts.flatMap(({ drawn }) => drawn),
+    signs: parts.flatMap(({ signs }) => signs),
   };
 }
 
@@ -112,6 +108,11 @@ export const high = (height: number, part: Part): Part => ({ ...part, height });
 
 export function codeOf(part: Part, left = 0): Raw {
   return sequence(part.texts.map(({ x, y, what }) => what(x - left, y)));
+}
+
+/** Its silent texts, counted from the top of the page. */
+export function signsOf(part: Part, top: number): readonly Raw[] {
+  return part.signs.map(({ x, y, what }) => what(x, top + y));
 }
 
 export function draw(part: Part, art: Art, top: number): void {

@@ -5,21 +5,37 @@ import type { GuideDocument } from '../../document/document.js';
 import { plain } from '../../document/inline.js';
 import { say } from '../../document/words.js';
 import { widthOf } from '../type/faces.js';
-import type { Argument } from '../typst-code.js';
 import type { Fragment } from './deal.js';
 import { type Frame, WIDTH } from './frame.js';
 import type { Between } from './units.js';
+
+/** What is off and what waits for its torque, in words: `At the top`, `3 off`, `1 to torque`. */
+export type Counts = readonly [label: string, off: string, loose: string];
+
+export interface StepHead {
+  /** Bans in force, one bar each; their type in points. */
+  readonly bars: readonly string[];
+  readonly size: number;
+  /** More bars than there is room for at full height. */
+  readonly crowded: boolean;
+  readonly top: Counts;
+  readonly foot: Counts;
+  /** The counts stand in two lines. */
+  readonly narrow: boolean;
+  /** The step that goes on from the page before, and that it does. */
+  readonly step: readonly [number: string, said: string] | undefined;
+}
 
 /** Of each page, in order, and last of one after them. */
 export function runningHeads(
   document: GuideDocument,
   pages: readonly (readonly Fragment[])[],
   frame: Frame,
-): readonly Argument[] {
+): readonly StepHead[] {
   const live = new Set<string>();
   let rail: Rail = { off: 0, loose: 0 };
   let going: Fragment | undefined;
-  const heads: Argument[] = [];
+  const heads: StepHead[] = [];
   for (const fragments of [...pages, []]) {
     const before = rail;
     const shown = new Set(live);
@@ -50,7 +66,7 @@ function note({ ban }: Between, live: Set<string>, shown: Set<string>): void {
   else live.delete(ban.id);
 }
 
-const counts = (label: string, { off, loose }: Rail, { words }: GuideDocument): Argument => [
+const counts = (label: string, { off, loose }: Rail, { words }: GuideDocument): Counts => [
   label,
   say(words.offCount, { count: off }),
   say(words.torqueCount, { count: loose }),
@@ -59,33 +75,23 @@ const counts = (label: string, { off, loose }: Rail, { words }: GuideDocument): 
 /** Sizes of type of the bars, the first that fits. */
 const SIZES = [11, 10];
 const SMALL_SIZES = [...SIZES, 9.2, 8.5];
-/** The counts in two lines. */
-const NARROW = 33;
+/** The counts in two lines, and what stands beside them and a bar. */
+export const NARROW = 33;
+export const BESIDE_BAR = 12;
 
 function bars(texts: readonly string[], before: Rail, document: GuideDocument, frame: Frame) {
-  const { words } = document;
   // A page may see one ban end and the next begin: then their bars share the height of those in force at once.
   const crowded = texts.length > frame.mostBans;
-  const state = counts(words.atTop, before, document);
+  const top = counts(document.words.atTop, before, document);
   const fits = (sizes: readonly number[], room: number) =>
     sizes.find((size) => texts.every((one) => widthOf(one, '700Bold', size) <= room));
-  const wide = countsWide(state as readonly string[]);
-  const size = fits(crowded ? [8.5] : SIZES, WIDTH - wide - 12.4);
+  const size = fits(crowded ? [8.5] : SIZES, WIDTH - countsWide(top, 9) - BESIDE_BAR);
   // Long bars take the room of the counts, which then stand in two lines.
   const narrow = size === undefined;
-  return {
-    bars: texts,
-    size: size ?? fits(crowded ? [8.5] : SMALL_SIZES, WIDTH - NARROW - 12.4) ?? 8.5,
-    crowded,
-    state,
-    narrow: narrow ? NARROW : undefined,
-  };
+  const small = fits(crowded ? [8.5] : SMALL_SIZES, WIDTH - NARROW - BESIDE_BAR) ?? 8.5;
+  return { bars: texts, size: size ?? small, crowded, top, narrow };
 }
 
-function countsWide([label = '', off = '', loose = '']: readonly string[]): number {
-  return (
-    widthOf(`${label}: , `, '400Regular', 9) +
-    widthOf(off, '700Bold', 9, true) +
-    widthOf(loose, '400Regular', 9, true)
-  );
+export function countsWide([label, off, loose]: Counts, size: number): number {
+  return widthOf(`${label}: , ${loose}`, '400Regular', size) + widthOf(off, '700Bold', size);
 }

@@ -1,6 +1,6 @@
 // Threads, heads, torques and orders of one set: what is reported, and the ordinary book values that stay silent.
 import { describe, expect, test } from 'vitest';
-import { afterFix, findingsOf, readMarked } from '../suite-helper.js';
+import { afterFix, checkMarked, findingsOf, readMarked } from '../suite-helper.js';
 import { checkOnly } from './only.js';
 
 const set = (clauses: string) => `catalogue: Set
@@ -241,6 +241,31 @@ describe('lines that tighten', () => {
     ['brushed on', '    lubricate cover-bolt with thread-paste\n    torque cover-bolt\n'],
   ])('a supply that the torque asks for: %s', (_name, lines) => {
     checkOnly(JOB.replace('dry', 'lubricant thread-paste') + lines, 'F2');
+  });
+
+  test.each([
+    ['that reaches', 'large-wrench', ''],
+    [
+      'too small',
+      'small-wrench',
+      '#                          ^^^^^^^^^^^^ F216 2 to 15 N·m, and `cover-bolt` takes 25 N·m\n',
+    ],
+    ['for its stage', 'small-wrench, stage 1', ''],
+    ['that takes a crowfoot', 'small-wrench, crowfoot', ''],
+  ])('a wrench named on the line: %s', (_name, tools, mark) => {
+    const list = `tools
+  small-wrench: Small wrench
+    torque 2 to 15 N·m
+    length 300 mm
+  large-wrench: Large wrench
+    torque 5 to 50 N·m
+  crowfoot: Crowfoot
+    offset 38 mm
+
+removal
+`;
+    const text = `${JOB.replace('removal\n', list)}    torque cover-bolt with ${tools}\n${mark}`;
+    checkMarked(text, (files) => findingsOf(files).filter(({ code }) => code === 'F216'));
   });
 
   test('a lubricant that is no supply is left to the technician', () => {

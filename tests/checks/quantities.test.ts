@@ -295,6 +295,36 @@ ${lines}
 });
 
 test.each([
+  ['at least 22.0 mm, new 24.0 mm', ''],
+  ['at least 22.0 mm, new 20.0 mm', 'Q122 a new part with 20.0 mm is below'],
+  ['at least 22.0 mm, new 24.0 ±0.1 mm', ''],
+  ['at most 0.05 mm, new 0.01 mm', ''],
+  ['at most 0.05 mm, new 0.10 mm', 'Q122 a new part with 0.10 mm is above'],
+  ['22.0 to 24.0 mm, new 24.0 mm', ''],
+  ['22.0 ±0.5 mm, new 23 mm', 'Q122 a new part with 23 mm is above'],
+  ['at least 22.0 mm, when axle light, new 20.0 mm', ''],
+])('a limit and its new part: %s', (limit, expected) => {
+  const found = findingsOf(new Map([['a.bay', catalogue({ limit: `${limit}, per "HL-114"` })]]));
+  expect(found.filter(({ code }) => code === 'Q122').map((f) => `${f.code} ${f.message}`)).toEqual(
+    expected === '' ? [] : [expect.stringContaining(expected)],
+  );
+});
+
+test.each([
+  ['at most 1 mm', 'above limit', ''],
+  ['at most 1 mm', 'outside limit', ''],
+  ['at most 1 mm', 'below limit', '`gap` has no lower limit, so this is never done'],
+  ['at least 1 mm', 'above limit', '`gap` has no upper limit, so this is never done'],
+  ['1 to 2 mm', 'below limit', ''],
+  ['at most ?', 'above limit', ''],
+  ['per "HL-114"', 'outside limit', '`gap` says no figure to hold a reading against'],
+])('a limit of %s and `if %s`', (limit, asked, expected) => {
+  const text = `procedure A-1: Gap\n\nlimits\n  gap: Gap\n    ${limit}\n\ninspection\n  step: Look\n    measure gap\n      if ${asked}\n        note: Write it down.\n`;
+  const found = findingsOf(new Map([['a.bay', text]])).filter(({ code }) => code === 'Q123');
+  expect(found.map(({ message }) => message)).toEqual(expected === '' ? [] : [expected]);
+});
+
+test.each([
   ['4 M12x1.5, class 10.9', '4 of M12x1.5, class 10.9'],
   ['4xM12x1.5, class 10.9', '4 of M12x1.5, class 10.9'],
 ])('a set written as %s', (line, mended) => {

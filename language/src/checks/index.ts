@@ -14,6 +14,8 @@ import { inspections } from './inspections.js';
 import { jointStrength } from './joint-strength.js';
 import { kindsFit } from './kinds-fit.js';
 import { labour } from './labour.js';
+import { limitFigures } from './limit-figures.js';
+import { namedWrenches } from './named-wrenches.js';
 import { nested } from './nested.js';
 import { numbersInText } from './numbers-in-text.js';
 import { performed } from './performed.js';
@@ -49,6 +51,7 @@ export const CHECKS: readonly Check[] = [
   twoPlacesAgree,
   numbersInText,
   unknownValues,
+  limitFigures,
   troubleCodes,
   imports,
   undeclared,
@@ -70,6 +73,7 @@ export const CHECKS: readonly Check[] = [
   torqueEntries,
   tighteningLines,
   threadSupplies,
+  namedWrenches,
   adapters,
   fluidGrades,
   fluidAmounts,

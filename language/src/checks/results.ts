@@ -1,7 +1,9 @@
-// G118: branches that ask for a result which no line gives.
+// G118, Q123: branches that ask for a result which no line gives, or for a side that its limit does not have.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { resultMissing } from '../diagnostics/g118-result-missing.js';
+import { limitSideMissing } from '../diagnostics/q123-limit-side-missing.js';
 import { type Job, linesOfWork } from '../names/job.js';
+import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import type { IfLine, Line } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import type { Check } from './check.js';
@@ -18,6 +20,7 @@ export const results: Check = ({ job }) => {
       if (line.kind === 'if') {
         const problem = line.broken ? undefined : problemOf(job, line, before, measured);
         if (problem) found.push(problem);
+        else found.push(...sideFindings(job, line, before));
       } else if (!isAside(line)) {
         before = line;
         if (line.kind === 'statement' && !line.broken && isMeasuring(line)) measured = line;
@@ -70,6 +73,40 @@ function problemOf(
   }));
   return finding(resultMissing, { ...at, fixes }, { asked });
 }
+
+/** The side of its limit that a test is about. */
+const SIDES: Readonly<Record<string, 'lower' | 'upper'>> = { below: 'lower', above: 'upper' };
+
+function sideFindings(job: Job, line: IfLine, before: Line | undefined): Finding[] {
+  const { test } = line;
+  if (line.broken || test === undefined || test === 'needed' || test === 'rejected') return [];
+  const names = line.subject
+    ? [line.subject.text]
+    : before?.kind === 'statement'
+      ? before.items.map((item) => item.name.text)
+      : [];
+  return names.flatMap((name) => {
+    const thing = job.scope.resolve(name);
+    if (thing?.kind !== 'limit') return [];
+    const side = SIDES[test];
+    const isThere =
+      side === undefined ? hasSide(thing, 'lower') || hasSide(thing, 'upper') : hasSide(thing, side);
+    if (isThere) return [];
+    const isBare = !hasSide(thing, 'lower') && !hasSide(thing, 'upper');
+    const found = finding(
+      limitSideMissing,
+      { file: job.file.path, span: line.code },
+      { name, side: isBare ? undefined : side },
+    );
+    // What is not known yet is open in a draft, not wrong.
+    return isBare ? [{ ...found, severity: 'question' }] : [found];
+  });
+}
+
+/** A value alone, with a tolerance or a range, has both sides. */
+const hasSide = (thing: Thing, side: 'lower' | 'upper'): boolean =>
+  clausesOf(thing, 'bare').some(({ clause }) => clause.spec !== undefined) ||
+  hasClause(thing, side === 'lower' ? 'at least' : 'at most');
 
 function givesResult(line: Line, { test }: IfLine): boolean {
   if (line.broken || line.kind === 'unread' || line.kind === 'perform') return true;

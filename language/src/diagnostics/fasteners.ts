@@ -18,6 +18,7 @@ import { countAboveSet } from './f212-count-above-set.js';
 import { stretchNotRenewed } from './f213-stretch-not-renewed.js';
 import { adapterSettingUnknown } from './f214-adapter-setting-unknown.js';
 import { threadsLeftBare } from './f215-threads-left-bare.js';
+import { wrenchOutOfRange } from './f216-wrench-out-of-range.js';
 
 export const FASTENER_DIAGNOSTICS = [
   threadUnreadable,
@@ -39,4 +40,5 @@ export const FASTENER_DIAGNOSTICS = [
   stretchNotRenewed,
   adapterSettingUnknown,
   threadsLeftBare,
+  wrenchOutOfRange,
 ] as const;

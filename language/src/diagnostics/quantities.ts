@@ -20,6 +20,8 @@ import { twoPlaces } from './q118-two-values.js';
 import { numberInText } from './q119-number-in-text.js';
 import { valueNotKnown } from './q120-value-not-known.js';
 import { troubleCodeForm } from './q121-trouble-code-form.js';
+import { newOutsideLimit } from './q122-new-outside-limit.js';
+import { limitSideMissing } from './q123-limit-side-missing.js';
 
 export const QUANTITY_DIAGNOSTICS = [
   unknownUnit,
@@ -43,6 +45,8 @@ export const QUANTITY_DIAGNOSTICS = [
   numberInText,
   valueNotKnown,
   troubleCodeForm,
+  newOutsideLimit,
+  limitSideMissing,
 ] as const;
 
 export {

@@ -46,6 +46,19 @@ test('the seeded faults are listed and underlined', async () => {
   await technician.screenshot('server-1-findings');
 });
 
+test('the code of a finding opens the page that explains it', async () => {
+  const { page } = bench;
+  await technician.run('Problems: Focus on Problems View');
+  const row = page.locator('.markers-panel .monaco-list-row', { hasText: 'S303' }).first();
+  await row.locator('a', { hasText: 'S303' }).click();
+  const explained = page.frameLocator('iframe.webview.ready').frameLocator('iframe#active-frame');
+  await expect.poll(() => explained.locator('h1').first().textContent()).toMatch(/^S303/);
+  await expect.poll(() => explained.locator('body').textContent()).toMatch(/Wrong[\s\S]*Right/);
+  await technician.screenshot('server-11-page');
+  await page.locator('.tab', { hasText: 's303-' }).locator('.codicon-close').first().click();
+  await technician.open('FH-12-front-hub.bay');
+});
+
 test('a fix from the light bulb puts the name right', async () => {
   const line = lineOf('knuckle-boer');
   await technician.goTo(line, 16);

@@ -11,6 +11,7 @@ const data = JSON.parse(byId('data')?.textContent ?? '{}') as PageData;
 const key = ['baywright', data.guide.number, data.guide.print, data.guide.revision].join('/');
 const store = deviceStore();
 const controls = [...document.querySelectorAll<HTMLInputElement | HTMLSelectElement>('input[id],select[id]')];
+const dates = document.querySelectorAll<HTMLInputElement>('input[type=date]');
 /** How many changes can be taken back. */
 const UNDO_STEPS = 200;
 
@@ -113,6 +114,8 @@ function show(): void {
   state = state0();
   drawState(data, state, kept.signedAt);
   drawClocks(data, state.clocks);
+  // An empty date would print its pattern.
+  for (const date of dates) date.classList.toggle('blank', date.value === '');
   const button = byId('undo');
   if (button instanceof HTMLButtonElement) button.disabled = past.length === 0;
 }

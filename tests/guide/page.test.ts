@@ -274,7 +274,8 @@ inspection
     await page.click('#print');
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.step').isVisible()).toBe(false);
-    expect(await page.locator('.record').isVisible()).toBe(true);
+    expect(await page.locator('.record .of').textContent()).toContain('T-1 Wheel, change');
+    expect(await page.locator('#why').isVisible()).toBe(true);
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     expect(await page.locator('.step').isVisible()).toBe(true);
   });

@@ -2,6 +2,7 @@
 import { blanksOf } from '../document/beside.js';
 import type { BlockOf, Field } from '../document/blocks.js';
 import { plainFigure } from '../document/inline.js';
+import { factsOf } from '../document/revision.js';
 import { say } from '../document/words.js';
 import { stageMarkup } from './beside.js';
 import type { PageContext } from './context.js';
@@ -48,6 +49,13 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
       'section',
       { class: 'record', id: 'record', 'aria-labelledby': 'h-record' },
       el(`h${context.level - 1}`, { id: 'h-record' }, block.title),
+      // Torn off, it still says what it is of.
+      el(
+        'p',
+        { class: 'of' },
+        el('b', {}, context.document.identity.number, ' ', context.title),
+        ` ${factsOf(context.document).join(' · ')}`,
+      ),
       block.items.map((item) => context.render(item, context)),
       el(
         'div',

@@ -2,7 +2,7 @@
 // lets nothing else in. Pure: the files that go in are handed over.
 
 import type { GuideDocument } from '../document/document.js';
-import { revisionText } from '../document/revision.js';
+import { factsOf } from '../document/revision.js';
 import { blockMarkup } from './blocks.js';
 import { type PageContext, railStyles } from './context.js';
 import { drawHtml, type PageAssets } from './frame.js';
@@ -61,12 +61,11 @@ export function pageHtml(document: GuideDocument, options: PageOptions, assets: 
 
 function bar({ document }: PageContext): Markup {
   const { identity, words, sheet } = document;
-  const facts = [identity.side, ...identity.options, revisionText(document)];
   return el(
     'header',
     { class: 'bar' },
     el('b', { class: 'no' }, identity.number),
-    el('span', { class: 'who' }, facts.filter(Boolean).join(' · ')),
+    el('span', { class: 'who' }, factsOf(document).join(' · ')),
     identity.status !== 'released' && el('span', { class: 'status' }, identity.statusText),
     sheet === 'guide' && [
       el(

@@ -19,7 +19,7 @@ import { clientFacts } from './client-facts.js';
 import { SHOWN_BY_CLIENT } from './explain-page.js';
 import type { Feature } from './features/feature.js';
 import { capabilities, FEATURES } from './features/index.js';
-import type { Files } from './files.js';
+import { type Files, PICTURES } from './files.js';
 import { politely, SLICE } from './manners.js';
 import { type Options, readOptions } from './options.js';
 import type { StartOptions } from './protocol.js';
@@ -42,7 +42,7 @@ export interface ServerHost {
 }
 
 const VERSION = '0.1.0';
-const WATCHED = '**/{*.bay,baywright.json,*.png,*.jpg,*.jpeg,*.svg}';
+const WATCHED = `**/{*.bay,baywright.json,${PICTURES.map((ending) => `*${ending}`).join(',')}}`;
 
 export function serve(connection: Connection, host: ServerHost): void {
   let workspace: Workspace | undefined;

@@ -8,6 +8,8 @@ export interface Files {
   readBase64(uri: string): Promise<string | undefined>;
   /** Whether there is a file of any kind, for pictures; absent where it cannot be told at once. */
   exists?(uri: string): boolean;
+  /** A picture came, went or changed; absent where {@link exists} looks by itself. */
+  noticed?(uri: string): Promise<void>;
   /**
    * URIs of the `.bay` files and settings files in a folder, hidden folders and `node_modules` left out. `deep` goes
    * into the folders below.
@@ -32,9 +34,22 @@ export function isOurs(uri: string): boolean {
   return uri.endsWith('.bay') || uri.endsWith('/baywright.json');
 }
 
+/** How the names of files end that procedures show. */
+export const PICTURES: readonly string[] = [
+  '.png',
+  '.jpg',
+  '.jpeg',
+  '.svg',
+  '.webp',
+  '.gif',
+  '.mp4',
+  '.webm',
+];
+
 /** Whether a file is one that procedures show. */
 export function isPicture(uri: string): boolean {
-  return /\.(?:png|jpe?g|svg|webp|gif|mp4|webm)$/i.test(uri);
+  const name = uri.toLowerCase();
+  return PICTURES.some((ending) => name.endsWith(ending));
 }
 
 /** Folders that are never looked into. */

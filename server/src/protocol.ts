@@ -327,7 +327,7 @@ export interface ReadFileAnswer {
   readonly content?: string;
 }
 
-/** Files of the workspace folders whose names end in one of these: `.bay`, `baywright.json`. */
+/** Files of the workspace folders whose names end in one of these: `.bay`, `baywright.json`, `.png`, … */
 export interface ListFilesQuestion {
   readonly endings: readonly string[];
 }

@@ -133,7 +133,11 @@ export class Workspace {
   fileChanged(uri: string): void {
     const at = normalUri(uri);
     // A picture that came or went is noticed by the lines that show it.
-    if (isPicture(at)) this.place(at)?.shelf.listChanged();
+    if (isPicture(at))
+      this.#then(async () => {
+        await this.#files.noticed?.(at);
+        this.place(at)?.shelf.listChanged();
+      });
     if (!isOurs(at)) return;
     this.#then(async () => {
       const before = this.#disk.get(at);

@@ -58,7 +58,11 @@ test('a worker that has no disk asks the client for files', async () => {
     logLevel: 'error',
   });
   const { port1, port2 } = new MessageChannel();
-  const files = shop(`${HEAD}    remove wheel-nut, wheel\n`);
+  const pictures = '    picture "there.png": A\n    picture "gone.png": B\n';
+  const files: Record<string, string> = {
+    ...shop(`${HEAD}${pictures}    remove wheel-nut, wheel\n`),
+    'procedures/there.png': 'picture',
+  };
   const root = 'vscode-vfs://shop/';
   // What a worker has of the browser, and nothing of Node.
   const scope: Record<string, unknown> = {
@@ -80,6 +84,7 @@ test('a worker that has no disk asks the client for files', async () => {
   );
   vm.runInNewContext(bundle.outputFiles[0]?.text ?? '', scope);
   const found = await new Promise<string[]>((resolve) => {
+    let pictureCame = false;
     let id = 0;
     const send = (message: object): void => port2.postMessage({ jsonrpc: '2.0', ...message });
     port2.on(
@@ -89,9 +94,17 @@ test('a worker that has no disk asks the client for files', async () => {
           send({ id: m.id, result: Object.keys(files).map((f) => root + f) });
         else if (m.method === 'baywright/readFile')
           send({ id: m.id, result: { content: files[(m.params?.uri ?? '').slice(root.length)] } });
-        else if (m.method === 'textDocument/publishDiagnostics' && m.params?.uri === root + PATH)
-          resolve(m.params.diagnostics.map((d) => d.code));
-        else if (m.id === 1 && m.method === undefined) send({ method: 'initialized', params: {} });
+        else if (m.method === 'textDocument/publishDiagnostics' && m.params?.uri === root + PATH) {
+          const codes = m.params.diagnostics.map((d) => d.code);
+          const missing = codes.filter((code) => code === 'R102').length;
+          // A picture that comes later is noticed too.
+          if (missing === 1 && !pictureCame) {
+            pictureCame = true;
+            files['procedures/gone.png'] = 'picture';
+            const changes = [{ uri: `${root}procedures/gone.png`, type: 1 }];
+            send({ method: 'workspace/didChangeWatchedFiles', params: { changes } });
+          } else if (missing === 0) resolve([...codes, pictureCame ? 'came' : 'never missed']);
+        } else if (m.id === 1 && m.method === undefined) send({ method: 'initialized', params: {} });
       },
     );
     id += 1;
@@ -105,7 +118,7 @@ test('a worker that has no disk asks the client for files', async () => {
       },
     });
   });
-  expect(found).toContain('S301');
+  expect(found).toEqual(expect.arrayContaining(['S301', 'came']));
   port1.close();
   port2.close();
 });

@@ -5,7 +5,7 @@ import { env, type LogOutputChannel, workspace } from 'vscode';
 import type { LanguageClientOptions } from 'vscode-languageclient';
 
 export const LANGUAGE = 'baywright';
-const WATCHED = '**/{*.bay,baywright.json,*.po,*.png,*.jpg,*.jpeg,*.svg}';
+const WATCHED = '**/{*.bay,baywright.json,*.po,*.png,*.jpg,*.jpeg,*.svg,*.webp,*.gif,*.mp4,*.webm}';
 
 /** `onDisk` says whether the server can read the files of the folders itself. */
 export function clientOptions(log: LogOutputChannel, onDisk: boolean): LanguageClientOptions {

@@ -235,3 +235,17 @@ fasteners
     'Cover bolts: axle heavy: first 3 N·m, then 6 N·m, then 10 N·m',
   ]);
 });
+
+it('sets apart in the record what is expected and what is rejected', () => {
+  const rows = (expected: string) =>
+    [
+      ...walkBlocks(
+        lower(`${WHEEL}    inspect wheel\n      expect: ${expected}\n      reject: cuts, bulges\n`).document
+          .blocks,
+      ),
+    ].flatMap((block) =>
+      block.kind === 'record-readings' ? block.rows.map(({ limit }) => plain(limit)) : [],
+    );
+  expect(rows('It runs true.')).toEqual(['Expect: It runs true. Reject: cuts, bulges']);
+  expect(rows('true')).toEqual(['Expect: true; Reject: cuts, bulges']);
+});

@@ -8,7 +8,7 @@ import {
   writtenMinutes,
 } from '@baywright/language';
 import type { Beside, Marks, OrderDiagram } from '../beside.js';
-import { type Prose, text } from '../inline.js';
+import { type Prose, plain, text } from '../inline.js';
 import { demand } from './asides.js';
 import { headOf, orderOf } from './heads.js';
 import { figureOf } from './measures.js';
@@ -175,7 +175,10 @@ function inspectionBoxes(
   );
   const limit = isLevel
     ? [text(phrase('outcome-level', print.language))]
-    : asked.flatMap((words, i) => (i === 0 ? words : [text('; '), ...words]));
+    : asked.flatMap((words, i) => {
+        const isClosed = plain(asked[i - 1] ?? []).endsWith('.');
+        return i === 0 ? words : [text(isClosed ? ' ' : '; '), ...words];
+      });
   print.uses.readings.push({ ...at, places: 1, what: capitalFirst(what), limit });
   return {
     ...NONE,

@@ -104,6 +104,42 @@ describe('order', () => {
   });
 });
 
+describe('shim', () => {
+  it.each([
+    [
+      'shim "0.30 mm" "0.15 to 0.25 mm" --fitted "2.50 mm" --at-hand "2.55 mm, 2.60 mm" --at-hand "2.65 mm"',
+      0,
+      'Reading   0.30 mm, above 0.15 to 0.25 mm\nWanted    2.60 mm\nFit       2.60 mm\nGap then  0.20 mm\n',
+    ],
+    [
+      'shim "0.012 in" "0.006 to 0.010 in" --fitted "2.50 mm" --at-hand "2.60 mm"',
+      0,
+      'Reading   0.012 in, above 0.006 to 0.010 in\nWanted    0.102 in\nFit       0.102 in\nGap then  0.008 in\n',
+    ],
+    [
+      'shim "0.30 mm" "0.05 to 0.15 mm" --step "0.05 mm"',
+      0,
+      'Reading    0.30 mm, above 0.05 to 0.15 mm\nChange     take out 0.20 mm (4 shims)\nPlay then  0.10 mm\n',
+    ],
+    ['shim "0.10 mm" "0.05 to 0.15 mm"', 0, 'Reading  0.10 mm, inside 0.05 to 0.15 mm\nChange   none\n'],
+    [
+      'shim "0.60 mm" "0.15 to 0.25 mm" --fitted "2.50 mm" --at-hand "2.60 mm"',
+      1,
+      'Reading   0.60 mm, above 0.15 to 0.25 mm\nWanted    2.90 mm\nFit       2.60 mm\nGap then  0.50 mm\nMind      this is still outside the limit: no shim named here is enough\n',
+    ],
+  ])('%s', async (line, code, out) => {
+    expect(await baywright(line)).toMatchObject({ code, out, err: '' });
+  });
+
+  it.each([
+    ['shim "0.30 mm" "at most 0.25 mm"', 'the limit needs both ends'],
+    ['shim "0.30 Nm" "0.15 to 0.25 mm"', '0.30 Nm is no length'],
+    ['shim "0.30 mm" "0.15 to 0.25 mm" --fitted "2.50 mm"', 'say which shims there are'],
+  ])('%s is refused with the reason', async (line, reason) => {
+    expect(await baywright(line)).toMatchObject({ code: 2, err: expect.stringContaining(reason) });
+  });
+});
+
 describe('explain', () => {
   it.each(['explain R803', 'explain r803', 'explain setting-unknown'])('%s prints the page', async (line) => {
     const { code, out } = await baywright(line);

@@ -57,9 +57,7 @@ export {
 export {
   type Bounds,
   endPlay,
-  type Length,
   type LimitCheck,
-  lengthCheck,
   limitCheck,
   type ShimChoice,
   shimFor,

@@ -24,21 +24,6 @@ export function limitCheck(reading: number, bounds: Bounds): LimitCheck {
   return { verdict, margin: Math.min(below, above) };
 }
 
-/** The same where reading and limit are in different systems: `mm` or `in`, margin in mm. */
-export function lengthCheck(reading: Length, min: Length | undefined, max: Length | undefined): LimitCheck {
-  return limitCheck(toMm(reading), { min: min && toMm(min), max: max && toMm(max) });
-}
-
-/** A length in either system. */
-export interface Length {
-  readonly value: number;
-  readonly unit: 'mm' | 'in';
-}
-
-function toMm(length: Length): number {
-  return length.unit === 'in' ? length.value * 25.4 : length.value;
-}
-
 /**
  * What is known about wear: how much falls for each unit of use (kilometre, hour, service), or an earlier reading with the
  * use since then to work it out from. One unit of use throughout.

@@ -17,6 +17,7 @@ import start from './new.js';
 import order from './order.js';
 import reissue from './reissue.js';
 import server from './server.js';
+import shim from './shim.js';
 import sign from './sign.js';
 import time from './time.js';
 import torque from './torque.js';
@@ -42,6 +43,7 @@ export const COMMANDS: readonly CommandDef[] = [
   convert,
   torque,
   order,
+  shim,
   time,
   completions,
   server,

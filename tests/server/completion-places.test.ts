@@ -117,6 +117,10 @@ describe('the left edge', () => {
   test('the next revision, who may sign', async () => {
     const text = HEAD.replace('parts\n', 'revision 3 on 2026-01-02: Torque raised.\nrevision $0\n\nparts\n');
     expect(await labels(text)).toEqual(['4 on ']);
+    const line = (own: string): string => HEAD.replace('parts\n', `${own}\n\nparts\n`);
+    expect(await labels(line('status released $0'))).toEqual(['by']);
+    expect(await labels(line('status released by KM, TR $0'))).toEqual(['on']);
+    expect(await labels(line('applies to maristow-300 from $0'))).toEqual(['2018 to 2025']);
   });
 });
 

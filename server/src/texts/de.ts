@@ -90,6 +90,7 @@ export const DE: Texts = {
   entrySnippet: 'Ein Eintrag mit seinem Titel.',
   catalogueSnippet: 'Ein Katalog von der ersten Zeile bis zum Fahrzeug.',
   fromYear: 'Das erste Modelljahr.',
+  whatDay: 'Der Tag, etwa 2026-10-05.',
   byWhom: 'Wer unterschrieben hat.',
 
   noNameHere: 'Hier steht kein angegebener Name, der umbenannt werden kann.',

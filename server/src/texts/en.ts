@@ -97,6 +97,7 @@ export const EN = {
   entrySnippet: 'An entry with its title.',
   catalogueSnippet: 'A catalogue from its opening line to its vehicle.',
   fromYear: 'The first model year.',
+  whatDay: 'The day, as 2026-10-05.',
   byWhom: 'Who signed.',
 
   // Renaming

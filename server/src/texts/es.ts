@@ -89,6 +89,7 @@ export const ES: Texts = {
   entrySnippet: 'Una entrada con su título.',
   catalogueSnippet: 'Un catálogo desde la primera línea hasta el vehículo.',
   fromYear: 'El primer año de modelo.',
+  whatDay: 'El día, como 2026-10-05.',
   byWhom: 'Quién ha firmado.',
 
   noNameHere: 'Aquí no hay ningún nombre declarado que cambiar.',

@@ -89,6 +89,7 @@ export const FR: Texts = {
   entrySnippet: 'Une entrée avec son titre.',
   catalogueSnippet: 'Un catalogue de la première ligne au véhicule.',
   fromYear: 'La première année-modèle.',
+  whatDay: 'Le jour, comme 2026-10-05.',
   byWhom: 'Qui a signé.',
 
   noNameHere: 'Il n’y a pas ici de nom déclaré à changer.',

@@ -37,7 +37,7 @@ function optionsIn(snapshot: Snapshot): Map<string, string[]> {
 }
 
 /** The model years of the vehicles, as their entries write them. */
-function yearsOf(snapshot: Snapshot, applied: ReadonlySet<string | undefined>): string[] {
+export function yearsOf(snapshot: Snapshot, applied: ReadonlySet<string | undefined>): string[] {
   const vehicles = [...snapshot.job().scope.names.values()].filter(
     (t) => t.kind === 'vehicle' && (applied.size === 0 || applied.has(t.name)),
   );

@@ -6,7 +6,7 @@ import { filesUsed, relative } from '../import-lines.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { fileOffers } from './file-lines.js';
-import { guardOffers } from './guards.js';
+import { guardOffers, yearsOf } from './guards.js';
 import { inTheHouse, vehiclesElsewhere } from './imports.js';
 import { snippetOffers } from './snippets.js';
 import { kindOffers } from './things.js';
@@ -49,6 +49,8 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
       word('from', snapshot.say.fromYear, { insert: 'from ' }),
       word('when', snapshot.say.lineOnlyFor, { insert: 'when ', goesOn: true }),
     ];
+  const vehicle = /^applies to\s+(\S+)\s+from\s+$/.exec(before)?.[1];
+  if (vehicle !== undefined) return yearsOf(snapshot, new Set([vehicle])).map((years) => value(years));
   if (/^sides\s+/.test(before))
     return ['left', 'right'].filter((s) => !before.includes(s)).map((s) => value(s));
   if (/^status\s+$/.test(before)) return STATUSES.map((s) => value(s));
@@ -56,6 +58,8 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
     return [word('by', snapshot.say.byWhom, { insert: 'by ', goesOn: true })];
   if (/^status\s+\S+\s+by\s+(?:\S+,\s*)*$/.test(before))
     return snapshot.shelf.settings.release.by.filter((who) => !before.includes(who)).map((who) => value(who));
+  if (/^status\s+\S+\s+by\s+(?:\S+,\s*)*[^\s,]+\s+$/.test(before))
+    return [word('on', snapshot.say.whatDay, { insert: 'on ' })];
   if (/^revision\s+$/.test(before)) return [value(`${nextRevision(snapshot)} on `)];
   if (/^labour\s+/.test(before) && endsInNumber(before)) return unitOffers(['time']);
   if (/^perform\s+\S+\s+from\s+$/.test(before))

@@ -47,17 +47,24 @@ export function call(
 
 /** Pieces one after the other, as content. */
 export function sequence(pieces: readonly Raw[]): Raw {
-  return raw(pieces.length === 0 ? '[]' : `{ ${pieces.map((piece) => piece.raw).join('; ')} }`);
+  const [only] = pieces;
+  if (only && pieces.length === 1) return only;
+  return raw(pieces.length === 0 ? '[]' : `{${pieces.map((piece) => piece.raw).join(';')}}`);
 }
 
 export function stringLiteral(value: string): string {
-  const escaped = value.replace(/[\\"\u0000-\u001F\u007F-\u009F]/g, (character) =>
+  // Most texts hold nothing of the kind.
+  if (!SPECIAL.test(value)) return `"${value}"`;
+  const escaped = value.replace(ALL_SPECIAL, (character) =>
     character === '\\' || character === '"'
       ? `\\${character}`
       : `\\u{${(character.codePointAt(0) ?? 0).toString(16)}}`,
   );
   return `"${escaped}"`;
 }
+
+const SPECIAL = /[\\"\u0000-\u001F\u007F-\u009F]/;
+const ALL_SPECIAL = new RegExp(SPECIAL, 'g');
 
 function isRaw(value: object): value is Raw {
   return 'raw' in value;

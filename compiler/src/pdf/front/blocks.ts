@@ -11,8 +11,17 @@ import { drawRails } from '../steps/rails.js';
 import { drawing, drawn, high, moved, type Part, prose, stacked, together, words } from '../steps/set.js';
 import { fill } from '../type/lines.js';
 import { proseRuns } from '../type/runs.js';
-import { type Argument, call } from '../typst-code.js';
-import { type Item, partItem, proseHigh, tableHigh, textHigh, titleItem, USUAL_GAP } from './items.js';
+import { type Argument, call, raw } from '../typst-code.js';
+import {
+  type Item,
+  partItem,
+  proseHigh,
+  rowsHigh,
+  tableItem,
+  textHigh,
+  titleItem,
+  USUAL_GAP,
+} from './items.js';
 import { mastheadPart } from './masthead.js';
 
 export const FRONT_KINDS = [
@@ -104,9 +113,10 @@ export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
     ]);
     return [
       titleItem(said.revisions, column),
-      table(
-        tableHigh([[textHigh(said.whereHead, { size: 9.5, weight: 700 }, 17)], ...heights], 1.3),
-        call('plain-table', [
+      tableItem(
+        rowsHigh([[textHigh(said.whereHead, { size: 9.5, weight: 700 }, 17)], ...heights], 1.3),
+        'plain-table',
+        [
           [{ raw: '20mm' }, { raw: '28mm' }, { raw: '1fr' }, ...(places ? [{ raw: '40mm' }] : [])],
           [said.revisionHead, said.dateHead, said.changeHead, ...(places ? [said.whereHead] : [])],
           block.rows.map(({ revision, date, what: change, where }) => [
@@ -115,7 +125,7 @@ export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
             proseCode(change),
             ...(places ? [proseCode(where ?? [])] : []),
           ]),
-        ]),
+        ],
       ),
     ];
   },
@@ -123,20 +133,14 @@ export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
     const heights = block.rows.map(({ ask }) => [proseHigh(ask, { size: 10, tabular: true }, column - 79)]);
     return [
       titleItem(said.questions, column),
-      table(
-        tableHigh([[textHigh(said.what, { size: 10, weight: 700 }, 50)], ...heights], 2.2),
-        call('questions', [block.rows.map(({ where, ask }) => ({ where, ask: proseCode(ask) }))]),
+      tableItem(
+        rowsHigh([[textHigh(said.what, { size: 10, weight: 700 }, 50)], ...heights], 2.2),
+        'questions',
+        [block.rows.map(({ where, ask }) => ({ where, ask: proseCode(ask) }))],
       ),
     ];
   },
 };
-
-const table = (height: number, code: Item['code']): Item => ({
-  above: 2,
-  below: USUAL_GAP,
-  height,
-  code,
-});
 
 const needRow = (row: NeedRow, kind: string): Argument => ({
   kind,
@@ -162,10 +166,10 @@ function needList(block: BlockOf<'needs'>, inset: number): readonly Item[] {
   ]);
   return [
     titleItem(block.title, WIDTH),
-    table(
-      tableHigh([[textHigh('X', style, 56)], ...heights], inset),
-      call('needs', [all.map(({ row, kind }) => needRow(row, kind))], { inset: { raw: `${inset}mm` } }),
-    ),
+    tableItem(rowsHigh([[textHigh('X', style, 56)], ...heights], inset), 'needs', [
+      raw(`${inset}mm`),
+      all.map(({ row, kind }) => needRow(row, kind)),
+    ]),
   ];
 }
 
@@ -180,7 +184,7 @@ function pullList(block: BlockOf<'needs'>): readonly Item[] {
   return block.groups.flatMap(({ title, rows }) => [
     titleItem(title, WIDTH),
     // A sheet of its own, which is as long as it is.
-    table(0, call('pull', [rows.map((row) => needRow(row, title))])),
+    { above: 2, below: USUAL_GAP, height: 0, code: call('pull', [rows.map((row) => needRow(row, title))]) },
   ]);
 }
 

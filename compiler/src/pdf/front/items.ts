@@ -3,11 +3,11 @@
 import type { Prose } from '../../document/inline.js';
 import { openArt } from '../art.js';
 import { WIDTH } from '../steps/frame.js';
-import { codeOf, draw, type Part, short, signsOf } from '../steps/set.js';
+import { type Part, setPart, short } from '../steps/set.js';
 import { linesHigh } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { proseRuns, type Style, textRuns } from '../type/runs.js';
-import { call, type Raw } from '../typst-code.js';
+import { type Argument, call, type Raw, raw } from '../typst-code.js';
 
 /** Millimetres. Between two items stands the larger of what the upper keeps below and the lower above. */
 export interface Item {
@@ -30,22 +30,19 @@ export function itemsHigh(items: readonly Item[]): number {
 /** A part as an item, with a picture of its own for what is drawn. */
 export function partItem(part: Part, above: number, below = 0): Item {
   const canvas = openArt();
-  draw(part, canvas, OVER);
+  const signs: Raw[] = [];
+  const texts = setPart(part, { art: canvas, signs, top: OVER, left: 0 });
   const [width, height] = [WIDTH + 6 + OVER, part.height + 2 * OVER];
   const art = [canvas.svg(-OVER, 0, width, height), -OVER, -OVER, short(width), short(height)];
-  return {
+  const code = call('standing', [
+    short(part.height),
     above,
     below,
-    height: part.height,
-    code: call('standing', [
-      short(part.height),
-      above,
-      below,
-      art,
-      codeOf(part),
-      call('silent', [signsOf(part, 0)]),
-    ]),
-  };
+    art,
+    texts,
+    call('silent', [signs, -OVER]),
+  ]);
+  return { above, below, height: part.height, code };
 }
 
 /** What a picture reaches over the part on each side: half a stroke. */
@@ -67,9 +64,20 @@ export function proseHigh(prose: Prose, style: Style, width: number): number {
   return prose.length === 0 ? 0 : linesHigh(fill(proseRuns(prose, style), width).count, style.size);
 }
 
-/** Height of a table: the heights of its rows' highest cells, with what stands around each. */
-export function tableHigh(rows: readonly (readonly number[])[], inset: number): number {
-  return rows.reduce((sum, cells) => sum + Math.max(0, ...cells) + 2 * inset, 0);
+/** Heights of the rows of a table: of their highest cells, with what stands around each. */
+export function rowsHigh(rows: readonly (readonly number[])[], inset: number): readonly number[] {
+  return rows.map((cells) => short(Math.max(0, ...cells) + 2 * inset + 0.005));
+}
+
+/** A table whose rows have these heights, which are told to it: else it would set every cell twice to find out. */
+export function tableItem(heights: readonly number[], name: string, more: readonly Argument[]): Item {
+  const height = heights.reduce((sum, one) => sum + one, 0);
+  return {
+    above: 2,
+    below: USUAL_GAP,
+    height,
+    code: call(name, [heights.map((one) => raw(`${one}mm`)), ...more]),
+  };
 }
 
 /** What stands around a block that says nothing of it: the room between paragraphs, 0.8 of the size of the type. */

@@ -9,8 +9,8 @@ import type { PrintContext } from '../context.js';
 import { figureCode, proseCode, quantityCode } from '../prose.js';
 import { headSource } from '../steps/boxes.js';
 import { WIDTH } from '../steps/frame.js';
-import { type Argument, call, type Raw } from '../typst-code.js';
-import { type Item, proseHigh, tableHigh, textHigh, titleItem, USUAL_GAP } from './items.js';
+import { type Argument, call, type Raw, raw } from '../typst-code.js';
+import { type Item, proseHigh, rowsHigh, tableItem, textHigh, titleItem, USUAL_GAP } from './items.js';
 
 export const RECORD_KINDS = [
   'torque-table',
@@ -52,7 +52,7 @@ export const RECORD: { readonly [K in RecordKind]: Renderer<K> } = {
         above: 2,
         below: USUAL_GAP,
         height: deep.reduce((sum, one) => sum + one, 0) + 2 * Math.max(0, rows - 1),
-        code: call('fields', [block.columns, ...fields]),
+        code: call('fields', [block.columns, deep.map((one) => raw(`${one}mm`)), ...fields]),
       },
     ];
   },
@@ -145,11 +145,7 @@ function sheet(
     heads.map((head, i) => textHigh(head, BOLD, inside(i))),
     ...rows.map(({ texts, least }) => [least, ...texts.map((text, i) => proseHigh(text, TYPE, inside(i)))]),
   ];
-  const table = call(name, [rows.map(({ code }) => code)]);
-  return [
-    section(title, context),
-    { above: 2, below: USUAL_GAP, height: tableHigh(cells, inset), code: table },
-  ];
+  return [section(title, context), tableItem(rowsHigh(cells, inset), name, [rows.map(({ code }) => code)])];
 }
 
 function cardRow(row: TorqueRow): Argument {

@@ -5,6 +5,7 @@ import type { BlockOf, Rail } from '../../document/blocks.js';
 import { PRINT_INKS } from '../../document/drawing/drawing.js';
 import { markDrawing } from '../../document/drawing/heads.js';
 import type { Prose } from '../../document/inline.js';
+import type { Art } from '../art.js';
 import type { PrintContext } from '../context.js';
 import { cut } from '../cut.js';
 import { besidePart, orderPart } from './boxes.js';
@@ -228,5 +229,5 @@ const countPart = (count: number): Part =>
 
 const nestedBar =
   (height: number) =>
-  (art: Parameters<Part['drawn'][number]['what']>[0], x: number, y: number): void =>
+  (art: Art, x: number, y: number): void =>
     art.line(x, y, x, y + height, 1.5);

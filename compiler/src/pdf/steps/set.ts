@@ -9,22 +9,22 @@ import { fill } from '../type/lines.js';
 import { proseRuns, type Style, textRuns } from '../type/runs.js';
 import { type Argument, call, type Raw, sequence } from '../typst-code.js';
 
-/** Something with its place, from the upper left corner of what it is a part of. */
-interface Placed<T> {
-  readonly x: number;
-  readonly y: number;
-  readonly what: T;
-}
+/** What stands at a place: a text for readers, one that nobody is read, or something drawn. */
+type Leaf =
+  | { readonly text: (x: number, y: number) => Raw }
+  | { readonly sign: (x: number, y: number) => Raw }
+  | { readonly draw: (art: Art, x: number, y: number) => void };
 
 export interface Part {
+  /** From the top of what it is a part of to its own foot. */
   readonly height: number;
-  readonly texts: readonly Placed<(x: number, y: number) => Raw>[];
-  readonly drawn: readonly Placed<(art: Art, x: number, y: number) => void>[];
-  /** Texts that nobody is read aloud. */
-  readonly signs: readonly Placed<(x: number, y: number) => Raw>[];
+  /** Its place in what it is a part of. */
+  readonly x: number;
+  readonly y: number;
+  readonly of: Leaf | readonly Part[];
 }
 
-export const NOTHING: Part = { height: 0, texts: [], drawn: [], signs: [] };
+export const NOTHING: Part = { height: 0, x: 0, y: 0, of: [] };
 
 /** How a text is set beyond its style. */
 interface Look {
@@ -59,37 +59,31 @@ export function setText(code: Argument, height: number, style: Style, width: num
   };
   const at = (x: number, y: number) =>
     call(look.silent ? 'sign' : 'at', [short(x), short(y), short(width), size, weight, code], named);
-  const placedAt = [{ x: 0, y: 0, what: at }];
-  return { ...NOTHING, height, ...(look.silent ? { signs: placedAt } : { texts: placedAt }) };
+  return { height, x: 0, y: 0, of: look.silent ? { sign: at } : { text: at } };
 }
 
 /** Code that is told where it stands. */
-export function placed(height: number, code: (x: number, y: number) => Raw): Part {
-  return { ...NOTHING, height, texts: [{ x: 0, y: 0, what: code }] };
+export function placed(height: number, text: (x: number, y: number) => Raw): Part {
+  return { height, x: 0, y: 0, of: { text } };
 }
 
 export function drawn(height: number, draw: (art: Art, x: number, y: number) => void): Part {
-  return { ...NOTHING, height, drawn: [{ x: 0, y: 0, what: draw }] };
+  return { height, x: 0, y: 0, of: { draw } };
 }
 
 export function drawing(what: Drawing, width: number): Part {
   return drawn((width * what.height) / what.width, (art, x, y) => art.drawing(x, y, width, what));
 }
 
-export function moved(part: Part, dx: number, dy: number): Part {
-  const move = <T>({ x, y, what }: Placed<T>): Placed<T> => ({ x: x + dx, y: y + dy, what });
-  const { height, texts, drawn, signs } = part;
-  return { height: height + dy, texts: texts.map(move), drawn: drawn.map(move), signs: signs.map(move) };
+export function moved({ height, x, y, of }: Part, dx: number, dy: number): Part {
+  return { height: height + dy, x: x + dx, y: y + dy, of };
 }
 
 /** Over each other, as high as the highest. */
 export function together(...parts: readonly Part[]): Part {
-  return {
-    height: Math.max(0, ...parts.map(({ height }) => height)),
-    texts: parts.flatMap(({ texts }) => texts),
-    drawn: parts.flatMap(({ drawn }) => drawn),
-    signs: parts.flatMap(({ signs }) => signs),
-  };
+  let height = 0;
+  for (const part of parts) height = Math.max(height, part.height);
+  return { height, x: 0, y: 0, of: parts };
 }
 
 /** One below the other. */
@@ -106,17 +100,30 @@ export function stacked(gap: number, parts: readonly Part[]): Part {
 /** With room below, or of a height that is larger than what stands in it. */
 export const high = (height: number, part: Part): Part => ({ ...part, height });
 
-export function codeOf(part: Part, left = 0): Raw {
-  return sequence(part.texts.map(({ x, y, what }) => what(x - left, y)));
+/** Where a part goes: its drawings to `art`, what nobody is read to `signs`, both counted from the page. */
+export interface Place {
+  readonly art: Art;
+  readonly signs: Raw[];
+  /** Where the part begins on the page. */
+  readonly top: number;
+  /** Where what its texts are set in begins. */
+  readonly left: number;
 }
 
-/** Its silent texts, counted from the top of the page. */
-export function signsOf(part: Part, top: number): readonly Raw[] {
-  return part.signs.map(({ x, y, what }) => what(x, top + y));
-}
-
-export function draw(part: Part, art: Art, top: number): void {
-  for (const { x, y, what } of part.drawn) what(art, x, top + y);
+/** Gives the code of a part's texts. */
+export function setPart(part: Part, { art, signs, top, left }: Place): Raw {
+  const texts: Raw[] = [];
+  const walk = ({ x, y, of }: Part, dx: number, dy: number): void => {
+    if (!('text' in of || 'sign' in of || 'draw' in of)) {
+      for (const one of of) walk(one, dx + x, dy + y);
+      return;
+    }
+    if ('text' in of) texts.push(of.text(dx + x - left, dy + y));
+    else if ('sign' in of) signs.push(of.sign(dx + x, top + dy + y));
+    else of.draw(art, dx + x, top + dy + y);
+  };
+  walk(part, 0, 0);
+  return sequence(texts);
 }
 
 /** Hundredths of a millimetre are enough for any printer. */

@@ -30,6 +30,8 @@ interface Face {
   readonly font: FontFile;
   /** Width of a character after another, in thousandths of the size; by both code points. */
   readonly known: Map<number, number>;
+  /** Widths of words, as a share of the size; figures of one width apart. */
+  readonly words: readonly [Map<string, number>, Map<string, number>];
 }
 
 const faces = new Map<string, Face>();
@@ -44,6 +46,7 @@ function faceNamed(name: FaceName): Face {
     face = {
       font: readFont(readPackageBytes('fonts', `AtkinsonHyperlegibleNext_${name}.ttf`)),
       known: new Map(),
+      words: [new Map(), new Map()],
     };
     faces.set(name, face);
   }
@@ -70,14 +73,30 @@ export function stepWidth(name: FaceName, before: number, code: number, tabular:
 
 const isInvisible = (code: number): boolean => code === 0x200b;
 
-export function widthOf(text: string, name: FaceName, size: number, tabular = false): number {
-  let [sum, before] = [0, 0];
-  for (const character of text) {
-    const code = character.codePointAt(0) ?? 0;
-    sum += stepWidth(name, before, code, tabular);
-    before = code;
+/** More words than a shop uses: then they are forgotten, so that memory stays bounded. */
+const MOST_WORDS = 20_000;
+
+/** Width as a share of the size. */
+export function wordWidth(word: string, name: FaceName, tabular: boolean): number {
+  const known = faceNamed(name).words[tabular ? 1 : 0];
+  let width = known.get(word);
+  if (width === undefined) {
+    width = 0;
+    let before = 0;
+    for (const character of word) {
+      const code = character.codePointAt(0) ?? 0;
+      width += stepWidth(name, before, code, tabular);
+      before = code;
+    }
+    if (known.size >= MOST_WORDS) known.clear();
+    known.set(word, width);
   }
-  return sum * size * POINT;
+  return width;
+}
+
+/** Millimetres. */
+export function widthOf(text: string, name: FaceName, size: number, tabular = false): number {
+  return wordWidth(text, name, tabular) * size * POINT;
 }
 
 /** Height of so many lines of a size in points, in millimetres: from the capitals of the first to the foot of the last. */

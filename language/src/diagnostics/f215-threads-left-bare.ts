@@ -35,7 +35,7 @@ export const threadsLeftBare = defineDiagnostic<{
   message: ({ name, supply }) =>
     `the torque of \`${name}\` holds with \`${supply}\` on the threads, and no line puts it there`,
   advice: ({ name, supply }) => `write \`apply ${supply} to ${name}\` before it goes in`,
-  why: `The same torque clamps less when the threads are bare: with anti-seize left out, a third of the clamp force is missing (T = K·d·F, Shigley eq. 8-27), and a threadlocker that is left out lets the bolt work loose. Where the bolt comes coated, do not name a supply.`,
+  why: `The same torque clamps less when the threads are bare: with anti-seize left out, two fifths of the clamp force are missing (T = K·d·F, Shigley eq. 8-27), and a threadlocker that is left out lets the bolt work loose. Where the bolt comes coated, do not name a supply.`,
   wrong: `${job('')}#          ^^^^^^^^^ F215
 `,
   right: job('    apply anti-seize to union-nut\n'),

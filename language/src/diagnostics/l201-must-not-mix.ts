@@ -8,7 +8,7 @@ export const mustNotMix = defineDiagnostic<{ readonly reason: string; readonly s
   severity: 'error',
   message: (d) => d.reason,
   advice: (d) => d.source,
-  why: `Silicone brake fluid in a glycol system swells nothing and boils in pockets; engine oil in an axle wears the gears; two refrigerants make a third that no machine can recover. The system must be drained, flushed and its seals looked at before it runs again.`,
+  why: `Silicone brake fluid takes up no water, so in a glycol system the water gathers in pockets and boils; engine oil in an axle wears the gears; two refrigerants make a third that no machine can recover. The system must be drained, flushed and its seals looked at before it runs again.`,
   wrong: oilJob(
     ['SAE 75W-90, API GL-5', 'fill 1.9 L, until level at fill-plug, per "S-1"'],
     ['drain axle-oil'],

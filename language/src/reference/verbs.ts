@@ -94,11 +94,14 @@ function kindWords(verb: VerbDef, kind: string): string {
 }
 
 function objectWords(verb: VerbDef): string {
-  const object = {
-    none: 'It takes no object.',
-    'one or more': 'It takes one thing or several, parted by commas.',
-    optional: 'It may stand alone or with things, parted by commas.',
-  }[verb.object];
+  const isMachine = verb.object !== 'none' && Object.keys(verb.on).every((kind) => kind === 'machine');
+  const object = isMachine
+    ? `It takes ${codes(verb.machines ?? [])}.`
+    : {
+        none: 'It takes no object.',
+        'one or more': 'It takes one thing or several, parted by commas.',
+        optional: 'It may stand alone or with things, parted by commas.',
+      }[verb.object];
   return [
     object,
     verb.takesCount ? 'Before fasteners a count may stand: `2 of cover-bolt`.' : '',

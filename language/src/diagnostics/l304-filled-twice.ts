@@ -8,7 +8,7 @@ export const filledTwice = defineDiagnostic<{ readonly name: string }>({
   severity: 'warning',
   message: (d) => `\`${d.name}\` is filled a second time and nothing let it out`,
   advice: () => 'to make up the level, write `top-up`, or `fill` under `if below limit`',
-  why: `Read as written, twice the amount goes in. Mostly a check of the level with a top-up is meant: write `check-level` and `top-up`, and the guide says so.`,
+  why: `Read as written, twice the amount goes in. Mostly a check of the level with a top-up is meant: write \`check-level\` and \`top-up\`, and the guide says so.`,
   wrong: oilJob(
     ['SAE 75W-90', 'fill 1.9 L, until level at fill-plug, per "S-1"'],
     ['drain axle-oil'],

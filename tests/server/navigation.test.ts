@@ -238,7 +238,11 @@ describe('structure', () => {
   test('links, folding, selections', async () => {
     const { textDocument } = at('xx', 'xx');
     const links = await session.request<DocumentLink[]>('textDocument/documentLink', { textDocument });
-    expect(links.map((l) => l.target)).toEqual([session.uri('catalogue/van.bay')]);
+    const sheet = CATALOGUE.split('\n').findIndex((l) => l.startsWith('  HL-90')) + 1;
+    expect(links.map((l) => [l.target, l.tooltip])).toEqual([
+      [session.uri('catalogue/van.bay'), undefined],
+      [`${session.uri('catalogue/van.bay')}#L${sheet}`, 'Wheels and tyres sheet, issue 6'],
+    ]);
     const folds = await session.request<FoldingRange[]>('textDocument/foldingRange', { textDocument });
     expect(folds.length).toBeGreaterThan(6);
     const cursor = at('remove caliper-bolt, caliper', 'remove caliper-b$0olt, caliper');

@@ -1,5 +1,13 @@
 // Writes the fitting half of the job from the taking-off half, at the end of what is written.
-import { fittingEdits, fittingHalf, SECTION_BY_WORD, type Span } from '@baywright/language';
+import {
+  fittingEdits,
+  fittingHalf,
+  SECTION_BY_WORD,
+  type Span,
+  type StateGroup,
+  stateAt,
+  type TextEdit,
+} from '@baywright/language';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
@@ -10,11 +18,30 @@ export function writeFittingHalf(snapshot: Snapshot, span: Span): ActionOffer | 
   const section = snapshot.tree.lines.find((l) => l.start <= span.start && l.end >= span.start);
   if (section?.kind !== 'section' || !SECTION_BY_WORD.get(section.word)?.work) return undefined;
   const { run, model } = snapshot.analysis();
-  const edits = run ? fittingEdits(model, fittingHalf(run)) : [];
-  if (edits.length === 0) return undefined;
+  if (!run) return undefined;
+  // Working it out takes longer than all else in a list: whoever asks for it once it is chosen is told by what is open.
+  const edits = (): TextEdit[] => fittingEdits(model, fittingHalf(run));
+  const isOpen = snapshot.client.resolvesEdits
+    ? stateAt(run, Number.MAX_SAFE_INTEGER).some(({ group }) => PUT_BACK.has(group))
+    : edits().length > 0;
+  if (!isOpen) return undefined;
   return {
     title: snapshot.say.fittingHalf,
     kind: CodeActionKind.RefactorRewrite,
-    edit: () => fromLanguage(snapshot, edits),
+    edit: () => fromLanguage(snapshot, edits()),
   };
 }
+
+/** What a line brings back. */
+const PUT_BACK: ReadonlySet<StateGroup> = new Set<StateGroup>([
+  'off',
+  'hung',
+  'disconnected',
+  'capped',
+  'loose',
+  'untorqued',
+  'drained',
+  'raised',
+  'placed',
+  'changed',
+]);

@@ -54,7 +54,7 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
         'p',
         { class: 'of' },
         el('b', {}, context.document.identity.number, ' ', context.title),
-        ` ${factsOf(context.document).join(' · ')}`,
+        factsOf(context.document).map((fact, i) => [i > 0 ? ' · ' : ' ', el('span', { class: 'fig' }, fact)]),
       ),
       block.items.map((item) => context.render(item, context)),
       el(

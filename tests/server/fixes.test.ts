@@ -6,9 +6,13 @@ import { applied, editsOf, type Session, startSession } from './session.js';
 import { HEAD, PATH, shop } from './shop.js';
 
 const HOUSE = 'catalogue: House rules\n\nsources\n  HL-7: House sheet\n\ntools\n  gloves: Nitrile gloves\n';
+const WHEEL =
+  'procedure WH-01: Wheel\n\nuse "../catalogue/van.bay"\n\nremoval\n  operation wheel-off: Wheel off\n    step: Off\n      remove wheel-nut, wheel\n';
 let session: Session;
 beforeAll(async () => {
-  session = await startSession({ files: { ...shop(HEAD), 'house/general.bay': HOUSE } });
+  session = await startSession({
+    files: { ...shop(HEAD), 'house/general.bay': HOUSE, 'procedures/WH-01.bay': WHEEL },
+  });
   session.open(PATH, HEAD);
 });
 afterAll(() => session.close());
@@ -42,6 +46,11 @@ describe('a name that a file of the library declares', () => {
     expect(await textAfter(text, /^Use /)).toBe(
       'procedure X-1: Pump\n\nuse "../catalogue/van.bay"\n\napplies to maristow-300\n',
     );
+  });
+  test('an operation, from the procedure that has it', async () => {
+    const wanted = `${HEAD}  perform wheel-off from WH-01\n`;
+    expect(await textAfter(`${HEAD}  perform wheel-o$0ff\n`, /^Perform /)).toBe(wanted);
+    expect(await textAfter(`${HEAD}  perform wheel-off from XX$0-9\n`, /^Perform /)).toBe(wanted);
   });
   test('nothing where no file does', async () => {
     expect((await titles(`${HEAD}    wear mit$0tens\n`)).filter((t) => t.startsWith('Use '))).toEqual([]);

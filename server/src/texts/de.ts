@@ -15,6 +15,7 @@ export const DE: Texts = {
 
   mendAll: (count, name) => `Alle ${count} Befunde „${name}“ in dieser Datei beheben`,
   importFor: (path, name) => `${path} für ${name} verwenden`,
+  performFrom: (operation, number) => `${operation} aus ${number} ausführen`,
   acceptHere: (code) => `${code} hier hinnehmen, mit Begründung`,
   applySafe: 'Alle sicheren Korrekturen anwenden',
   organiseImports: 'Importe ordnen',

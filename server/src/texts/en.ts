@@ -17,6 +17,7 @@ export const EN = {
   // Actions
   mendAll: (count: number, name: string) => `Mend all ${count} of “${name}” in this file`,
   importFor: (path: string, name: string) => `Use ${path} for ${name}`,
+  performFrom: (operation: string, number: string) => `Perform ${operation} from ${number}`,
   acceptHere: (code: string) => `Accept ${code} here, with a reason`,
   applySafe: 'Apply all safe fixes',
   organiseImports: 'Organise imports',

@@ -14,6 +14,7 @@ export const ES: Texts = {
 
   mendAll: (count, name) => `Corregir los ${count} hallazgos «${name}» de este archivo`,
   importFor: (path, name) => `Usar ${path} para ${name}`,
+  performFrom: (operation, number) => `Realizar ${operation} de ${number}`,
   acceptHere: (code) => `Aceptar ${code} aquí, con un motivo`,
   applySafe: 'Aplicar todas las correcciones seguras',
   organiseImports: 'Ordenar las importaciones',

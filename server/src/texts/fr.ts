@@ -14,6 +14,7 @@ export const FR: Texts = {
 
   mendAll: (count, name) => `Corriger les ${count} constats « ${name} » de ce fichier`,
   importFor: (path, name) => `Utiliser ${path} pour ${name}`,
+  performFrom: (operation, number) => `Exécuter ${operation} de ${number}`,
   acceptHere: (code) => `Accepter ${code} ici, avec un motif`,
   applySafe: 'Appliquer toutes les corrections sûres',
   organiseImports: 'Ranger les imports',

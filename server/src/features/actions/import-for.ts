@@ -1,13 +1,16 @@
-// For a name that nothing in sight declares: the import of a file of the library that does.
-import type { Finding } from '@baywright/language';
+// For a name that nothing in sight declares: the import of a file of the library that does, or the procedure that has
+// the operation.
+import { type Finding, pathAt } from '@baywright/language';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import { diagnosticOf } from '../diagnostics.js';
 import { filesUsed, relative, useLine } from '../import-lines.js';
+import { proceduresWith } from '../numbered.js';
 import type { ActionOffer } from './offer.js';
 
 export function importFor(snapshot: Snapshot, finding: Finding): ActionOffer[] {
+  if (finding.code === 'N304') return performFrom(snapshot, finding);
   if (!UNKNOWN.has(finding.code)) return [];
   const name = snapshot.text.slice(finding.span.start, finding.span.end).replaceAll('"', '');
   const used = filesUsed(snapshot);
@@ -19,6 +22,26 @@ export function importFor(snapshot: Snapshot, finding: Finding): ActionOffer[] {
       kind: CodeActionKind.QuickFix,
       diagnostics: [diagnosticOf(snapshot, finding)],
       edit: () => fromLanguage(snapshot, [useLine(snapshot, path)]),
+    }));
+}
+
+/** The procedure that has the operation, where the line names none or another. */
+function performFrom(snapshot: Snapshot, finding: Finding): ActionOffer[] {
+  const line = pathAt(snapshot.tree, finding.span.start).pop();
+  if (line?.kind !== 'perform' || !line.operation) return [];
+  const { operation, from } = line;
+  return proceduresWith(snapshot, operation.text)
+    .slice(0, MOST)
+    .map(({ number }) => ({
+      title: snapshot.say.performFrom(operation.text, number),
+      kind: CodeActionKind.QuickFix,
+      diagnostics: [diagnosticOf(snapshot, finding)],
+      edit: () => {
+        const edit = from
+          ? { span: { start: from.start, end: from.end }, text: number }
+          : { span: { start: operation.end, end: operation.end }, text: ` from ${number}` };
+        return fromLanguage(snapshot, [{ file: snapshot.path, ...edit }]);
+      },
     }));
 }
 

@@ -3,6 +3,7 @@ import { DIAGNOSTICS, HEADS_IN, type LineContext, STATUSES, type VerbDef } from 
 import type { Snapshot } from '../../snapshot.js';
 import { IF_TESTS } from '../if-tests.js';
 import { filesUsed, relative } from '../import-lines.js';
+import { PROCEDURE, proceduresWith } from '../numbered.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { fileOffers } from './file-lines.js';
@@ -63,7 +64,7 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
   if (/^revision\s+$/.test(before)) return [value(`${nextRevision(snapshot)} on `)];
   if (/^labour\s+/.test(before) && endsInNumber(before)) return unitOffers(['time']);
   if (/^perform\s+\S+\s+from\s+$/.test(before))
-    return numbered(snapshot, /^perform\s+(\S+)/.exec(before)?.[1] ?? '').map(({ number, title }) =>
+    return proceduresWith(snapshot, /^perform\s+(\S+)/.exec(before)?.[1] ?? '').map(({ number, title }) =>
       value(number, title),
     );
   if (/^perform\s+\S+\s+$/.test(before))
@@ -119,19 +120,6 @@ function importOffers(snapshot: Snapshot): Offer[] {
       const written = relative(snapshot.path, p);
       return { ...value(written, snapshot.library.model(p)?.title), insert: `"${written}"` };
     });
-}
-
-/** The opening line of a procedure: told by its text, so that a list does not read a whole library. */
-const PROCEDURE = /^procedure\b[ \t]*([^\s:]*)[ \t]*:?[ \t]*(.*)$/m;
-
-/** Procedures that have an operation of this name. */
-function numbered(snapshot: Snapshot, operation: string): { number: string; title: string }[] {
-  return snapshot.shelf.paths().flatMap((p) => {
-    const text = snapshot.file(p)?.text ?? '';
-    const has = [...text.matchAll(/^\s*operation[ \t]+([^\s:]+)/gm)].some(([, name]) => name === operation);
-    const [, number = '', title = ''] = (has && PROCEDURE.exec(text)) || [];
-    return number === '' || number === '?' ? [] : [{ number, title: title.trim() }];
-  });
 }
 
 function performOffers(snapshot: Snapshot): Offer[] {

@@ -120,6 +120,22 @@ describe('build', () => {
     expect(name.code).toBe(2);
   });
 
+  it('keeps the guides of two files of one name apart, whichever is made', async () => {
+    const two = {
+      ...files,
+      'a.bay': '',
+      'vans/door.bay': GOOD.replace('van.bay', '../van.bay'),
+      'trucks/Door.bay': GOOD.replace('van.bay', '../van.bay').replace('A-1', 'B-1'),
+    };
+    for (const line of ['build --format html --side left', 'build vans/door.bay --format html --side left'])
+      expect([...(await baywright(line, { files: two })).files.keys()]).toContain('out/vans-door.left.html');
+    const all = await baywright('build --format html --side left', { files: two });
+    expect([...all.files.keys()]).toContain('out/trucks-Door.left.html');
+    const list = { ...files, 'a.bay': '', 'index.bay': GOOD.replace('sides left, right\n', '') };
+    const made = [...(await baywright('build --format html', { files: list })).files.keys()];
+    expect(made).toEqual(expect.arrayContaining(['out/index-guide.html', 'out/index.html']));
+  });
+
   it('prints the rest of a library for one variant of some', async () => {
     const trailer = GOOD.replaceAll('A-1', 'B-1').replace('applies to van\n', '');
     const { out, code } = await baywright('build --format html --option axle=heavy', {

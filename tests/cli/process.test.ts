@@ -66,6 +66,18 @@ describe('the program', () => {
     expect(run).toMatchObject(wanted);
   });
 
+  it.each([
+    [['--socket', 'abc'], '“abc” is no port'],
+    [['--socket', '1'], 'no editor listens on port 1'],
+    [['--pipe', '/nowhere/x'], 'no editor listens on /nowhere/x'],
+  ])('the server with nobody at the other end of %s says so', (channel, said) => {
+    expect(baywright('server', ...channel)).toMatchObject({
+      status: 2,
+      stdout: '',
+      stderr: expect.stringContaining(said),
+    });
+  });
+
   it('exits with 0, 1 and 2', () => {
     expect(baywright('new', 'A-1', 'Job').status).toBe(0);
     expect(baywright('check', '--strict', 'A-1-job.bay')).toMatchObject({ status: 0, stderr: '' });

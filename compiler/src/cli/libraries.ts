@@ -138,6 +138,8 @@ export interface OpenLibrary {
   numberOf(path: string): string | undefined;
   /** Whether there is a file of any kind. */
   exists(path: string): boolean;
+  /** What is made of a file goes by its name; where another of the library has the same one, by its folders and name. */
+  outputName(path: string): string;
 }
 
 /** Opens the library at a root. `asked` holds the library paths asked for, and may still grow until a check begins. */
@@ -216,6 +218,24 @@ export function openLibrary(
     }
     return numbers.get(number);
   };
+  let bearers: Map<string, number> | undefined;
+  const outputName = (path: string): string => {
+    const plain = (one: string): string => (one.endsWith(SUFFIX) ? one.slice(0, -SUFFIX.length) : one);
+    // Some drives do not tell capitals apart.
+    const key = (one: string): string => plain(fileName(one)).toLowerCase();
+    if (bearers === undefined) {
+      bearers = new Map();
+      for (const one of list()) bearers.set(key(one), (bearers.get(key(one)) ?? 0) + 1);
+    }
+    const isAlone = (bearers.get(key(path)) ?? 0) <= 1;
+    const name = isAlone
+      ? plain(fileName(path))
+      : plain(path)
+          .replace(/^[./]+/, '')
+          .replaceAll('/', '-');
+    // The list of all guides has that name.
+    return name === 'index' ? 'index-guide' : name;
+  };
   return {
     root,
     hasSettings,
@@ -233,6 +253,7 @@ export function openLibrary(
     pathOf,
     numberOf,
     exists,
+    outputName,
     forget: (path) => {
       texts.delete(path);
       marks.delete(path);

@@ -4,7 +4,7 @@ import type { Engine } from '../../pdf/engine.js';
 import { keptFile } from '../check-file.js';
 import type { KeptFile } from '../checked-file.js';
 import type { Shelf } from '../libraries.js';
-import { fileName, join } from '../paths.js';
+import { join } from '../paths.js';
 import { type Format, type MadeGuide, makeGuide, type Wanted } from '../publish.js';
 import { notingShell } from '../reads.js';
 import { CannotRun, type Shell } from '../shell.js';
@@ -139,7 +139,7 @@ function writeGuide(
   label: string,
 ): BuiltFile[] {
   const base = [
-    fileName(procedure).replace(/\.bay$/, ''),
+    shelf.outputName(procedure),
     ...(chosen.sheet === 'guide' ? [] : [chosen.sheet]),
     ...(chosen.side === undefined ? [] : [chosen.side]),
     ...Object.entries(chosen.option).map(([name, value]) => `${name}-${value}`),

@@ -1,5 +1,6 @@
 // `baywright server`: the language server, for any editor that speaks the Language Server Protocol.
 import { defineCommand, flag, text } from '../command.js';
+import { CannotRun } from '../shell.js';
 
 export default defineCommand({
   name: 'server',
@@ -18,6 +19,15 @@ export default defineCommand({
     ['baywright server --socket 6010', 'over a socket'],
   ],
   async run({ shell }, _args, { socket, pipe, ipc, stdio }) {
+    if (socket !== undefined && !/^\d{1,5}$/.test(socket))
+      throw new CannotRun(`“${socket}” is no port; write --socket 6010`);
+    const place = socket === undefined ? pipe : `port ${socket}`;
+    // Where nobody listens nothing is left to wait for, and the program would end without a word.
+    if (place !== undefined)
+      process.once('beforeExit', () => {
+        shell.err.write(`baywright: no editor listens on ${place}, or it has closed the channel\n`);
+        process.exit(2);
+      });
     // The connection reads its channel from the process's own arguments.
     if (socket === undefined && pipe === undefined && !ipc && !stdio) process.argv.push('--stdio');
     const { registerRenderers, startServer } = await import('@baywright/server');

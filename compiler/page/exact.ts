@@ -23,10 +23,12 @@ export function judge(reading: PageReading, typed: string, unitLabel: string): V
   const inBase = add(times(value, fraction(unit.times)), unit.plus ? fraction(unit.plus) : ZERO);
   const low = reading.low === undefined ? undefined : parse(reading.low);
   const high = reading.high === undefined ? undefined : parse(reading.high);
+  // Degrees of an angle stand at the figure, as they are printed.
+  const unitAfter = base.label === '°' ? '°' : ` ${base.label}`;
   const report = (verdict: 'pass' | 'low' | 'high', limit: string) => ({
     verdict,
-    shown: `${show(inBase, limit)} ${base.label}`,
-    limit: limit === '' ? '' : `${limit.replace('-', '\u2212')} ${base.label}`,
+    shown: `${show(inBase, limit)}${unitAfter}`,
+    limit: limit === '' ? '' : `${limit.replace('-', '\u2212')}${unitAfter}`,
   });
   if (low && compare(inBase, low) < 0) return report('low', reading.low ?? '');
   if (high && compare(inBase, high) > 0) return report('high', reading.high ?? '');

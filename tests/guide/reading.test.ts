@@ -47,6 +47,11 @@ test('a limit below zero has the sign that it is printed with', () => {
   });
 });
 
+test('degrees of an angle stand at the figure', () => {
+  const angle = { ...BETWEEN, units: [{ label: '°', times: ['1', '1'] }] } as const;
+  expect(judge(angle, '0.2', '°')).toMatchObject({ shown: '0.20°', limit: '0.15°' });
+});
+
 test('a temperature is converted with its offset', () => {
   const units = [
     { label: '°C', times: ['1', '1'] },

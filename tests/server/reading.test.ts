@@ -44,6 +44,10 @@ describe('hover', () => {
   });
   test('verbs, clauses, sections and the finding at the place', async () => {
     expect(await hovered('    loosen wheel-nut', '    loo$0sen wheel-nut')).toContain('**loosen**');
+    const remove = await hovered('    remove caliper-bolt, caliper', '    remo$0ve caliper-bolt, caliper');
+    expect(remove).toContain('- everything that holds it is off');
+    // That is asked of caps and chocks alone.
+    expect(remove).not.toContain('- it is placed');
     expect(await hovered('trolley-jack at sill', 'trolley-jack a$0t sill')).toContain('**at**');
     expect(await hovered('removal', 'rem$0oval')).toContain('Take things off');
     expect(await hovered('    remove wheel-nut, wheel', '    remo$0ve wheel-nut, wheel')).toContain('S301');

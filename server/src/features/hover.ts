@@ -187,9 +187,13 @@ function aboutWord(snapshot: Snapshot, line: Line, offset: number): Found | unde
   if (!touches(line.head, offset)) return undefined;
   const verb = line.kind === 'statement' ? VERB_BY_WORD.get(line.verb.text) : undefined;
   if (verb) {
-    const needs = [...new Set(Object.values(verb.on).flatMap((effect) => effect.needs))].map(
-      (need) => `- ${NEEDS[need]}`,
-    );
+    // What it asks of a thing depends on its kind: of those on the line, where they are known.
+    const { scope } = snapshot.job();
+    const kinds =
+      line.kind === 'statement' ? line.items.flatMap((i) => scope.resolve(i.name.text)?.kind ?? []) : [];
+    const meant = kinds.flatMap((kind) => verb.on[kind] ?? []);
+    const effects = meant.length > 0 ? meant : Object.values(verb.on);
+    const needs = [...new Set(effects.flatMap((effect) => effect.needs))].map((need) => `- ${NEEDS[need]}`);
     const asks = needs.length === 0 ? '' : `\n\n${snapshot.say.asksThat}\n${needs.join('\n')}`;
     return {
       text: `**${verb.word}**: ${verb.docs}${asks}\n\n\`\`\`baywright\n${verb.example}\n\`\`\``,

@@ -91,9 +91,25 @@ interface Front {
 /** The first page is set closer when that saves a page, or makes room for the legend. */
 function frontOf(blocks: readonly Block[], legend: number, context: PrintContext): Front {
   const full = context.frame.plainHeight;
-  const tries = NEED_INSETS.map((inset) => itemsOf(blocks, context, inset));
-  const fits = (extra: number) => tries.find((items) => itemsHigh(items) + extra <= full - HAIR);
-  const items = (legend > 0 ? fits(legend) : undefined) ?? fits(0) ?? tries[1] ?? [];
+  // Only the list of needs can be set closer: the rest is made once.
+  const made = new Map<Block, readonly Item[]>();
+  const usual = NEED_INSETS[0] ?? 0;
+  const itemsAt = (inset: number) =>
+    blocks.flatMap((block) => {
+      const known = made.get(block);
+      const items = known ?? itemsOf([block], context, inset);
+      if (block.kind !== 'needs') made.set(block, items);
+      return items;
+    });
+  const first = itemsAt(usual);
+  const tries = (extra: number): readonly Item[] | undefined => {
+    for (const inset of NEED_INSETS) {
+      const items = inset === usual ? first : itemsAt(inset);
+      if (itemsHigh(items) + extra <= full - HAIR) return items;
+    }
+    return undefined;
+  };
+  const items = (legend > 0 ? tries(legend) : undefined) ?? tries(0) ?? itemsAt(NEED_INSETS[1] ?? usual);
   const high = itemsHigh(items);
   const pages = Math.max(1, Math.ceil(high / full));
   const room = pages * full - high - (pages > 1 ? 14 : HAIR);

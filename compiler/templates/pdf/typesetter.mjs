@@ -36,8 +36,8 @@ function typeset(compiler, job) {
     for (const { path, data } of job.pictures) compiler.mapShadow(join(workspace, path), Buffer.from(data));
     const compiled = compiler.compile({ mainFilePath: main, inputs: { conf: job.settings } });
     const document = compiled.result;
-    if (!document) return { problems: read(compiled.takeDiagnostics()) };
-    const warnings = read(compiled.takeWarnings());
+    if (!document) return { problems: read(compiler, compiled.takeDiagnostics()) };
+    const warnings = read(compiler, compiled.takeWarnings());
     const pdf = compiler.pdf(document, { pdfStandard: job.standard, creationTimestamp: job.timestamp });
     return { pdf: new Uint8Array(pdf), pages: document.numOfPages, warnings };
   } catch (error) {

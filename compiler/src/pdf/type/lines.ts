@@ -33,6 +33,8 @@ export function fill(runs: readonly Run[], width: number, first = 0): Lines {
       count += 1;
       line = word;
     } else line += spaces + word;
+    // A word wider than the column may be parted at places that are not known here.
+    if (word > width) count += Math.ceil((2 * word) / width);
     widest = Math.max(widest, line);
     [spaces, word] = [0, 0];
   };

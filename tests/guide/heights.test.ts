@@ -1,0 +1,126 @@
+// What is worked out before a guide is set is what the typesetter makes of it: heights of texts and of tables. The
+// typesetter is asked itself, by assertions in a source.
+import fc from 'fast-check';
+import { afterAll, expect, test } from 'vitest';
+import { type Block, walkBlocks } from '../../compiler/src/document/blocks.js';
+import type { GuideDocument } from '../../compiler/src/document/document.js';
+import type { Prose } from '../../compiler/src/document/inline.js';
+import { itemsOf } from '../../compiler/src/pdf/blocks.js';
+import { openEngine } from '../../compiler/src/pdf/engine.js';
+import { proseCode } from '../../compiler/src/pdf/prose.js';
+import { printSource } from '../../compiler/src/pdf/source.js';
+import { frameOf } from '../../compiler/src/pdf/steps/frame.js';
+import { linesHigh } from '../../compiler/src/pdf/type/faces.js';
+import { fill } from '../../compiler/src/pdf/type/lines.js';
+import { proseRuns, type Style } from '../../compiler/src/pdf/type/runs.js';
+import { DEFAULT_PRINT } from '../../compiler/src/print-options.js';
+import { everyKind } from './fixtures/every-kind.js';
+import { fh12 } from './fixtures/fh-12.js';
+
+const engine = openEngine();
+afterAll(engine.close);
+
+/** Sets assertions, with the templates and settings of a guide around them. */
+async function hold(document: GuideDocument, assertions: readonly string[]): Promise<void> {
+  const { main, settings } = printSource(document, DEFAULT_PRINT);
+  const imports = main.slice(0, main.indexOf('#show: dress'));
+  await engine.typeset({
+    main: `${imports}#show: dress\n#heading(level: 1)[Heights]\n#context {\n${assertions.join('\n')}\n}`,
+    settings,
+    pictures: [],
+    standard: 'ua-1',
+    timestamp: 0,
+  });
+}
+
+const heightOf = (prose: Prose, style: Style, width: number): number =>
+  linesHigh(fill(proseRuns(prose, style), width).count, style.size);
+
+const set = (prose: Prose, { size, weight = 400 }: Style, width: number): string =>
+  `measure(block(width: ${width}mm, text(size: ${size}pt, weight: ${weight}, par(${proseCode(prose).raw})))).height / 1mm`;
+
+const text = (value: string): Prose => [{ kind: 'text', text: value }];
+
+test('the texts of a guide take just the room that is kept for them', async () => {
+  const proses = [fh12(), everyKind()].flatMap((document) =>
+    [...walkBlocks(document.blocks)].flatMap((block): Prose[] => {
+      if (block.kind === 'row') return [block.body, ...block.notes, ...block.reasons];
+      return 'body' in block ? [block.body] : [];
+    }),
+  );
+  expect(proses.length).toBeGreaterThan(60);
+  await hold(
+    fh12(),
+    proses.flatMap((prose) =>
+      [45, 88.5, 137].map((width) => {
+        const style = { size: 11, weight: width > 100 ? 600 : 400 };
+        const room = heightOf(prose, style, width);
+        return `{ let is = ${set(prose, style, width)}; assert(calc.abs(is - ${room}) < 0.01, message: repr((is, ${room}, ${proseCode(prose).raw}))) }`;
+      }),
+    ),
+  );
+});
+
+test('no text takes more room than is kept for it', async () => {
+  const word = fc.stringMatching(/^[A-Za-zäéß]{1,12}$|^\d{1,4}([.,/]\d{1,3})?$|^[A-Z]{1,3}-\d{1,4}$/);
+  const between = fc.constantFrom(
+    ' ',
+    ' ',
+    ' ',
+    ' ',
+    '-',
+    '/',
+    ' – ',
+    '—',
+    ', ',
+    '. ',
+    ' (',
+    ') ',
+    ' “',
+    '” ',
+    ': ',
+    '\u00A0',
+  );
+  const texts = fc.sample(
+    fc
+      .array(fc.tuple(word, between), { minLength: 1, maxLength: 30 })
+      .map((parts) => parts.flat().join('').trim()),
+    { numRuns: 400, seed: 12 },
+  );
+  await hold(
+    fh12(),
+    texts.map((value, i) => {
+      const style = { size: [8.5, 9.5, 10.5, 11][i % 4] ?? 11, weight: [400, 600, 700, 800][i % 3] ?? 400 };
+      const width = 28 + ((i * 7) % 110);
+      const room = heightOf(text(value), style, width);
+      return `{ let is = ${set(text(value), style, width)}; assert(is <= ${room} + 0.01, message: repr((is, ${room}, ${width}, ${proseCode(text(value)).raw}))) }`;
+    }),
+  );
+});
+
+test('the first page, the tables and the record are as high as was worked out', async () => {
+  for (const document of [fh12(), everyKind()]) {
+    const context = {
+      words: document.words,
+      title: document.identity.title,
+      training: false,
+      safetyColours: false,
+      frame: frameOf(document, DEFAULT_PRINT),
+      column: 178,
+      isPart: true,
+      addPicture: () => undefined,
+    };
+    const blocks = document.blocks.flatMap((block): readonly Block[] =>
+      block.kind === 'record' ? block.items : [block],
+    );
+    const items = itemsOf(blocks, context, 1.6).filter(({ height }) => height > 0);
+    expect(items.length).toBeGreaterThan(10);
+    await hold(
+      document,
+      items.map(
+        ({ height, code }) =>
+          `{ let is = measure(width: W, { set table(inset: (x: 1.8mm, y: 1.6mm)); ${code.raw} }).height / 1mm; assert(calc.abs(is - ${height}) < 0.1, message: repr((is, ${height}))) }`,
+      ),
+    );
+  }
+});

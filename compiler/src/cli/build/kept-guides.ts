@@ -4,6 +4,7 @@ import { packagePath } from '../../package-files.js';
 import type { KeptFile } from '../checked-file.js';
 import type { FileCache } from '../file-cache.js';
 import type { Shelf } from '../libraries.js';
+import { join } from '../paths.js';
 import { type Reads, readsHold } from '../reads.js';
 import type { Shell } from '../shell.js';
 import type { FileResult, GuideOrder, GuideResult } from './guides.js';
@@ -80,9 +81,13 @@ export function guideKeeper(shell: Shell, shelf: Shelf, cache: GuideCache, order
   };
 }
 
-/** Where guides go, how they look, and the templates they are set with. */
+/** Where guides go, what is asked of them, and the files they are set with. */
 function orderKey(shell: Shell, { folder, formats, options }: GuideOrder): string {
-  const { json: _json, fresh: _fresh, out: _out, ...asked } = options;
-  const looks = ['html', 'pdf'].map((kind) => shell.seen?.(packagePath('templates', kind))?.mark ?? '');
-  return shell.hash(JSON.stringify([folder, formats, asked, shell.env.SOURCE_DATE_EPOCH ?? '', looks]));
+  const { json: _json, fresh: _fresh, out: _out, watch: _watch, jobs: _jobs, ...asked } = options;
+  const marks = ['html', 'pdf'].flatMap((kind) => {
+    const templates = packagePath('templates', kind);
+    const files = shell.list(templates);
+    return 'problem' in files ? [] : files.map(({ name }) => shell.seen?.(join(templates, name))?.mark ?? '');
+  });
+  return shell.hash(JSON.stringify([folder, formats, asked, shell.env.SOURCE_DATE_EPOCH ?? '', marks]));
 }

@@ -69,7 +69,8 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
     settings,
     model: (path) => read(path)?.model,
     numbered(number) {
-      const path = host.numbered ? host.numbered(number) : (numbers ??= numbersOf(host)).get(number);
+      if (!host.numbered) numbers ??= numbersOf(host);
+      const path = host.numbered ? host.numbered(number) : numbers?.get(number);
       return path === undefined ? undefined : read(path)?.model;
     },
     tree: (path) => read(path)?.tree,

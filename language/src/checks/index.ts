@@ -9,6 +9,7 @@ import { declaredNames } from './declared-names.js';
 import { entryClauses } from './entry-clauses.js';
 import { fluidAmounts } from './fluid-amounts.js';
 import { fluidGrades } from './fluid-grades.js';
+import { heldIn } from './held-in.js';
 import { imports } from './imports.js';
 import { inspections } from './inspections.js';
 import { jointStrength } from './joint-strength.js';
@@ -78,6 +79,7 @@ export const CHECKS: readonly Check[] = [
   fluidGrades,
   fluidAmounts,
   sealsAndSupplies,
+  heldIn,
   signalWords,
   usualCautions,
   register,

@@ -12,6 +12,7 @@ import { chargeWithoutTolerance } from './l306-charge-without-tolerance.js';
 import { sealantWithoutTimes } from './l401-sealant-without-times.js';
 import { sealNotRenewed } from './l402-seal-not-renewed.js';
 import { partNumberMissing } from './l403-part-number-missing.js';
+import { closesMissing } from './l404-closes-missing.js';
 
 export const FLUID_DIAGNOSTICS = [
   gradeUnknown,
@@ -27,4 +28,5 @@ export const FLUID_DIAGNOSTICS = [
   sealantWithoutTimes,
   sealNotRenewed,
   partNumberMissing,
+  closesMissing,
 ] as const;

@@ -53,7 +53,7 @@ export function fill(runs: readonly Run[], width: number, first = 0): Lines {
         last = code;
         i += 1;
       } else {
-        if (HYPHENS.has(last) && !whole && LETTER.test(text[i] ?? '')) endWord();
+        if (HYPHENS.has(last) && !whole && isLetter(code)) endWord();
         const end = whole ? text.length : wordEnd(text, i);
         const part = text.slice(i, end);
         const joint = stepWidth(face, before, code, tabular) - stepWidth(face, 0, code, tabular);
@@ -68,7 +68,11 @@ export function fill(runs: readonly Run[], width: number, first = 0): Lines {
   return { count, width: widest };
 }
 
-const LETTER = /\p{L}/u;
+/** Of Latin, or of a script after it: others do not stand in print. */
+const isLetter = (code: number): boolean =>
+  (code >= 65 && code <= 90) ||
+  (code >= 97 && code <= 122) ||
+  (code >= 0xc0 && code !== 0xd7 && code < 0x2000);
 
 /** Up to the next space, or behind the next hyphen. */
 function wordEnd(text: string, from: number): number {

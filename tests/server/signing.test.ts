@@ -38,16 +38,16 @@ function write(path: string, text: string): void {
   writeFileSync(join(folder, path), text);
 }
 
-function source(text: string): GuideSource {
-  write(PATH, text);
+function source(text: string, path = PATH): GuideSource {
+  write(path, text);
   const { settings } = readSettings('baywright.json', '{}', []);
   const analysis = createLibrary(
-    { read: (path) => (path === PATH ? text : undefined), list: () => [PATH] },
+    { read: (one) => (one === path ? text : undefined), list: () => [path] },
     settings,
-  ).analyse(PATH);
+  ).analyse(path);
   if (!analysis) throw new Error('no analysis');
   const rootUri = `${pathToFileURL(folder).href}/`;
-  return { analysis, settings, rootUri, uri: rootUri + PATH, readBase64: async () => undefined };
+  return { analysis, settings, rootUri, uri: rootUri + path, readBase64: async () => undefined };
 }
 
 const sign = async (text: string, to: 'proved' | 'released', initials: string): Promise<string> => {
@@ -57,6 +57,14 @@ const sign = async (text: string, to: 'proved' | 'released', initials: string): 
 };
 const released = async (text = TEXT): Promise<string> =>
   sign(await sign(text, 'proved', 'RB'), 'released', 'TK');
+
+test('a print does not take the place of that of another file of the same name', async () => {
+  const print = (path: string) =>
+    lent.print?.(source(TEXT, path), { uri: '', kind: 'guide', options: {}, format: 'html' });
+  expect(await print(PATH)).toMatchObject({ made: true, file: { name: 'WP-01.html' } });
+  expect(await print('trucks/WP-01.bay')).toMatchObject({ made: true, file: { name: 'trucks-WP-01.html' } });
+  expect(await print(PATH)).toMatchObject({ made: true, file: { name: 'WP-01.html' } });
+});
 
 describe('a signature', () => {
   test('is a status line in the text, and writes no file', async () => {

@@ -1,12 +1,13 @@
 // What the command lends the language server: previews, prints, signatures and issues.
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { SETTINGS_FILE } from '@baywright/language';
 import type { GuideSource, Renderers } from '@baywright/server';
 import type { FoundProcedure } from '../desk/find.js';
 import { newestEdition } from '../desk/issue-store.js';
 import { movedOnSince } from '../desk/moved-on.js';
 import type { GuideDocument } from '../document/document.js';
 import { forCursor, type Kind, type Options, sheetByClient, sheetName, sheetOf } from '../editor/sheet.js';
-import { join } from './paths.js';
+import { fileName, join } from './paths.js';
 import { guideShelf } from './publish.js';
 import { CannotRun, type Shell } from './shell.js';
 
@@ -29,7 +30,7 @@ export function guideRenderers(shell: Shell, canMakePdf: boolean): Renderers {
         const pdf =
           format === 'pdf' ? await renderPdf(document, { paper, ...source.settings.print }) : undefined;
         const data = pdf?.pdf ?? renderHtml(document, source.settings.print).html;
-        const file = keep(shell, source, sheetName(source, kind, options, format), data);
+        const file = await keep(shell, source, sheetName(source, kind, options, format), data);
         return { made: true, file, ...(pdf ? { pages: pdf.pages } : {}) };
       } catch (error) {
         return { made: false, reason: wordsOf(error) };
@@ -81,14 +82,19 @@ async function sheet(
 }
 
 /** Writes a sheet into the output folder; one of a folder that is not on disk is handed over. */
-function keep(
+async function keep(
   shell: Shell,
-  { rootUri, settings }: GuideSource,
-  name: string,
+  { rootUri, settings, analysis }: GuideSource,
+  plain: string,
   data: string | Uint8Array,
-): MadeFile {
+): Promise<MadeFile> {
   const root = rootOf(shell, rootUri);
-  if (root === undefined) return { name, base64: Buffer.from(data).toString('base64') };
+  if (root === undefined) return { name: plain, base64: Buffer.from(data).toString('base64') };
+  const { openLibrary } = await import('./libraries.js');
+  const hasSettings = shell.kind(join(root, SETTINGS_FILE)) === 'file';
+  const library = openLibrary(shell, root, hasSettings, [analysis.path]);
+  // Another file of the library may have the same name, and its guide would be lost.
+  const name = `${library.outputName(analysis.path)}${plain.slice(fileName(analysis.path).replace(/\.bay$/, '').length)}`;
   const path = join(join(root, settings.output), name);
   shell.write(path, data);
   return { name, uri: pathToFileURL(path).href };

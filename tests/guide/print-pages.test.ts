@@ -68,3 +68,8 @@ test('what explains the guide stands on the first page where there is room, and 
   expect(pages[0]).toContain('Sources');
   expect(pages.slice(1).join(' ')).not.toContain('How to read the pages');
 });
+
+test('a record on its own begins on the first page', async () => {
+  const pages = await pagesOf(fh12('record'));
+  expect(pages[0]).toContain('Record: tear off');
+});

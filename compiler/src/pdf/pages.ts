@@ -50,10 +50,8 @@ export function pagesOf(
   const records = blocks.filter((block): block is BlockOf<'record'> => block.kind === 'record');
   const others = blocks.filter((block) => block.kind !== 'record');
   const first = others.findIndex((block) => !isStanding(block));
-  const main =
-    first < 0
-      ? [flowing(itemsOf(others, context, NEED_INSETS[0] ?? 0))]
-      : guideRuns(others, first, document, context);
+  const sheet = others.length > 0 ? [flowing(itemsOf(others, context, NEED_INSETS[0] ?? 0))] : [];
+  const main = first < 0 ? sheet : guideRuns(others, first, document, context);
   const runs = [...main, ...records.map((record) => recordRun(record, context, twoSided))];
   const begins: (number | undefined)[] = [];
   let before: number | undefined = 0;

@@ -90,6 +90,7 @@ export {
   perSideByDefault,
   THING_KINDS,
   type ThingKind,
+  type Words,
 } from './vocabulary/kinds.js';
 export { nearest } from './vocabulary/near.js';
 export { NEEDS } from './vocabulary/needs.js';

@@ -11,6 +11,8 @@ applies to van
 conditions
   brake: Hand brake
     applied, released
+  selector: Selector
+    park, drive
 
 parts
   cover: Cover
@@ -25,9 +27,11 @@ temporary
 inspection
   step: Look
     set brake released
+    set selector drive
     place pan
     remove pan
     set brake applied
+    set selector park
     inspect cover
       reject: cracks
       if rejected
@@ -42,8 +46,8 @@ inspection
 `;
 
 const GERMAN = new Map([
-  ['released', 'gelöst'],
-  ['applied', 'angezogen'],
+  ['park', 'P'],
+  ['drive', 'D'],
   ['cracks', 'Risse'],
   ['axle', 'Achse'],
   ['heavy', 'schwer'],
@@ -52,12 +56,19 @@ const GERMAN = new Map([
 const german = lower(TEXT, { language: 'de', translations: GERMAN });
 
 it('says values of conditions and options in the language of the print', () => {
-  expect(german.lines).toContain('1.1 Hand brake auf gelöst stellen. {0 off, 0 to torque}');
+  expect(german.lines).toContain('1.2 Selector auf D stellen. {0 off, 0 to torque}');
   expect(german.lines.join('\n')).toContain('Achse schwer');
 });
 
+it('has verbs of their own for values that the trade has one for', () => {
+  const said = (lines: readonly string[]): string[] =>
+    lines.filter((line) => line.includes('brake')).map((line) => line.replace(/ \{.*$/, ''));
+  expect(said(german.lines)).toEqual(['1.1 Hand brake lösen.', '1.5 Hand brake betätigen.']);
+  expect(said(lower(TEXT).lines)).toEqual(['1.1 Release the hand brake.', '1.5 Apply the hand brake.']);
+});
+
 it('has a sentence of its own for what is only placed', () => {
-  expect(german.lines).toContain('1.3 Pan entfernen. {0 off, 0 to torque}');
+  expect(german.lines).toContain('1.4 Pan entfernen. {0 off, 0 to torque}');
 });
 
 it('tells limits in branches with the decimal sign of the language', () => {

@@ -69,6 +69,17 @@ function verbPage(verb: VerbDef): Page {
         LANGUAGES.map((language) => [LANGUAGE_NAMES[language], code(words[language])]),
       ),
     ]),
+    verb.phraseForValue &&
+      [
+        'Values with a verb of their own:',
+        table(
+          ['Value', ...LANGUAGES.map((language) => LANGUAGE_NAMES[language])],
+          Object.entries(verb.phraseForValue).map(([value, words]) => [
+            code(value),
+            ...LANGUAGES.map((language) => code(words[language])),
+          ]),
+        ),
+      ].join('\n\n'),
     said.length === 0 ? undefined : `Shops also say: ${said.join(', ')}.`,
   );
 }

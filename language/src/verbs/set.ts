@@ -1,4 +1,6 @@
 // set: bring a condition to one of its values.
+
+import { VALUE_PHRASES } from '../vocabulary/value-phrases.js';
 import { defineVerb } from '../vocabulary/verb.js';
 import { AIDS, named } from '../vocabulary/verb-shorthand.js';
 
@@ -17,6 +19,7 @@ export const set = defineVerb({
     fr: 'Mettre {object} sur {value}[ avec {with}]',
     de: '{object}[ mit {with}] auf {value} stellen',
   },
+  phraseForValue: VALUE_PHRASES,
   done: 'set',
   docs: 'Brings a condition to one of its declared values. At the end it must be back at its first value. Setting it to what it is already means: make sure.',
   example: 'set selector park',

@@ -52,6 +52,11 @@ export interface VerbDef {
   readonly phrase: Words;
   /** The sentence for a kind of thing that asks for another word: bolts are taken out, a drain pan is taken away. */
   readonly phraseFor?: Readonly<Partial<Record<ThingKind, Words>>>;
+  /**
+   * The sentence for a value that has a verb of its own: a brake is applied, not set to applied. By the value as it is
+   * written in the source; other values take the usual sentence.
+   */
+  readonly phraseForValue?: Readonly<Record<string, Words>>;
   /** Past participle or result for records and hovers, e.g. "taken off". English. */
   readonly done: string;
   /** One to three sentences for hover and reference. */

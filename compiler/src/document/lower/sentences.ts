@@ -12,6 +12,8 @@ import {
   type Thing,
   textOf,
   VERB_BY_WORD,
+  type VerbDef,
+  type Words,
 } from '@baywright/language';
 import type { Inline, Prose } from '../inline.js';
 import { plain, text } from '../inline.js';
@@ -80,10 +82,22 @@ export function sentence(
     if (pieces.length > 0)
       slots[slot] = [...(slots[slot] ?? []), ...(slots[slot] ? [{ text: ', ' }] : []), ...pieces];
   }
-  const kind = objects[0]?.thing?.kind;
-  const words = (kind && kind !== 'machine' && statement.verb.phraseFor?.[kind]) || statement.verb.phrase;
+  const words = wordsFor(statement, objects);
   return stopped(closed(inlines(renderPhrase(words[language], slots), figures)));
 }
+
+/** The verb's own phrase, or the one for what it acts on here, or for the value that it brings it to. */
+function wordsFor({ verb }: BoundStatement, objects: readonly BoundItem[]): Words {
+  const kind = objects[0]?.thing?.kind;
+  const values = new Set(objects.map(({ value }) => value));
+  const [value] = values;
+  // A table, not an object: a shop's value may have any name.
+  const own = values.size === 1 && value !== undefined ? ownPhrase(verb, value) : undefined;
+  return own ?? ((kind && kind !== 'machine' && verb.phraseFor?.[kind]) || verb.phrase);
+}
+
+const ownPhrase = ({ phraseForValue = {} }: VerbDef, value: string): Words | undefined =>
+  Object.hasOwn(phraseForValue, value) ? phraseForValue[value] : undefined;
 
 /** What a comma adds to a title ends with another where the sentence goes on: `the tyre pressure, cold, with the gauge`. */
 function closed(prose: Prose): Prose {

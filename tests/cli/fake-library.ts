@@ -51,6 +51,7 @@ export function fakeShelf(files: Map<string, string>): Shelf {
     pathOf: () => undefined,
     numberOf: () => undefined,
     exists: (path) => files.has(path),
+    outputName: (path) => path.replace(/\.bay$/, ''),
     files: [...files.keys()].sort(),
     text: (path) => files.get(path),
     forget: () => {},

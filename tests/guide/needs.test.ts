@@ -249,3 +249,17 @@ it('sets apart in the record what is expected and what is rejected', () => {
   expect(rows('It runs true.')).toEqual(['Expect: It runs true. Reject: cuts, bulges']);
   expect(rows('true')).toEqual(['Expect: true; Reject: cuts, bulges']);
 });
+
+it('sets four blanks of the sign-off beside each other, and no row for one of them', () => {
+  const columns = (records: string) => {
+    const { document } = lower(`${HEAD}\ncompletion\n  step: End\n    record odometer\n${records}`);
+    return [...walkBlocks(document.blocks)].flatMap((block) =>
+      block.kind === 'fields' && block.fields.some(({ key }) => key === 'done-by')
+        ? [[block.columns, block.fields.length]]
+        : [],
+    );
+  };
+  expect(columns('')).toEqual([[3, 3]]);
+  expect(columns('    weigh axle-oil\n')).toEqual([[4, 4]]);
+  expect(columns('    weigh axle-oil\n    record codes\n')).toEqual([[3, 5]]);
+});

@@ -73,3 +73,19 @@ test('a record on its own begins on the first page', async () => {
   const pages = await pagesOf(fh12('record'));
   expect(pages[0]).toContain('Record: tear off');
 });
+
+test('blanks for the places of one reading stand two beside each other', async () => {
+  const base = fh12('record');
+  const inPlaces = (blocks: readonly Block[]): readonly Block[] =>
+    blocks.map((block) =>
+      block.kind === 'record'
+        ? { ...block, items: inPlaces(block.items) }
+        : block.kind === 'record-readings'
+          ? { ...block, rows: block.rows.map((one) => ({ ...one, places: 5 })) }
+          : block,
+    );
+  const { pdf } = await renderPdf({ ...base, blocks: inPlaces(base.blocks) }, {}, engine);
+  const text = pdfText(pdf, '-layout');
+  expect(text).toMatch(/ 1 +2\n/);
+  expect(text).toMatch(/ mm +mm/);
+});

@@ -87,6 +87,12 @@ export function recordBlock(print: Print): BlockOf<'record'> {
   const fresh = [...new Set(always.map(({ thing }) => thing))]
     .map((thing) => titleOf(print, thing))
     .join(', ');
+  const signs = [
+    ...uses.fields,
+    field('odometer-out', phrase('odometer-out', language), 'number'),
+    field('done-by', phrase('work-done-by', language), 'sign'),
+    field('released-by', phrase('released-to-driver', language), 'sign'),
+  ];
   const items: Block[] = [
     {
       kind: 'fields',
@@ -131,16 +137,12 @@ export function recordBlock(print: Print): BlockOf<'record'> {
         field('other-way', phrase('done-another-way', language)),
       ],
     },
+    // Four beside each other; one in a row of its own would take another page.
     {
       kind: 'fields',
       title: phrase('sign-off', language),
-      columns: 3,
-      fields: [
-        ...uses.fields,
-        field('odometer-out', phrase('odometer-out', language), 'number'),
-        field('done-by', phrase('work-done-by', language), 'sign'),
-        field('released-by', phrase('released-to-driver', language), 'sign'),
-      ],
+      columns: signs.length === 4 ? 4 : 3,
+      fields: signs,
     },
   ];
   return { kind: 'record', title: phrase('record-title', language), items };

@@ -56,17 +56,21 @@ export const RECORD: { readonly [K in RecordKind]: Renderer<K> } = {
       },
     ];
   },
-  'record-readings': ({ rows }, context, inset) =>
-    sheet(context.words.recordReadings, context, inset, {
+  'record-readings': ({ rows }, context, inset) => {
+    // Blanks for several places stand two beside each other.
+    const [limitWide, foundWide] = rows.some(({ places }) => places > 1) ? [50, 46] : [54, 28];
+    return sheet(context.words.recordReadings, context, inset, {
       name: 'readings',
-      widths: [14, WIDTH - 124, 54, 28, 14, 14],
+      more: [limitWide, foundWide],
+      widths: [14, WIDTH - 42 - limitWide - foundWide, limitWide, foundWide, 14, 14],
       heads: ['at', 'what', 'limit', 'found', 'pass', 'fail'].map((key) => context.words[key as 'at']),
       rows: rows.map(({ number, what, limit, unit, places }) => ({
         code: { number, what, limit: proseCode(limit), unit: unit ?? '', places },
         texts: [[], [{ kind: 'text', text: what }], limit],
-        least: Math.max(5, places > 1 ? places * 7.2 - 1.2 : 0),
+        least: Math.max(5, places > 1 ? Math.ceil(places / 2) * 7.2 - 1.2 : 0),
       })),
-    }),
+    });
+  },
   'record-torques': ({ rows }, context, inset) =>
     sheet(context.words.recordTorques, context, inset, {
       name: 'torques',
@@ -124,6 +128,8 @@ const section = (title: string, { isPart }: PrintContext): Item => titleItem(tit
 
 interface SheetTable {
   readonly name: string;
+  /** What its call takes before the rows. */
+  readonly more?: readonly number[];
   readonly widths: readonly number[];
   readonly heads: readonly string[];
   readonly rows: readonly {
@@ -138,14 +144,17 @@ function sheet(
   title: string,
   context: PrintContext,
   inset: number,
-  { name, widths, heads, rows }: SheetTable,
+  { name, more = [], widths, heads, rows }: SheetTable,
 ): Item[] {
   const inside = (column: number) => Math.max(4, (widths[column] ?? 0) - BESIDE);
   const cells = [
     heads.map((head, i) => textHigh(head, BOLD, inside(i))),
     ...rows.map(({ texts, least }) => [least, ...texts.map((text, i) => proseHigh(text, TYPE, inside(i)))]),
   ];
-  return [section(title, context), tableItem(rowsHigh(cells, inset), name, [rows.map(({ code }) => code)])];
+  return [
+    section(title, context),
+    tableItem(rowsHigh(cells, inset), name, [...more, rows.map(({ code }) => code)]),
+  ];
 }
 
 function cardRow(row: TorqueRow): Argument {

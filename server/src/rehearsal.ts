@@ -39,16 +39,21 @@ export class Rehearsal {
     this.#cancel?.();
   }
 
+  /** One step at least, however slow the machine is just now: else it would never end. */
   #slice(): void {
     const begin = this.#now();
-    while (this.#library && this.#now() - begin <= SLICE) {
-      if (!this.#library.advance(this.#path)) continue;
-      this.#round += 1;
-      this.#library.changed(this.#path);
-      if (this.#round >= ROUNDS || this.#spent > LONGEST) this.#library = undefined;
-    }
+    do this.#step();
+    while (this.#library && this.#now() - begin <= SLICE);
     this.#spent += this.#now() - begin;
+    if (this.#spent > LONGEST) this.#library = undefined;
     this.goOn();
+  }
+
+  #step(): void {
+    if (!this.#library?.advance(this.#path)) return;
+    this.#round += 1;
+    this.#library.changed(this.#path);
+    if (this.#round >= ROUNDS) this.#library = undefined;
   }
 }
 

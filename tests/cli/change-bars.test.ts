@@ -28,7 +28,7 @@ const where = (ran: Ran, path: string): string =>
     .at(3) ?? '';
 
 const raised = (SHOP['M-1.bay'] ?? '')
-  .replace('revision 1', 'revision 2 on 2026-11-20: Mirror bolts by the new sheet.\nrevision 1')
+  .replace('revision 1', 'revision 2 on 2026-10-05: Mirror bolts by the new sheet.\nrevision 1')
   .replace('    install door-mirror, mirror-bolt\n', '    install door-mirror, mirror-bolt: Lead first.\n');
 const EDITS = {
   'M-1.bay': raised,

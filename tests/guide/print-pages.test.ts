@@ -89,3 +89,15 @@ test('blanks for the places of one reading stand two beside each other', async (
   expect(text).toMatch(/ 1 +2\n/);
   expect(text).toMatch(/ mm +mm/);
 });
+
+test('nothing of a ban is cut off in the running head, however long it is', async () => {
+  const base = fh12();
+  const text =
+    'Keep every part of the van off its wheels and every hand out from under it, whoever asks and however late it is, until 7.1 is signed';
+  const long = {
+    ...base,
+    bans: base.bans.map((ban) => ({ ...ban, text: [{ kind: 'text' as const, text }] })),
+  };
+  const pages = (await pagesOf(long)).map((page) => page.replace(/\s+/g, ' '));
+  expect(pages.filter((page) => page.includes(text)).length).toBe(2);
+});

@@ -26,20 +26,47 @@ export function drawRunning(art: Art, document: GuideDocument, frame: Frame): vo
   art.frame(right - status, TOP, status, 3.6, 0.75);
   art.text(right - status + 1.5, TOP + 2.8, id.statusText, { size: SMALL, weight: 700 });
   const room = right - status - 4 - left;
-  art.text(left, TOP + 2.8, cutTo(id.title, '400Regular', room), { size: SMALL });
-  const facts = [
-    [revisionText(document), 400],
-    [id.side ?? '', 700],
-    [id.options.join(' \u00B7 '), 400],
-  ].filter(([fact]) => fact !== '') as [string, number][];
-  let x = left;
-  for (const [i, [fact, weight]] of facts.entries()) {
-    const said = cutTo(`${i > 0 ? '\u00A0\u00B7 ' : ''}${fact}`, faceOf(weight), right - 24 - x);
-    x = drawText(art, x, TOP + 2.8 + LINE, said, { size: SMALL, weight });
+  const facts: Fact[] = [
+    { said: revisionText(document), weight: 400 },
+    { said: id.side ?? '', weight: 700 },
+    ...id.options.map((said) => ({ said, weight: 400 })),
+  ].filter(({ said }) => said !== '');
+  // What a page is printed for is never cut off: where it needs more lines, they stand closer.
+  const lines = factLines(facts, right - 24 - left);
+  const [first, step] = lines.length > 1 ? [2.3, 3.3] : [2.8, LINE];
+  art.text(left, TOP + first, cutTo(id.title, '400Regular', room), { size: SMALL });
+  for (const [i, line] of lines.entries()) {
+    let x = left;
+    for (const { said, weight } of line)
+      x = drawText(art, x, TOP + first + (i + 1) * step, said, { size: SMALL, weight });
   }
   art.frame(WIDTH - JOB, TOP, JOB, 9, 0.75);
   art.text(WIDTH - JOB + 1.2, TOP + 3.2, words.jobNumber, { size: SMALL });
   drawFoot(art, document, frame);
+}
+
+interface Fact {
+  readonly said: string;
+  readonly weight: number;
+}
+
+/** As many beside each other as fit, with dots between them. */
+function factLines(facts: readonly Fact[], width: number): readonly (readonly Fact[])[] {
+  const lines: Fact[][] = [];
+  let x = 0;
+  for (const { said, weight } of facts) {
+    const dotted = `\u00A0\u00B7 ${said}`;
+    const wide = widthOf(dotted, faceOf(weight), SMALL);
+    const line = lines.at(-1);
+    if (line && x + wide <= width) {
+      line.push({ said: dotted, weight });
+      x += wide;
+    } else {
+      lines.push([{ said, weight }]);
+      x = wide;
+    }
+  }
+  return lines;
 }
 
 /** Pale, and under everything else, until the procedure is released. */
@@ -71,6 +98,9 @@ function drawFoot(art: Art, { standing }: GuideDocument, { paper }: Frame): void
   });
 }
 
+/** Between two lines of a bar. */
+const BETWEEN = 1.4;
+
 /** Draws what only pages of steps have: bans, counts, which step goes on, the head of the column for notes. */
 export function stepHead(art: Art, head: StepHead, { words }: GuideDocument, frame: Frame): readonly Raw[] {
   const signs: Raw[] = [];
@@ -80,18 +110,23 @@ export function stepHead(art: Art, head: StepHead, { words }: GuideDocument, fra
   const y = TOP + 10.8;
   const wide = head.narrow ? NARROW : countsWide(head.top, 9);
   const bar = WIDTH - wide - 6;
-  const deep = head.size * CAPITAL * POINT + (head.crowded ? 1.4 : 3.4);
-  const all = Math.max(1, head.bars.length) * deep;
-  head.bars.forEach((said, i) => {
-    art.fill(0, y + i * deep, bar, deep, 'black');
-    const foot = y + i * deep + (deep + head.size * CAPITAL * POINT) / 2;
-    add(3, foot, cutTo(said, '700Bold', WIDTH - wide - BESIDE_BAR + 1, head.size), head.size, {
-      weight: 700,
-      white: true,
+  const capital = head.size * CAPITAL * POINT;
+  const around = head.crowded ? 1.4 : 3.4;
+  let all = 0;
+  for (const said of head.bars) {
+    // Nothing of a ban is cut off: one that is too long for a line of the smallest type takes two.
+    const lines = linesOf(said, WIDTH - wide - BESIDE_BAR + 1, '700Bold', head.size);
+    const deep = lines.length * capital + (lines.length - 1) * BETWEEN + (lines.length > 1 ? 1.4 : around);
+    const first = y + all + (deep - (lines.length - 1) * (capital + BETWEEN) + capital) / 2;
+    art.fill(0, y + all, bar, deep, 'black');
+    art.frame(0, y + all, bar, deep, 1);
+    lines.forEach((line, i) => {
+      add(3, first + i * (capital + BETWEEN), line, head.size, { weight: 700, white: true });
     });
-    art.frame(0, y + i * deep, bar, deep, 1);
-  });
+    all += deep;
+  }
   if (head.bars.length === 0) {
+    all = capital + around;
     art.frame(0, y, bar, all, 1);
     add(3, y + (all + 9 * CAPITAL * POINT) / 2, words.noBan, 9);
   }
@@ -154,12 +189,17 @@ function cutTo(text: string, face: FaceName, width: number, size = SMALL): strin
   return `${words.join(' ')} …`;
 }
 
-function linesOf(text: string, width: number): readonly string[] {
+function linesOf(
+  text: string,
+  width: number,
+  face: FaceName = '400Regular',
+  size = SMALL,
+): readonly string[] {
   const lines: string[] = [];
   for (const word of text.split(' ')) {
     const last = lines.at(-1);
     const longer = `${last} ${word}`;
-    if (last !== undefined && widthOf(longer, '400Regular', SMALL) <= width) lines[lines.length - 1] = longer;
+    if (last !== undefined && widthOf(longer, face, size) <= width) lines[lines.length - 1] = longer;
     else lines.push(word);
   }
   return lines;

@@ -1,7 +1,9 @@
 // Measures of the pages of steps, in millimetres, and the inks. What the templates need of them goes there as settings.
 import { type Block, walkBlocks } from '../../document/blocks.js';
 import type { GuideDocument } from '../../document/document.js';
+import { plain } from '../../document/inline.js';
 import type { PrintOptions } from '../../print-options.js';
+import { widthOf } from '../type/faces.js';
 
 /** Width of the text: the same on A4 and Letter, so that lines break alike. */
 export const WIDTH = 178;
@@ -50,7 +52,7 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
   const body = walk ? WIDTH - MARGIN_NOTES : WIDTH;
   // Box and number: 9.9, 9.10, 12.10.
   const label = 16.5 + 1.5 * Math.min(2, Math.max(0, numberLength(document.blocks) - 3));
-  const most = mostBans(document.blocks);
+  const most = mostBans(document);
   const stepTop = STEP_TOP + BAR * (most - 1);
   return {
     paper: size,
@@ -70,14 +72,23 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
   };
 }
 
-/** Bans in force at once, at most: the running head gets a line for each. A page may also see one end and one begin. */
-function mostBans(blocks: readonly Block[]): number {
+/** In the smallest type of a bar, beside the counts in two lines. */
+const LONGEST_BAR = WIDTH - 33 - 12;
+
+/** Bars of the running head at once, at most: one for each ban in force, two where it is long. A page may also see one end and one begin. */
+function mostBans({ blocks, bans }: GuideDocument): number {
+  const long = new Set(
+    bans.filter(({ text }) => widthOf(plain(text), '700Bold', 8.5) > LONGEST_BAR).map(({ id }) => id),
+  );
   const live = new Set<string>();
   let most = 1;
   for (const block of walkBlocks(blocks)) {
     if (block.kind !== 'banner') continue;
     if (block.edge === 'start') live.add(block.ban);
-    most = Math.max(most, live.size);
+    most = Math.max(
+      most,
+      [...live].reduce((sum, id) => sum + (long.has(id) ? 2 : 1), 0),
+    );
     if (block.edge === 'end') live.delete(block.ban);
   }
   return most;

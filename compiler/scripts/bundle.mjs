@@ -49,10 +49,10 @@ await build({
 });
 chmodSync(join(folder, 'baywright.js'), 0o755);
 
-// A worker reads no files: those of a page are put into it.
+// A worker reads no files: those of a page are put into it, but for the type of letters that no output language has.
 const inside = (folder, suffix, encoding) =>
   readdirSync(join(compiler, folder))
-    .filter((name) => name.endsWith(suffix) && name !== 'library.js')
+    .filter((name) => name.endsWith(suffix) && name !== 'library.js' && !name.includes('latin-ext'))
     .map((name) => [name, readFileSync(join(compiler, folder, name)).toString(encoding)]);
 const files = Object.fromEntries([
   ...inside('templates/html', '', 'utf8'),

@@ -9,7 +9,10 @@ export interface PageAssets {
   /** Script of guides and records, and of the list of guides. */
   readonly script: string;
   readonly libraryScript: string;
-  /** WOFF2 files, base64: basic Latin, and the extension that is added when the text needs it. */
+  /**
+   * WOFF2 files, base64: basic Latin, and the extension that is added when the text needs it. Empty where the extension is
+   * too heavy to carry along: such letters then come from the type of the reader's machine.
+   */
   readonly latin: string;
   readonly latinExtended: string;
   /** SHA-256 of a text in base64, for the content policy. */
@@ -126,5 +129,7 @@ function fontFaces(isExtended: boolean, assets: PageAssets): string {
   const face = (data: string, range: string) =>
     `@font-face{font-family:"Atkinson Hyperlegible Next";font-weight:200 800;font-display:block;src:url(data:font/woff2;base64,${data}) format("woff2");unicode-range:${range}}`;
   const latin = face(assets.latin, LATIN);
-  return isExtended ? latin + face(assets.latinExtended, 'U+0100-02BA,U+1E00-1EFF,U+20A0-20C0') : latin;
+  return isExtended && assets.latinExtended !== ''
+    ? latin + face(assets.latinExtended, 'U+0100-02BA,U+1E00-1EFF,U+20A0-20C0')
+    : latin;
 }

@@ -6,6 +6,8 @@ import type { Snapshot } from './snapshot.js';
 
 /** Edits after which a check takes no less time any more. */
 const ROUNDS = 24;
+/** Characters, some four thousand lines. Opening a longer text runs as much as it needs, and a copy of it takes memory. */
+const LONGEST_TEXT = 200_000;
 /** What all of it may take: of a text that takes longer, fewer edits do as well. Milliseconds of work. */
 const LONGEST = 1500;
 
@@ -26,7 +28,8 @@ export class Rehearsal {
     const texts = [withSlip(text), text];
     const read = (other: string): string | undefined =>
       other === path ? texts[this.#round % texts.length] : library.host.read(other);
-    this.#library = createLibrary({ ...library.host, read }, library.settings);
+    if (text.length <= LONGEST_TEXT)
+      this.#library = createLibrary({ ...library.host, read }, library.settings);
   }
 
   /** Goes on where it was stopped. */

@@ -18,12 +18,12 @@ installation
     install wheel
 `;
 
-function rehearsed() {
+function rehearsed(text = TEXT) {
   const read: string[] = [];
   const host = {
     read(path: string) {
       read.push(path);
-      return path === 'job.bay' ? TEXT : undefined;
+      return path === 'job.bay' ? text : undefined;
     },
     list: () => ['job.bay'],
   };
@@ -31,7 +31,7 @@ function rehearsed() {
   const before = library.analyse('job.bay');
   const waiting: (() => void)[] = [];
   let clock = 0;
-  const rehearsal = new Rehearsal({ path: 'job.bay', text: TEXT, library } as unknown as Snapshot, {
+  const rehearsal = new Rehearsal({ path: 'job.bay', text, library } as unknown as Snapshot, {
     now: () => (clock += 0.5),
     later(_milliseconds, work) {
       waiting.push(work);
@@ -67,4 +67,10 @@ test('stopped, it leaves nothing waiting; later it goes on', () => {
   expect(waiting).toHaveLength(0);
   rehearsal.goOn();
   expect(waiting).toHaveLength(1);
+});
+
+test('a text too long to be held twice is not rehearsed', () => {
+  const { rehearsal, waiting } = rehearsed(`${TEXT}${'# The end.\n'.repeat(20_000)}`);
+  rehearsal.goOn();
+  expect(waiting).toHaveLength(0);
 });

@@ -17,8 +17,10 @@ type Body = (module: { exports: Program | undefined }, require: NodeJS.Require, 
 
 /** SHA-256, in bytes. */
 const SUM = 32;
-/** Installations and builds whose code is kept at once. */
-const MOST_KEPT = 4;
+/** Installations and builds whose code is kept at once, two for each. */
+const MOST_KEPT = 6;
+/** A run keeps what it had compiled. Guides need half of the program that a check never comes to, so theirs is kept apart. */
+const PART = process.argv[2] === 'build' ? 'guides' : 'checks';
 
 const file = join(dirname(fileURLToPath(import.meta.url)), 'program.cjs');
 const place = cachePlace();
@@ -42,7 +44,7 @@ function cachePlace(): string | undefined {
   if (caches === undefined) return undefined;
   const { size, mtimeMs } = statSync(file);
   const name = sum(
-    Buffer.from([file, size, mtimeMs, process.versions.v8, process.version, process.arch].join('\n')),
+    Buffer.from([file, PART, size, mtimeMs, process.versions.v8, process.version, process.arch].join('\n')),
   ).toString('hex');
   return join(caches, 'baywright', `${name.slice(0, 16)}.code`);
 }

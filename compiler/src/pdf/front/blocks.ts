@@ -17,6 +17,7 @@ import {
   partItem,
   proseHigh,
   rowsHigh,
+  TWO_LINES,
   tableItem,
   textHigh,
   titleItem,
@@ -142,10 +143,12 @@ export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
   },
 };
 
-const needRow = (row: NeedRow, kind: string): Argument => ({
+/** `tall`: something in the row takes more than one line. */
+const needRow = (row: NeedRow, kind: string, tall = false): Argument => ({
   kind,
   what: proseCode(row.what),
   use: optional(row.for),
+  tall,
   number: row.number ?? '',
   amount: proseCode(row.amount ?? []),
   blank: row.blank,
@@ -168,7 +171,7 @@ function needList(block: BlockOf<'needs'>, inset: number): readonly Item[] {
     titleItem(block.title, WIDTH),
     tableItem(rowsHigh([[textHigh('X', style, 56)], ...heights], inset), 'needs', [
       raw(`${inset}mm`),
-      all.map(({ row, kind }) => needRow(row, kind)),
+      all.map(({ row, kind }, i) => needRow(row, kind, Math.max(...(heights[i] ?? [])) >= TWO_LINES)),
     ]),
   ];
 }

@@ -64,9 +64,17 @@ export function proseHigh(prose: Prose, style: Style, width: number): number {
   return prose.length === 0 ? 0 : linesHigh(fill(proseRuns(prose, style), width).count, style.size);
 }
 
+/** What stands over and under cells of more than one line, at least: closer, they would run into the rules. */
+const LEAST_INSET = 0.85;
+/** Higher than one line of any table, lower than two. */
+export const TWO_LINES = 6;
+
 /** Heights of the rows of a table: of their highest cells, with what stands around each. */
 export function rowsHigh(rows: readonly (readonly number[])[], inset: number): readonly number[] {
-  return rows.map((cells) => short(Math.max(0, ...cells) + 2 * inset + 0.005));
+  return rows.map((cells) => {
+    const high = Math.max(0, ...cells);
+    return short(high + 2 * (high < TWO_LINES ? inset : Math.max(inset, LEAST_INSET)) + 0.005);
+  });
 }
 
 /** A table whose rows have these heights, which are told to it: else it would set every cell twice to find out. */

@@ -4,7 +4,7 @@ import type { GuideDocument } from '../document/document.js';
 import { revisionText } from '../document/revision.js';
 import type { Art, Canvas, TextLook } from './art.js';
 import { type Frame, MARGIN_NOTES, RAIL, WIDTH } from './steps/frame.js';
-import { BESIDE_BAR, type Counts, countsWide, NARROW, type StepHead } from './steps/heads.js';
+import { BESIDE_BAR, type Counts, counts, countsWide, NARROW, type StepHead } from './steps/heads.js';
 import { short } from './steps/set.js';
 import { CAPITAL, type FaceName, faceOf, POINT, widthOf } from './type/faces.js';
 import { type Argument, call, type Raw } from './typst-code.js';
@@ -89,10 +89,14 @@ function drawAcross(art: Art, { identity, words }: GuideDocument, { paper }: Fra
 
 const FOOT_TOP = 13;
 
-function drawFoot(art: Art, { standing }: GuideDocument, { paper }: Frame): void {
+/** More is never off at once, so that the counts at the right never need more room. */
+const MOST = 888;
+
+function drawFoot(art: Art, document: GuideDocument, { paper }: Frame): void {
   const y = paper[2] - FOOT_TOP;
   art.line(0, y, WIDTH, y, 0.5);
-  const lines = linesOf(standing, WIDTH - 62);
+  const most = counts(document.words.atFoot, { off: MOST, loose: MOST }, document);
+  const lines = linesOf(document.standing, WIDTH - countsWide(most, SMALL) - 3);
   lines.slice(0, 3).forEach((line, i) => {
     art.text(0, y + 3.2 + i * 3.4, line, { size: SMALL });
   });
@@ -133,11 +137,11 @@ export function stepHead(art: Art, head: StepHead, { words }: GuideDocument, fra
   art.frame(bar, y, WIDTH - bar, Math.max(all, head.narrow ? 7 : 0), 1);
   if (head.narrow) {
     const middle = y + Math.max(all, 7) / 2;
-    add(bar + 3, middle - 0.6, counts([head.top[0], head.top[1], '']), SMALL);
+    add(bar + 3, middle - 0.6, countsCode([head.top[0], head.top[1], '']), SMALL);
     add(bar + 3, middle + 2.8, head.top[2], SMALL);
-  } else add(bar + 3, y + (all + 9 * CAPITAL * POINT) / 2, counts(head.top), 9);
+  } else add(bar + 3, y + (all + 9 * CAPITAL * POINT) / 2, countsCode(head.top), 9);
   const foot = frame.paper[2] - FOOT_TOP + 3.2;
-  add(WIDTH - countsWide(head.foot, SMALL), foot, counts(head.foot), SMALL);
+  add(WIDTH - countsWide(head.foot, SMALL), foot, countsCode(head.foot), SMALL);
   const under = frame.stepTop - 2.1;
   if (head.step) {
     add(RAIL + 2.5, under, head.step[0], 10.5, { weight: 700 });
@@ -167,7 +171,7 @@ function sign(x: number, y: number, text: Argument, size: number, { weight = 400
 }
 
 /** `At the top: 3 off, 1 to torque`. */
-const counts = ([label, off, loose]: Counts): Raw => call('counts', [label, off, loose]);
+const countsCode = ([label, off, loose]: Counts): Raw => call('counts', [label, off, loose]);
 
 /** The number of the page at the right of its title. */
 export function pageNumber(page: number | undefined): Raw {

@@ -30,8 +30,9 @@ export interface Frame {
   readonly body: number;
   /** Column of the boxes to tick and the numbers. */
   readonly label: number;
-  /** Column of the words of a line. */
+  /** Column of the words of a line, and of one with nothing beside it. */
   readonly text: number;
+  readonly alone: number;
   /** Of the band at the left, for each thing that is off. */
   readonly railUnit: number;
   readonly stepTop: number;
@@ -46,6 +47,9 @@ export interface Frame {
   readonly walk: boolean;
 }
 
+/** Some seventy letters: a longer line is lost on the way back to its left. */
+const LONGEST_LINE = 130;
+
 export function frameOf(document: GuideDocument, { paper, colour, print }: PrintOptions): Frame {
   const size = PAPER[paper];
   const walk = print === 'walk';
@@ -59,6 +63,7 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
     body,
     label,
     text: body - RAIL - label - GUT - SIDE,
+    alone: Math.min(LONGEST_LINE, body - RAIL - label),
     railUnit: Math.min(0.64, 6.4 / mostOff(document.blocks)),
     stepTop,
     stepHeight: size[2] - stepTop - BOTTOM,

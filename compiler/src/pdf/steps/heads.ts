@@ -66,7 +66,8 @@ function note({ ban }: Between, live: Set<string>, shown: Set<string>): void {
   else live.delete(ban.id);
 }
 
-const counts = (label: string, { off, loose }: Rail, { words }: GuideDocument): Counts => [
+/** What a page says of the vehicle at its top or foot. */
+export const counts = (label: string, { off, loose }: Rail, { words }: GuideDocument): Counts => [
   label,
   say(words.offCount, { count: off }),
   say(words.torqueCount, { count: loose }),

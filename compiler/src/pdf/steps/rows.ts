@@ -42,7 +42,8 @@ export function actionRows(
   count: number | undefined,
 ): readonly Row[] {
   const weight = row.beside.some(({ kind }) => kind === 'hold') ? 'hold' : undefined;
-  const width = context.frame.text - (depth > 0 ? 2.5 : 0);
+  const { text, alone } = context.frame;
+  const width = (row.beside.length > 0 ? text : alone) - (depth > 0 ? 2.5 : 0);
   const reason = (why: Prose): Prose => [
     { kind: 'strong', children: [{ kind: 'text', text: context.words.why }] },
     { kind: 'text', text: ' ' },
@@ -64,7 +65,7 @@ export function stopRows(
   context: PrintContext,
   count: number | undefined,
 ): readonly Row[] {
-  const width = context.frame.text - (depth > 0 ? 2.5 : 0);
+  const width = context.frame.alone - (depth > 0 ? 2.5 : 0);
   return parted(
     stop,
     'stop',

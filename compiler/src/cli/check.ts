@@ -3,8 +3,8 @@
 import { type Finding, findingsOfParts, type LibraryPart, severityOf } from '@baywright/language';
 import { checkFile } from './check-file.js';
 import type { CheckedFile } from './checked-file.js';
-import { diskCache, type FileCache, memoryCache } from './file-cache.js';
-import { type Collection, collect, type OpenLibrary, type Shelf, type Trouble } from './libraries.js';
+import { collectKept, type FileCache } from './file-cache.js';
+import { type Collection, type OpenLibrary, type Shelf, type Trouble } from './libraries.js';
 import { nextTurn, shareOut, startThreads } from './sharing.js';
 import type { Shell } from './shell.js';
 
@@ -42,22 +42,9 @@ export async function checkPaths(
   typed: readonly string[],
   choice: CheckChoice = {},
 ): Promise<Checked> {
-  if (choice.fresh) return checkCollection(shell, collect(shell, typed), choice, memoryFor(shell));
-  const caches = new Map<string, FileCache<CheckedFile>>();
-  const collection = collect(shell, typed, (library) => {
-    const cache = diskCache<CheckedFile>(shell, library, 'findings');
-    caches.set(library.root, cache);
-    return cache.facts;
-  });
-  const cacheFor = (shelf: Shelf): FileCache<CheckedFile> =>
-    caches.get(shelf.root) ?? memoryCache(shell, shelf);
+  const { collection, cacheFor } = collectKept<CheckedFile>(shell, typed, 'findings', choice.fresh);
   return checkCollection(shell, collection, choice, cacheFor);
 }
-
-const memoryFor =
-  (shell: Shell) =>
-  (shelf: Shelf): FileCache<CheckedFile> =>
-    memoryCache(shell, shelf);
 
 export async function checkCollection(
   shell: Shell,

@@ -2,7 +2,7 @@
 // another version or of other settings is never used: everything is made anew.
 import { stillHolds } from './check-file.js';
 import type { FileFact, KeptFile } from './checked-file.js';
-import type { OpenLibrary } from './libraries.js';
+import { type Collection, collect, type OpenLibrary, type Shelf } from './libraries.js';
 import { join } from './paths.js';
 import { CannotRun, type Shell } from './shell.js';
 
@@ -16,13 +16,30 @@ export interface FileCache<Kept extends KeptFile> {
   save(files: readonly string[]): void;
 }
 
+/** What paths lead to, and what an earlier run kept of each library; nothing of it when all is to be looked at anew. */
+export function collectKept<Kept extends KeptFile>(
+  shell: Shell,
+  typed: readonly string[],
+  name: 'findings' | 'guides',
+  isFresh = false,
+): { readonly collection: Collection; readonly cacheFor: (shelf: Shelf) => FileCache<Kept> } {
+  const caches = new Map<string, FileCache<Kept>>();
+  const collection = collect(shell, typed, (library) => {
+    if (isFresh) return new Map();
+    const cache = diskCache<Kept>(shell, library, name);
+    caches.set(library.root, cache);
+    return cache.facts;
+  });
+  return { collection, cacheFor: (shelf) => caches.get(shelf.root) ?? memoryCache(shell, shelf) };
+}
+
 /** A cache that outlives one check and no more, for `--fresh` and for a world without a place for it. */
-export function memoryCache<Kept extends KeptFile>(shell: Shell, library: OpenLibrary): FileCache<Kept> {
+function memoryCache<Kept extends KeptFile>(shell: Shell, library: OpenLibrary): FileCache<Kept> {
   return cacheOf(shell, library, new Map(), () => {});
 }
 
 /** A cache of a library, in `.cache/baywright/` below its root or in the user's own folder for caches. */
-export function diskCache<Kept extends KeptFile>(
+function diskCache<Kept extends KeptFile>(
   shell: Shell,
   library: OpenLibrary,
   name: 'findings' | 'guides',

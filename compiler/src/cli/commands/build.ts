@@ -1,12 +1,12 @@
 // `baywright build`: checked procedures to guides.
 import { checkChoices, OPTIONS, type Options, readFormats } from '../build/choices.js';
 import { buildGuides, type Result } from '../build/jobs.js';
-import type { GuideCache, KeptGuides } from '../build/kept-guides.js';
+import type { KeptGuides } from '../build/kept-guides.js';
 import { asData, lineOf, summary } from '../build/told.js';
 import type { Found } from '../check.js';
 import { type Context, defineCommand, PATHS } from '../command.js';
-import { diskCache, memoryCache } from '../file-cache.js';
-import { type Collection, collect, type Shelf, troubleLines } from '../libraries.js';
+import { collectKept } from '../file-cache.js';
+import { type Collection, troubleLines } from '../libraries.js';
 import { progressLine } from '../progress.js';
 import { textReport } from '../report/text.js';
 import { waiting, watchPaths } from '../watch.js';
@@ -49,14 +49,7 @@ A file is written whole or not at all, and the same source gives the same bytes;
 async function buildOnce(context: Context, args: readonly string[], options: Options): Promise<number> {
   const { shell, paintErr } = context;
   const formats = readFormats(options.format);
-  const caches = new Map<string, GuideCache>();
-  const collection = collect(shell, args, (library) => {
-    if (options.fresh) return new Map();
-    const cache = diskCache<KeptGuides>(shell, library, 'guides');
-    caches.set(library.root, cache);
-    return cache.facts;
-  });
-  const cacheFor = (shelf: Shelf): GuideCache => caches.get(shelf.root) ?? memoryCache(shell, shelf);
+  const { collection, cacheFor } = collectKept<KeptGuides>(shell, args, 'guides', options.fresh);
   const progress = progressLine(context, 'files done');
   const { results, errors } = await buildGuides(
     shell,

@@ -1,22 +1,10 @@
 // tag: put a label on.
-import { defineVerb, type Effect } from '../vocabulary/verb.js';
-import { AIDS, named, SPOTS } from '../vocabulary/verb-shorthand.js';
-
-const IN_REACH: Effect = { needs: ['reachable'], makes: ['tagged'] };
-const ANYWHERE: Effect = { needs: [], makes: ['tagged'] };
+import { defineVerb } from '../vocabulary/verb.js';
+import { AIDS, labelled, named, SPOTS } from '../vocabulary/verb-shorthand.js';
 
 export const tag = defineVerb({
   word: 'tag',
-  on: {
-    part: IN_REACH,
-    connection: IN_REACH,
-    fastener: IN_REACH,
-    place: IN_REACH,
-    temporary: ANYWHERE,
-    tool: ANYWHERE,
-    supply: ANYWHERE,
-    machine: ANYWHERE,
-  },
+  on: labelled({ needs: ['reachable'], makes: ['tagged'] }, { needs: [], makes: ['tagged'] }),
   machines: ['vehicle'],
   object: 'one or more',
   clauses: {

@@ -1,22 +1,13 @@
 // untag: take the label off.
-import { defineVerb, type Effect } from '../vocabulary/verb.js';
-import { named, SPOTS } from '../vocabulary/verb-shorthand.js';
-
-const IN_REACH: Effect = { needs: ['reachable', 'tagged'], makes: ['untagged'] };
-const ANYWHERE: Effect = { needs: ['tagged'], makes: ['untagged'] };
+import { defineVerb } from '../vocabulary/verb.js';
+import { labelled, named, SPOTS } from '../vocabulary/verb-shorthand.js';
 
 export const untag = defineVerb({
   word: 'untag',
-  on: {
-    part: IN_REACH,
-    connection: IN_REACH,
-    fastener: IN_REACH,
-    place: IN_REACH,
-    temporary: ANYWHERE,
-    tool: ANYWHERE,
-    supply: ANYWHERE,
-    machine: ANYWHERE,
-  },
+  on: labelled(
+    { needs: ['reachable', 'tagged'], makes: ['untagged'] },
+    { needs: ['tagged'], makes: ['untagged'] },
+  ),
   machines: ['vehicle'],
   object: 'one or more',
   clauses: {

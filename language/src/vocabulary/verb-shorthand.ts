@@ -1,7 +1,7 @@
 // Short forms for verb files: the effects and clause slots that most of them share.
 import type { QuantityKind } from '../quantity/dimension.js';
 import type { ThingKind } from './kinds.js';
-import type { ClauseSlot, Effect } from './verb.js';
+import type { ClauseSlot, Effect, VerbDef } from './verb.js';
 
 /** Seen by house rules only: nothing is needed and no state changes. */
 export const EVENT: Effect = { needs: [], makes: [] };
@@ -36,3 +36,15 @@ export function worded(docs: string): ClauseSlot {
 export function required(slot: ClauseSlot): ClauseSlot {
   return { ...slot, required: true };
 }
+
+/** What a label hangs on: things of the job within reach, what is at hand anywhere. */
+export const labelled = (inReach: Effect, anywhere: Effect): VerbDef['on'] => ({
+  part: inReach,
+  connection: inReach,
+  fastener: inReach,
+  place: inReach,
+  temporary: anywhere,
+  tool: anywhere,
+  supply: anywhere,
+  machine: anywhere,
+});

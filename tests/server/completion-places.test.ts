@@ -1,15 +1,10 @@
 // Completion where people stop to think: what stands first in the list, and what the line reads after accepting.
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type {
-  CompletionItem,
-  CompletionList,
-  InsertReplaceEdit,
-  TextEdit,
-} from 'vscode-languageserver-protocol';
+import type { CompletionItem, InsertReplaceEdit, TextEdit } from 'vscode-languageserver-protocol';
 import { SECTIONS, trade } from '../../language/src/index.js';
 import { RAW } from '../../server/src/features/completion/values.js';
-import { applied, type Session, startSession } from './session.js';
+import { applied, offeredAt, type Session, startSession } from './session.js';
 import { HEAD, PATH, shop } from './shop.js';
 
 const HOUSE = `catalogue: House rules
@@ -47,11 +42,7 @@ beforeAll(async () => {
 });
 afterAll(() => session.close());
 
-async function offered(text: string): Promise<CompletionItem[]> {
-  const cursor = session.rewrite(PATH, text);
-  const list = await session.request<CompletionList | null>('textDocument/completion', cursor);
-  return list?.items ?? [];
-}
+const offered = (text: string): Promise<CompletionItem[]> => offeredAt(session, PATH, text);
 const labels = async (text: string): Promise<string[]> => (await offered(text)).map((i) => i.label);
 const first = async (text: string, count = 1): Promise<string[]> => (await labels(text)).slice(0, count);
 const step = (line: string): string => `${USED}    ${line}\n`;

@@ -1,8 +1,8 @@
 // Completion through a session: the text after accepting is what counts.
 
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { CompletionItem, CompletionList } from 'vscode-languageserver-protocol';
-import { applied, type Session, startSession } from './session.js';
+import type { CompletionItem } from 'vscode-languageserver-protocol';
+import { applied, offeredAt, type Session, startSession } from './session.js';
 import { HEAD, PATH, shop } from './shop.js';
 
 let session: Session;
@@ -12,11 +12,7 @@ beforeAll(async () => {
 });
 afterAll(() => session.close());
 
-async function offered(text: string): Promise<CompletionItem[]> {
-  const cursor = session.rewrite(PATH, text);
-  const list = await session.request<CompletionList | null>('textDocument/completion', cursor);
-  return list?.items ?? [];
-}
+const offered = (text: string): Promise<CompletionItem[]> => offeredAt(session, PATH, text);
 const labels = async (text: string): Promise<string[]> => (await offered(text)).map((i) => i.label);
 
 /** The line of the cursor after the item is accepted. */

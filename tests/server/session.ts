@@ -6,6 +6,8 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { build } from 'esbuild';
 import {
+  type CompletionItem,
+  type CompletionList,
   createProtocolConnection,
   type Diagnostic,
   type InitializeResult,
@@ -230,6 +232,13 @@ function marked(text: string, uri: string): { text: string; cursor: Cursor } {
   const start = positionAt(plain, Math.max(0, first));
   const end = second < 0 ? start : positionAt(plain, second - 2);
   return { text: plain, cursor: { textDocument: { uri }, position: start, range: { start, end } } };
+}
+
+/** What completion offers in a document with this text, at the mark of the cursor in it. */
+export async function offeredAt(session: Session, path: string, text: string): Promise<CompletionItem[]> {
+  const cursor = session.rewrite(path, text);
+  const list = await session.request<CompletionList | null>('textDocument/completion', cursor);
+  return list?.items ?? [];
 }
 
 export function positionAt(text: string, offset: number): Position {

@@ -1,4 +1,4 @@
-// Runs of a text that no line may part: a number with its unit, a part or sheet number with its hyphen. Figures of the
+// Runs of a text that no line may part: a number with its unit, a part or sheet number with its hyphen, a date. Figures of the
 // document are whole anyway; this is for those inside sentences and lists.
 
 export interface Run {
@@ -11,7 +11,7 @@ const UNITS =
 /** Letters and figures of Latin, Greek and the scripts after them: quicker to make than all of Unicode's. */
 const LETTERS = 'A-Za-z0-9\\u00AA\\u00B5\\u00BA\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u2C00-\\uD7FF';
 const WHOLE = new RegExp(
-  `\\d (?:${UNITS}|(?:FOOT|INCH)-pounds)(?![${LETTERS}])|\\b[A-Z]{1,4}-\\d+(?![${LETTERS}-])`,
+  `\\d (?:${UNITS}|(?:FOOT|INCH)-pounds)(?![${LETTERS}])|\\b[A-Z]{1,4}-\\d+(?![${LETTERS}-])|\\b\\d{4}-\\d\\d-\\d\\d\\b`,
   'g',
 );
 

@@ -1,4 +1,4 @@
-// What no line parts: numbers with their units, part numbers.
+// What no line parts: numbers with their units, part numbers, dates.
 import { expect, test } from 'vitest';
 import { runsOf } from '../../compiler/src/keep-together.js';
 
@@ -14,6 +14,7 @@ test.for<[string, string]>([
   ['4 in the row', '[4 in] the row'],
   ['5 inches, 3 men, 2 mills', '5 inches, 3 men, 2 mills'],
   ['sheet HL-90 and UTF-8-like', 'sheet [HL-90] and UTF-8-like'],
+  ['Revision 2 of 2026-06-09, 2026-10', 'Revision 2 of [2026-06-09], 2026-10'],
   ['', ''],
 ])('%s', ([text, expected]) => {
   expect(shown(text).join('')).toBe(expected);

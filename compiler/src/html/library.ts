@@ -1,8 +1,10 @@
 // The list of a shop's guides as one page, with search that needs no network. Pure, like the guides' pages.
 import type { Language } from '@baywright/language';
+import { text } from '../document/inline.js';
 import { say, type Words } from '../document/words.js';
 import { drawHtml, type PageAssets } from './frame.js';
 import { el } from './markup.js';
+import { proseMarkup } from './prose.js';
 import { type TableRow, table } from './table.js';
 
 /** One guide of the list. */
@@ -98,9 +100,9 @@ function guideRow(guide: LibraryGuide, id: string, words: Words): TableRow {
       [
         guide.date === ''
           ? guide.revision
-          : say(words.revision, { revision: guide.revision, date: guide.date }),
+          : proseMarkup([text(say(words.revision, { revision: guide.revision, date: guide.date }))]),
         ' ',
-        el('small', {}, guide.statusText),
+        el('small', {}, proseMarkup([text(guide.statusText)])),
       ],
     ],
   };

@@ -4,7 +4,7 @@ import { type Finding, findingsOfParts, type LibraryPart, severityOf } from '@ba
 import { checkFile } from './check-file.js';
 import type { CheckedFile } from './checked-file.js';
 import { collectKept, type FileCache } from './file-cache.js';
-import { type Collection, type OpenLibrary, type Shelf, type Trouble } from './libraries.js';
+import type { Collection, OpenLibrary, Shelf, Trouble } from './libraries.js';
 import { nextTurn, shareOut, startThreads } from './sharing.js';
 import type { Shell } from './shell.js';
 

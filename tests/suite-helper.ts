@@ -139,7 +139,7 @@ export function withoutMarks(text: string): string {
 const MARK = /^\s*#(?:\s+(\^+)|\s*(\d?)(<+))\s+([A-Z]\d{3})(?:\s+(.*))?$/;
 
 /** The marks of a file. Mark lines are comments, so they may stay in the text. */
-export function marksIn(file: string, text: string): Mark[] {
+function marksIn(file: string, text: string): Mark[] {
   const marks: Mark[] = [];
   let marked = 0;
   for (const [i, line] of text.split('\n').entries()) {

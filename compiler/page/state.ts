@@ -9,7 +9,7 @@ export type Entries = Readonly<Record<string, string | boolean>>;
 /** When lines were ticked and clocks started, as milliseconds since 1970. */
 export type Times = Readonly<Record<string, number>>;
 
-export interface RowState {
+interface RowState {
   readonly ticked: boolean;
   /** False when another line came out so that this one falls away. */
   readonly needed: boolean;

@@ -1,8 +1,8 @@
 // What is chosen when a guide is printed and does not change what it says.
 
-export const PAPERS = ['a4', 'letter'] as const;
+const PAPERS = ['a4', 'letter'] as const;
 export const PRINTS = ['bay', 'training', 'walk'] as const;
-export const PDF_STANDARDS = ['ua-1', 'a-2a', 'a-3a'] as const;
+const PDF_STANDARDS = ['ua-1', 'a-2a', 'a-3a'] as const;
 
 export interface PrintOptions {
   readonly paper: (typeof PAPERS)[number];

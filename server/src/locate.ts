@@ -33,7 +33,7 @@ export function meantAt(snapshot: Snapshot, offset: number): Meant | undefined {
   return mention && thing ? { thing, mention, span: mention.name } : undefined;
 }
 
-export function mentionAt(snapshot: Snapshot, offset: number): Mention | undefined {
+function mentionAt(snapshot: Snapshot, offset: number): Mention | undefined {
   const line = pathAt(snapshot.tree, offset).pop();
   const all = line ? mentionsOf(line).filter((m) => touches(m.name, offset)) : [];
   return all.find((m) => m.name.end > offset) ?? all[0];

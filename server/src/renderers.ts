@@ -22,12 +22,12 @@ export interface GuideSource {
 }
 
 /** A signed procedure is its whole new text. */
-export type Signing =
+type Signing =
   | { readonly signed: true; readonly text: string }
   | { readonly signed: false; readonly reasons: readonly string[] };
 
 /** A procedure that may have been issued. It is analysed only where there is an issue to compare it with. */
-export interface IssuedProcedure extends Pick<GuideSource, 'settings' | 'rootUri'> {
+interface IssuedProcedure extends Pick<GuideSource, 'settings' | 'rootUri'> {
   readonly number: string;
   analysis(): Analysis;
 }

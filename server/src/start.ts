@@ -6,8 +6,6 @@ import { clientFiles } from './client-files.js';
 import { serve } from './connection.js';
 import { diskFiles } from './disk-files.js';
 
-export { type GuideSource, type Renderers, registerRenderers } from './renderers.js';
-
 /**
  * How much the heap may grow before it is cleared, in per cent. A check leaves much behind and little stays: left alone, the
  * engine lets the heap of a large library grow to several times of what is alive. Checks take a tenth longer so.

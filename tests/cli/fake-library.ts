@@ -9,7 +9,7 @@ import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
 
 const MARK = /^(!)(error|warning|question|hint) ([A-Z]\d+) ([a-z-]+): (.*)$/gmu;
 
-export function findingsIn(file: string, text: string): Finding[] {
+function findingsIn(file: string, text: string): Finding[] {
   return [...text.matchAll(MARK)].map((match) => {
     const [line, , severity = '', code = '', name = '', message = ''] = match;
     const start = match.index + Math.max(0, line.indexOf('here'));

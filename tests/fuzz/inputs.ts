@@ -6,7 +6,7 @@ import fc from 'fast-check';
 
 const SAMPLES = fileURLToPath(new URL('../../samples', import.meta.url));
 /** Inputs that once failed, and odd ones worth keeping; a new failure is put here with its fix. */
-export const CORPUS_FOLDER = fileURLToPath(new URL('./corpus', import.meta.url));
+const CORPUS_FOLDER = fileURLToPath(new URL('./corpus', import.meta.url));
 
 function texts(folder: string, suffix: string): string[] {
   return readdirSync(folder, { withFileTypes: true, recursive: true })
@@ -106,7 +106,7 @@ export type Damage =
   | { readonly how: 'line away' | 'line twice' | 'line swap' | 'deeper' | 'shallower'; readonly at: number };
 
 const place = fc.double({ min: 0, max: 1, noNaN: true });
-export const damage: fc.Arbitrary<Damage> = fc.oneof(
+const damage: fc.Arbitrary<Damage> = fc.oneof(
   fc.record({
     how: fc.constantFrom('put' as const, 'over' as const),
     at: place,
@@ -129,7 +129,7 @@ export const damage: fc.Arbitrary<Damage> = fc.oneof(
   }),
 );
 
-export function damaged(text: string, damages: readonly Damage[]): string {
+function damaged(text: string, damages: readonly Damage[]): string {
   return damages.reduce(one, text);
 }
 

@@ -6,7 +6,7 @@ import { SETTINGS_FILE } from '../../language/src/settings/index.js';
 import { splitFiles } from '../suite-helper.js';
 import type { GeneratedFile } from './files.js';
 
-export const FAULTY_FOLDER = 'samples/faulty';
+const FAULTY_FOLDER = 'samples/faulty';
 
 export function faultyFiles(): GeneratedFile[] {
   const settings = { path: `${FAULTY_FOLDER}/${SETTINGS_FILE}`, text: () => '{}\n' };

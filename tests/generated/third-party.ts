@@ -16,6 +16,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 /** Fonts that are shipped, with where their licence stands. */
 const FONTS = [['Atkinson Hyperlegible Next', 'OFL-1.1', 'compiler/fonts/OFL.txt']] as const;
 
+const NOT_NAMED = 'not named';
+
 export function thirdPartyPage(): string {
   const rows = shippedWith('compiler').map(
     ({ name, version, license }) => `| ${name} | ${version} | ${license} |`,
@@ -42,7 +44,7 @@ ${rows.join('\n')}
 }
 
 /** Registry packages that a workspace needs to run, with those that they need, by name. */
-export function shippedWith(workspace: string): { name: string; version: string; license: string }[] {
+function shippedWith(workspace: string): { name: string; version: string; license: string }[] {
   const lock = JSON.parse(readFileSync(`${ROOT}/package-lock.json`, 'utf8')) as {
     packages: Record<string, Locked>;
   };
@@ -60,7 +62,7 @@ export function shippedWith(workspace: string): { name: string; version: string;
   visit(workspace);
   return [...found]
     .filter(([path, entry]) => path.includes('node_modules/') && entry.link !== true)
-    .map(([path, { version = '', license = 'not named' }]) => ({
+    .map(([path, { version = '', license = NOT_NAMED }]) => ({
       name: path.replace(/^.*node_modules\//, ''),
       version,
       license,
@@ -82,6 +84,8 @@ function resolveFrom(
   }
 }
 
-/** Fonts whose licence text is not there. */
-export const missingLicences = (): string[] =>
-  FONTS.map(([, , text]) => text).filter((text) => !existsSync(`${ROOT}/${text}`));
+/** What is shipped without a licence: fonts whose text is not there, packages that name none. */
+export const missingLicences = (): string[] => [
+  ...FONTS.map(([, , text]) => text).filter((text) => !existsSync(`${ROOT}/${text}`)),
+  ...shippedWith('compiler').flatMap(({ name, license }) => (license === NOT_NAMED ? [name] : [])),
+];

@@ -81,7 +81,7 @@ export interface Session {
   close(): Promise<void>;
 }
 
-export interface Cursor {
+interface Cursor {
   readonly textDocument: { readonly uri: string };
   readonly position: Position;
   readonly range: Range;
@@ -246,7 +246,7 @@ export function positionAt(text: string, offset: number): Position {
   return { line: before.length - 1, character: before.at(-1)?.length ?? 0 };
 }
 
-export function offsetAt(text: string, { line, character }: Position): number {
+function offsetAt(text: string, { line, character }: Position): number {
   const lines = text.split('\n');
   return lines.slice(0, line).reduce((sum, l) => sum + l.length + 1, 0) + character;
 }

@@ -98,4 +98,4 @@ function fileHash(shell: Shell, opened: OpenLibrary, path: string): string {
 const newestIssue = (shell: Shell, opened: OpenLibrary, number: string): number =>
   issuedRevisions(shell, opened, number).at(-1) ?? -1;
 
-export const today = (shell: Shell): string => shell.now().toISOString().slice(0, 10);
+const today = (shell: Shell): string => shell.now().toISOString().slice(0, 10);

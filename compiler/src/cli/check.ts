@@ -24,7 +24,7 @@ export interface Checked {
 }
 
 /** Called after each file, for progress. */
-export type Progress = (done: number, all: number) => void;
+type Progress = (done: number, all: number) => void;
 
 export interface CheckChoice {
   readonly progress?: Progress;
@@ -46,7 +46,7 @@ export async function checkPaths(
   return checkCollection(shell, collection, choice, cacheFor);
 }
 
-export async function checkCollection(
+async function checkCollection(
   shell: Shell,
   collection: Collection,
   choice: CheckChoice,

@@ -7,9 +7,8 @@ import { COMMANDS } from './commands/index.js';
 import { CannotRun, type Shell, type Stream } from './shell.js';
 import { VERSION } from './version.js';
 
-/** Exit codes that scripts may rely on. */
-export const CLEAN = 0;
-export const FINDINGS = 1;
+/** Exit codes that scripts may rely on; 1 is a command's own answer, that it found something. */
+const CLEAN = 0;
 export const COULD_NOT_RUN = 2;
 
 /** Runs one command line (without the program's own name) and returns the exit code. Never throws. */

@@ -13,7 +13,7 @@ import { CannotRun, type Shell } from '../cli/shell.js';
 import { type IssueRecord, issueRecordSchema, type Register, registerSchema } from './issue-record.js';
 
 /** The name of the record in an issue's folder, and of the list of all issues. */
-export const RECORD = 'issue.json';
+const RECORD = 'issue.json';
 const REGISTER = 'register.json';
 
 export interface Issue {
@@ -31,7 +31,7 @@ export interface StoreLibrary {
 }
 
 /** The folder of all issues of a library. */
-export const storeFolder = ({ root, settings }: StoreLibrary): string => join(root, settings.issues);
+const storeFolder = ({ root, settings }: StoreLibrary): string => join(root, settings.issues);
 
 /** Revisions of a number that have a folder, rising, whether or not they can be read. */
 export function issuedRevisions(shell: Shell, library: StoreLibrary, number: string): number[] {
@@ -187,7 +187,7 @@ function writeRegister(shell: Shell, library: StoreLibrary, issues: readonly Iss
   shell.write(join(storeFolder(library), REGISTER), `${JSON.stringify(register, undefined, 2)}\n`);
 }
 
-export const changedHistory = (problems: readonly string[]): string =>
+const changedHistory = (problems: readonly string[]): string =>
   `what was issued is not as it was written, so nothing is issued over it:\n${problems.map((one) => `  ${one}`).join('\n')}\nPut these files back from a copy. An issue is never changed: a mistake in it is mended by the next revision.`;
 
 /** For what is read of the issues and not written. */

@@ -39,7 +39,7 @@ const workLine = z.strictObject({
   line: lineNumber,
 });
 
-export const modelSchema = z.strictObject({
+const modelSchema = z.strictObject({
   format: z.literal(1),
   program: text.describe('The version that made it.'),
   file: text.describe('Library path.'),
@@ -68,7 +68,7 @@ export type CheckedModel = z.infer<typeof modelSchema>;
 export type ModelThing = CheckedModel['things'][number];
 export type ModelClause = ModelThing['clauses'][number];
 
-export const exportSchema = z.strictObject({ format: z.literal(1), files: z.array(modelSchema) });
+const exportSchema = z.strictObject({ format: z.literal(1), files: z.array(modelSchema) });
 
 /** The published JSON Schema of `export --format json`. */
 export function exportJsonSchema(): unknown {

@@ -117,7 +117,7 @@ export interface BesideKinds {
   };
 }
 
-export type BesideKind = keyof BesideKinds;
+type BesideKind = keyof BesideKinds;
 export type Beside = BesideKinds[BesideKind];
 
 /** A table of renderers over the kinds of side box. */

@@ -25,7 +25,7 @@ export interface Depends {
 }
 
 /** Pictograms of personal protection, drawn for this project after the meanings of ISO 7010. */
-export const PROTECTIONS = ['gloves', 'eyes', 'ears', 'face', 'feet', 'lungs', 'clothing', 'head'] as const;
+const PROTECTIONS = ['gloves', 'eyes', 'ears', 'face', 'feet', 'lungs', 'clothing', 'head'] as const;
 export type Protection = (typeof PROTECTIONS)[number];
 
 export interface NeedRow {
@@ -68,7 +68,7 @@ interface Located {
   readonly revised?: boolean;
 }
 
-export interface BlockKinds {
+interface BlockKinds {
   /** Head of the first page. */
   masthead: Located & {
     readonly kind: 'masthead';
@@ -281,7 +281,7 @@ export interface BlockKinds {
   };
 }
 
-export type BlockKind = keyof BlockKinds;
+type BlockKind = keyof BlockKinds;
 export type Block = BlockKinds[BlockKind];
 export type BlockOf<K extends BlockKind> = BlockKinds[K];
 

@@ -1,6 +1,6 @@
 // A film of a guide. The page plays it from its own bytes; print has its words.
 
-export type FilmType = 'webm' | 'mp4';
+type FilmType = 'webm' | 'mp4';
 
 export interface Film {
   readonly type: FilmType;

@@ -1,7 +1,7 @@
 // The fixed words of the sheets, in the language of the print. `{name}` stands for a value. Renderers hold no words
 // of their own: a guide in another language needs another table and nothing else.
 
-export const WORD_KEYS = [
+const WORD_KEYS = [
   // Running head and foot
   'page',
   'revision',

@@ -2,7 +2,7 @@
 import type { PageAssets } from './frame.js';
 
 /** Names of the files in `templates/html` and `fonts`. */
-export const PAGE_FILES = {
+const PAGE_FILES = {
   styles: 'page.css',
   script: 'page.js',
   libraryScript: 'library.js',

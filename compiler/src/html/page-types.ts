@@ -43,7 +43,7 @@ export interface PageRow {
   readonly clocks: readonly PageClock[];
 }
 
-export interface PageGuide {
+interface PageGuide {
   readonly number: string;
   readonly title: string;
   readonly revision: string;

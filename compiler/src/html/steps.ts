@@ -88,7 +88,7 @@ export function railed(
 }
 
 /** The class that draws a change bar. */
-export const barred = ({ revised }: { readonly revised?: boolean }): string => (revised ? 'revised' : '');
+const barred = ({ revised }: { readonly revised?: boolean }): string => (revised ? 'revised' : '');
 
 /** The bar in words, for readers that do not see it. */
 const saidRevised = ({ revised }: Block | BlockOf<'row'>, { words }: PageContext): Markup | false =>

@@ -4,7 +4,7 @@ import { type ChildProcess, fork } from 'node:child_process';
 import { packagePath } from '../package-files.js';
 import type { PrintSource } from './source.js';
 
-export interface TypesetJob extends PrintSource {
+interface TypesetJob extends PrintSource {
   readonly standard: string;
   /** Seconds since 1970. */
   readonly timestamp: number;

@@ -19,7 +19,7 @@ export interface PrintSource {
   readonly pages?: number;
 }
 
-export const TEMPLATES = ['base', 'page', 'step', 'front', 'record'] as const;
+const TEMPLATES = ['base', 'page', 'step', 'front', 'record'] as const;
 
 /**
  * `refused` are the pictures that the typesetter cannot read: a note stands in their place. `counted` leaves the counting

@@ -18,9 +18,7 @@ export type Argument =
 /** Code as it is. Never for what a writer typed. */
 export const raw = (code: string): Raw => ({ raw: code });
 
-export const NONE: Raw = raw('none');
-
-export function literal(value: Argument): string {
+function literal(value: Argument): string {
   if (value === undefined) return 'none';
   if (typeof value === 'string') return stringLiteral(value);
   if (typeof value === 'number' || typeof value === 'boolean') return String(value);

@@ -72,7 +72,7 @@ export function registerChoices(context: ExtensionContext, connection: Connectio
 }
 
 /** Asks what there is to ask, one list after the other; a list with one entry is not shown. */
-export async function askAll(choices: Choices, now: GuideOptions): Promise<GuideOptions | undefined> {
+async function askAll(choices: Choices, now: GuideOptions): Promise<GuideOptions | undefined> {
   const title = `${choices.number} ${choices.title}`;
   const side = await pick(title, l10n.t('Which side?'), choices.sides, now.side, sideWord);
   if (side === GAVE_UP) return undefined;

@@ -4,7 +4,7 @@ import type { Library } from '../library.js';
 import type { Job } from '../names/job.js';
 import type { StateRun } from '../state/run.js';
 
-export interface CheckInput {
+interface CheckInput {
   readonly job: Job;
   /** Undefined for catalogues and for files without work. */
   readonly run: StateRun | undefined;

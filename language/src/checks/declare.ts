@@ -87,7 +87,7 @@ export function declareFix(
   return preferred ? { title, edits: merged, preferred: true } : { title, edits: merged };
 }
 
-export function sectionOf(kind: ThingKind): string {
+function sectionOf(kind: ThingKind): string {
   return SECTIONS.find((section) => section.declares === kind)?.word ?? 'parts';
 }
 

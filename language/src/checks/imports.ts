@@ -45,7 +45,7 @@ function nearestPath(path: string, known: readonly string[]): string | undefined
 }
 
 /** A path in the library as it is written in a file. */
-export function relativePath(from: string, to: string): string {
+function relativePath(from: string, to: string): string {
   const own = from.split('/').slice(0, -1);
   const parts = to.split('/');
   let shared = 0;

@@ -29,7 +29,7 @@ const newFinding = (
 ): Finding => finding(newOutsideLimit, { file, span: { start, end } }, data);
 
 /** The bounds of a limit in the SI unit of its kind; undefined where they hang on the variant, or there are none. */
-export function boundsOf(thing: Thing): (Bounds & { readonly kind: Measure['unit']['kind'] }) | undefined {
+function boundsOf(thing: Thing): (Bounds & { readonly kind: Measure['unit']['kind'] }) | undefined {
   const clauses = ['bare', 'at least', 'at most'].flatMap((word) =>
     clausesOf(thing, word).map(({ clause, guard }) => ({ word, clause, guard })),
   );

@@ -17,7 +17,7 @@ export function messagesOf(job: Job): Message[] {
 }
 
 /** What the message says: its own text, or title and text of the shared message it names. */
-export function messageText(job: Job, line: MessageLine): string {
+function messageText(job: Job, line: MessageLine): string {
   const shared = line.reference ? job.scope.resolve(line.reference.text)?.line : undefined;
   const parts = shared ? [...everyLine([shared])].map((l) => l.prose?.text) : [];
   return [line.prose?.text, ...parts].filter((t) => t !== undefined).join('\n');

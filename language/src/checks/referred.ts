@@ -90,7 +90,7 @@ function attributeFault(file: string, { attribute }: ProseReference, thing: Thin
 }
 
 /** The word of a clause as a reference says it: `number and thread` of fasteners is `count` and `thread`. */
-export function attributeOf(word: string): string {
+function attributeOf(word: string): string {
   return word === 'of' ? 'count' : word.replaceAll(' ', '-');
 }
 

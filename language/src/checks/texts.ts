@@ -4,7 +4,7 @@ import type { Prose } from '../syntax/tree.js';
 import { type WorkLine, workLines } from './own-lines.js';
 
 /** What a text does: tells what to do, explains, or names (titles and lists). */
-export type TextUse = 'instruction' | 'explanation' | 'label';
+type TextUse = 'instruction' | 'explanation' | 'label';
 
 export interface WorkText {
   readonly work: WorkLine;

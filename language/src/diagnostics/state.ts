@@ -108,7 +108,6 @@ export const STATE_DIAGNOSTICS = [
 ] as const;
 
 export {
-  absentThing,
   alreadyLoose,
   alreadyPlaced,
   angleBeforeSnug,
@@ -127,7 +126,6 @@ export {
   neverConnected,
   neverFilled,
   neverPutBack,
-  neverReached,
   neverTorqued,
   notCapped,
   notChocked,
@@ -142,7 +140,6 @@ export {
   notTagged,
   notTied,
   outOfOrder,
-  pathsDiffer,
   renewedInPlace,
   sealantSkinned,
   shutIn,

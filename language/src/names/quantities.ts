@@ -12,7 +12,6 @@ import {
   expectedInEntry,
   expectedInStatement,
 } from '../vocabulary/expected.js';
-import { everyLine } from './job.js';
 import type { FileModel, Thing } from './model.js';
 
 export interface WrittenQuantity {
@@ -106,10 +105,4 @@ function addQuantities(found: WrittenQuantity[], { line, thing, statement }: Ins
     default:
       break;
   }
-}
-
-/** Whether any of the lines has a finding of its own syntax: what it would have said is then unknown. */
-export function hasBrokenLine(lines: readonly Line[]): boolean {
-  for (const line of everyLine(lines)) if (line.broken || line.kind === 'unread') return true;
-  return false;
 }

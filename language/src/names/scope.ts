@@ -1,6 +1,6 @@
 // The one space of names of a procedure: its own things and those of every file it uses, directly or through others.
 
-import type { Name, UseLine } from '../syntax/tree.js';
+import type { UseLine } from '../syntax/tree.js';
 import { BUILT_IN_NAMES } from '../vocabulary/kinds.js';
 import type { FileModel, Thing } from './model.js';
 
@@ -116,9 +116,4 @@ export function resolvePath(from: string, written: string): string | undefined {
     else if (parts.pop() === undefined) return undefined;
   }
   return parts.join('/');
-}
-
-/** Things by the names in a clause; names that are not declared are left out. */
-export function resolveAll(scope: Scope, names: readonly Name[]): Thing[] {
-  return names.map((n) => scope.resolve(n.text)).filter((t) => t !== undefined);
 }

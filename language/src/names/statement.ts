@@ -1,7 +1,7 @@
 // A statement with its names resolved: which verb, which things, which clauses.
 
 import { numberOf } from '../quantity/index.js';
-import type { Clause, Guard, Item, Name, StatementLine } from '../syntax/tree.js';
+import type { Clause, Guard, Item, StatementLine } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import type { VerbDef } from '../vocabulary/verb.js';
 import type { Thing } from './model.js';
@@ -28,7 +28,7 @@ export interface BoundStatement {
   named(word: string): readonly BoundItem[];
 }
 
-export function bindItem(item: Item, scope: Scope): BoundItem {
+function bindItem(item: Item, scope: Scope): BoundItem {
   return {
     item,
     thing: scope.resolve(item.name.text),
@@ -113,12 +113,4 @@ function bindObject(item: Item, scope: Scope, verb: VerbDef): BoundItem {
   if (bound.thing?.kind === 'machine' && only !== undefined && others.length === 0)
     return { ...bound, thing: builtIn(only) };
   return bound;
-}
-
-/** All names a statement mentions. */
-export function namesOf(statement: BoundStatement): Name[] {
-  return [...statement.line.items, ...statement.clauses.flatMap((c) => c.items)].flatMap((i) => [
-    i.name,
-    ...i.alternatives,
-  ]);
 }

@@ -5,7 +5,7 @@ import { bindFile } from '../names/bind.js';
 import { parse } from '../syntax/index.js';
 import { type Rule, readRule } from './rule-model.js';
 
-export const STARTER_FILE = '(starter pack)';
+const STARTER_FILE = '(starter pack)';
 
 /** The rules bind by kind and mark alone; starter-marks.ts says what each mark means. */
 export const STARTER_TEXT = `catalogue: Usual practice

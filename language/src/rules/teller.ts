@@ -9,7 +9,7 @@ import type { StepLine } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Rule } from './rule-model.js';
 
-export interface Broken {
+interface Broken {
   readonly act: Act;
   readonly when: Condition;
   /** What is missing, in the rule's own words. */

@@ -18,7 +18,7 @@ export function patternWords({ verbs, target, value, clauses }: EventPattern, it
     .join(' ');
 }
 
-export function targetWords(target: Target, it?: Thing): string {
+function targetWords(target: Target, it?: Thing): string {
   switch (target.form) {
     case 'it':
       return it?.name ?? 'it';

@@ -6,7 +6,7 @@ import { LANGUAGES } from '../vocabulary/kinds.js';
 export const SETTINGS_FILE = 'baywright.json';
 
 /** What a finding may be turned into. An error stays an error: only `accept CODE: reason` in the file silences one. */
-export const SEVERITY_LEVELS = ['off', 'hint', 'question', 'warning', 'error'] as const;
+const SEVERITY_LEVELS = ['off', 'hint', 'question', 'warning', 'error'] as const;
 
 const glob = z.string().min(1);
 const severities = z.record(z.string(), z.enum(SEVERITY_LEVELS));

@@ -78,31 +78,3 @@ export function initialValue(
       return constant('loaded');
   }
 }
-
-/** The aspect that says where a thing of this kind stands; undefined for kinds without state. */
-export function mainAspect(thing: Thing): Aspect | undefined {
-  switch (thing.kind) {
-    case 'part':
-      return 'place';
-    case 'fastener':
-      return 'tight';
-    case 'connection':
-      return 'link';
-    case 'fluid':
-      return 'level';
-    case 'circuit':
-      return 'air';
-    case 'adjustment':
-      return 'setting';
-    case 'condition':
-      return 'value';
-    case 'temporary':
-      return 'put';
-    case 'place':
-      return 'chock';
-    case 'machine':
-      return thing.name === 'suspension' ? 'suspension' : thing.name === 'vehicle' ? 'posture' : undefined;
-    default:
-      return undefined;
-  }
-}

@@ -31,7 +31,7 @@ export function canDo(run: StateRun, offset: number, verb: VerbDef): CanDo[] {
 }
 
 /** The same, asked of a machine. */
-export function canDoOn(m: Machine, verb: VerbDef, when: Condition): CanDo[] {
+function canDoOn(m: Machine, verb: VerbDef, when: Condition): CanDo[] {
   const touched = touchedBy(m);
   const own = m.job.file.path;
   const found: CanDo[] = [];

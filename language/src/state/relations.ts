@@ -31,7 +31,7 @@ export function lacksOf(
 }
 
 /** Whether a fastener counts as off: all of it out, or as many as the relation names. */
-export function fastenerOff(word: string, count: number | undefined): boolean {
+function fastenerOff(word: string, count: number | undefined): boolean {
   const c = decode(word);
   return count === undefined ? c.out === size(c) : c.out >= Math.min(count, size(c));
 }

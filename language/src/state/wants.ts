@@ -11,7 +11,7 @@ import type { Machine } from './machine.js';
  */
 export type Direction = 'apart' | 'together' | 'here';
 
-export const WANTS = {
+const WANTS = {
   off: 'apart',
   slack: 'apart',
   drained: 'apart',

@@ -129,7 +129,7 @@ function isSentence(tokens: readonly IToken[]): boolean {
 }
 
 /** Every word that may open a line in a place, names aside. */
-export function wordsOpening({ context, kind }: BlockPlace): string[] {
+function wordsOpening({ context, kind }: BlockPlace): string[] {
   const heads = [...(HEADS_IN.get(context)?.keys() ?? [])];
   if (context === 'file') return [...heads, ...SECTIONS.map(({ word }) => word)];
   if (isWork(context)) return [...heads, ...VERB_BY_WORD.keys()];

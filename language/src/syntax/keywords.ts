@@ -78,7 +78,7 @@ const BOUNDS: readonly [string, TokenType][] = [
 ];
 
 /** Prepositions after the target of a rule's action: `require raise vehicle with hoist`. */
-export const RULE_PREPOSITIONS = ['with', 'to', 'at', 'from', 'on', 'in', 'into', 'by'] as const;
+const RULE_PREPOSITIONS = ['with', 'to', 'at', 'from', 'on', 'in', 'into', 'by'] as const;
 
 /** What a line's keywords are, by the form of the line. */
 export const KEYWORDS = {

@@ -30,7 +30,7 @@ export interface ReadLine {
 }
 
 /** Longer code is not read: no one writes it, and its tokens would fill the memory. */
-export const LONGEST_CODE = 20_000;
+const LONGEST_CODE = 20_000;
 
 export function readLine(line: CodeLine, above: Above): ReadLine {
   const { file, code } = line;

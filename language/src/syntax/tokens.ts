@@ -59,7 +59,7 @@ function register(type: TokenType, kind: TokenKind): TokenType {
 }
 
 /** Blanks and line ends between tokens. */
-export const Blank = createToken({
+const Blank = createToken({
   name: 'Blank',
   pattern: scan.scanBlanks,
   line_breaks: true,

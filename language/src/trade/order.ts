@@ -92,14 +92,14 @@ export function reverseOrder(order: TighteningOrder): TighteningOrder {
  * an odd number steps by the whole number below half, so each next one lies nearly opposite. Gives the trade's 1-3-5-2-4 for
  * five and the published 12-bolt cross 1-7, 4-10, 2-8, 5-11, 3-9, 6-12.
  */
-export function circleOrder(count: number): number[] {
+function circleOrder(count: number): number[] {
   if (count % 2 === 0) return circleOrder(count / 2).flatMap((p) => [p, p + count / 2]);
   const step = Math.max(1, (count - 1) / 2);
   return Array.from({ length: count }, (_, turn) => ((turn * step) % count) + 1);
 }
 
 /** Places of `count` positions on a circle, clockwise from the top. */
-export function circlePositions(count: number): Point[] {
+function circlePositions(count: number): Point[] {
   return Array.from({ length: count }, (_, i) => {
     const turn = (2 * Math.PI * i) / count;
     return { x: 0.5 + 0.5 * Math.sin(turn), y: 0.5 - 0.5 * Math.cos(turn) };

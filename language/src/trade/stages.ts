@@ -8,7 +8,7 @@ export interface Stage {
 }
 
 /** Usual passes for a flange, in percent; each set ends with a round pass at 100 % until nothing turns. */
-export const USUAL_STAGES: readonly {
+const USUAL_STAGES: readonly {
   fromCount: number;
   toCount: number;
   percent: readonly number[];

@@ -73,7 +73,7 @@ export interface DriveRow {
 }
 
 /** Usual drives by torque and size: well inside what the squares are tested to; common practice, from memory. */
-export const DRIVES: readonly DriveRow[] = [
+const DRIVES: readonly DriveRow[] = [
   { inch: '1/4', mm: 6.3, toNm: 20, toFlatsMm: 14, source: 'PRACTICE' },
   { inch: '3/8', mm: 10, toNm: 75, toFlatsMm: 24, source: 'PRACTICE' },
   { inch: '1/2', mm: 12.5, toNm: 300, toFlatsMm: 36, source: 'PRACTICE' },

@@ -14,7 +14,7 @@ export interface Axis {
 }
 
 /** The words in which variants are said in another language than that of findings. */
-export interface VariantWords {
+interface VariantWords {
   /** With its spaces: ` and `. */
   readonly and: string;
   readonly or: string;

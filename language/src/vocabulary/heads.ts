@@ -36,7 +36,7 @@ export const CONTEXT_WORDS: Readonly<Record<LineContext, string>> = {
 export type HeadClass = 'titled' | 'prose' | 'block' | 'plain';
 
 /** The kind of line of the syntax tree that a head opens. */
-export type HeadKind =
+type HeadKind =
   | 'procedure'
   | 'catalogue'
   | 'use'

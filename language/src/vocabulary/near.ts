@@ -21,7 +21,7 @@ export function nearest(word: string, known: Iterable<string>, most = 3): string
 }
 
 /** How many edits still make a likeness of a word of this length. */
-export function editsAllowed(word: string): number {
+function editsAllowed(word: string): number {
   return word.length <= 4 ? 1 : word.length <= 9 ? 2 : 3;
 }
 

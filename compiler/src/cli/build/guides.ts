@@ -42,9 +42,9 @@ export interface GuideResult {
   readonly unknownOptions: readonly string[];
 }
 
-export type Counts = Readonly<Record<'error' | 'warning' | 'question', number>>;
+type Counts = Readonly<Record<'error' | 'warning' | 'question', number>>;
 
-export interface BuiltFile {
+interface BuiltFile {
   readonly path: string;
   readonly label: string;
   readonly pages?: number;

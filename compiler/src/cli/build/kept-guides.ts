@@ -17,7 +17,7 @@ export interface KeptGuides extends KeptFile {
 }
 
 /** What came of one order, and all it rests on beside what its file rests on. */
-export interface KeptPrint extends MadePrint {
+interface KeptPrint extends MadePrint {
   /** Hash of all that was asked for. */
   readonly order: string;
   /** Hash of what the whole library said of the procedure. */

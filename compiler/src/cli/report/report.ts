@@ -51,7 +51,7 @@ export function sourceLines(checked: Checked, folder: string): (file: string, li
 }
 
 /** Turns library paths and offsets into paths and lines; each text is indexed once. */
-export function locator(folder: string): Locate {
+function locator(folder: string): Locate {
   const indexes = new Map<string, LineIndex>();
   return (shelf, path, span) => {
     const file = relativeTo(folder, join(shelf.root, path));

@@ -18,7 +18,7 @@ const edit = z.strictObject({
 });
 const fix = z.strictObject({ title: z.string(), edits: z.array(edit) });
 
-export const reportFindingSchema = z.strictObject({
+const reportFindingSchema = z.strictObject({
   code: z.string().describe('Stable code: a letter and three digits.'),
   name: z.string().describe('The finding’s name in words, accepted wherever the code is.'),
   severity: z.enum(['error', 'warning', 'question', 'hint']),

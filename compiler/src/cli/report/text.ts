@@ -33,7 +33,7 @@ function spaced(block: string, at: number, all: readonly string[]): string {
 }
 
 /** One line that says how it stands. */
-export function summary(checked: Checked, paint: Colors): string {
+function summary(checked: Checked, paint: Colors): string {
   const files = plural(checked.files, 'file');
   if (checked.files === 0 && checked.found.length === 0) return 'No procedures here: nothing was checked.';
   const parts = SEVERITIES.flatMap((severity) => {

@@ -89,7 +89,7 @@ function pictureAt(
 }
 
 /** `Film hub.mp4 at 5 min 36 s: …` */
-export function clipProse(print: Print, line: Of<'clip'>, place: Place): Prose {
+function clipProse(print: Print, line: Of<'clip'>, place: Place): Prose {
   const file = line.path?.text.split('/').at(-1) ?? '?';
   const measure = line.at?.measure;
   const figure = measure ? figureOf(measure, print.language) : undefined;

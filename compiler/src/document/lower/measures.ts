@@ -6,14 +6,12 @@ import {
   type Language,
   limitsOf,
   type Measure,
-  type MeasureNode,
   otherSystem,
   type Settings,
   type Unit,
   unitText,
 } from '@baywright/language';
-import type { Figure, Inline, Prose, Quantity } from '../inline.js';
-import { text } from '../inline.js';
+import type { Figure, Inline, Quantity } from '../inline.js';
 
 interface Wanted {
   readonly language: Language;
@@ -81,11 +79,6 @@ function withoutPercent(measure: Measure): Measure {
 
 export function quantityInline(measure: Measure, wanted: Wanted): Inline {
   return { kind: 'quantity', quantity: quantityOf(measure, wanted) };
-}
-
-/** A written quantity as running text; a hole prints as a question mark. */
-export function measureProse(node: MeasureNode | undefined, wanted: Wanted): Prose {
-  return node?.measure ? [quantityInline(node.measure, wanted)] : [text('?')];
 }
 
 /** Minutes as a shop says them: `1 h 40 min`. */

@@ -182,7 +182,7 @@ export function orderWord(print: Print, order: string): string {
 }
 
 /** Pieces of a sentence as running text of a document. */
-export function inlines(pieces: readonly Piece[], figures: ReadonlyMap<string, Inline>): Inline[] {
+function inlines(pieces: readonly Piece[], figures: ReadonlyMap<string, Inline>): Inline[] {
   return pieces.map((piece): Inline => {
     if ('quantity' in piece) return figures.get(piece.quantity) ?? text(piece.text);
     return 'thing' in piece ? { kind: 'thing', text: piece.text } : text(piece.text);

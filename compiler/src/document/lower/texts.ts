@@ -46,7 +46,7 @@ function resolved(print: Print, reference: string): Prose | undefined {
 }
 
 /** Stages one after the other: `60 N·m then 245 N·m`. */
-export function specProse(print: Print, spec: SpecNode, only?: number): Prose {
+function specProse(print: Print, spec: SpecNode, only?: number): Prose {
   const stages = only === undefined ? spec.stages : spec.stages.slice(only - 1, only);
   return stages.flatMap(({ back, measure }, i): Prose => {
     const joint = i === 0 ? '' : ` ${phraseText('stage-then', print.language)} `;

@@ -11,7 +11,6 @@ import {
   sizeOfCounts,
   type Thing,
 } from '@baywright/language';
-import type { Change } from '../blocks.js';
 
 export interface Trace {
   /** The act of a line that comes next, undefined when the line does nothing on this print. */
@@ -29,9 +28,6 @@ export interface Trace {
 }
 
 export type Open = 'off' | 'hung' | 'loose';
-
-/** What a row did: things that went off, got loose or are done. */
-export type Changes = readonly Change[];
 
 export function traceOf(run: StateRun | undefined, job: Job, when: Condition): Trace {
   const open = new Map<Thing, Open>();

@@ -11,7 +11,7 @@ export interface RowAt {
   readonly number: string;
 }
 
-export interface UsedHead {
+interface UsedHead {
   readonly head: Head;
   readonly thing: Thing;
   /** The torque at that row, N·m; missing where none is asked. */
@@ -39,7 +39,7 @@ export interface UsedTorque extends RowAt {
   readonly source: SourceRef | undefined;
 }
 
-export interface UsedReading extends RowAt {
+interface UsedReading extends RowAt {
   readonly reading?: string;
   readonly places: number;
   readonly what: string;
@@ -48,7 +48,7 @@ export interface UsedReading extends RowAt {
 }
 
 /** A part or set that is fitted new. */
-export interface UsedFresh extends RowAt {
+interface UsedFresh extends RowAt {
   readonly thing: Thing;
   readonly side: string | undefined;
   readonly count: number;
@@ -70,7 +70,7 @@ export interface UsedAmount extends RowAt {
   readonly isTopUp?: boolean;
 }
 
-export interface UsedMessage {
+interface UsedMessage {
   readonly signal: Signal;
   readonly body: Prose;
   readonly step: string;

@@ -1,6 +1,6 @@
 // Where the lowering stands on its way through the work: the step and row it numbers, what the rows so far did, and
 // the rows that later lines speak of.
-import { type BoundStatement, isEachSide, type Line, NEVER, type Thing, textOf } from '@baywright/language';
+import { type BoundStatement, isEachSide, type Line, type Thing, textOf } from '@baywright/language';
 import type { Block, Change, Depends, Rail } from '../blocks.js';
 import type { Running } from './clocks.js';
 import { thingPieces } from './names.js';
@@ -148,9 +148,6 @@ export function thingName(print: Print, thing: Thing, side: SidePrint | undefine
 export function sidesOf(walk: Walk, place: Place): readonly SidePrint[] {
   return place.side ? [place.side] : walk.print.sides;
 }
-
-export const isNever = (walk: Walk, a: number, b: number): boolean =>
-  walk.print.job.universe.diagrams.and(a, b) === NEVER;
 
 /** Blocks that a place adds to. */
 export type Out = Block[];

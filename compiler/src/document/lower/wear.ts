@@ -21,7 +21,7 @@ const MEANINGS: readonly (readonly [RegExp, Protection])[] = [
   [/helmet|hard.?hat|head/i, 'head'],
 ];
 
-export function protectionOf(thing: Thing): Protection | undefined {
+function protectionOf(thing: Thing): Protection | undefined {
   return MEANINGS.find(([words]) => words.test(thing.name) || words.test(thing.title))?.[1];
 }
 

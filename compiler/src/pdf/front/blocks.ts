@@ -25,7 +25,7 @@ import {
 } from './items.js';
 import { mastheadPart } from './masthead.js';
 
-export const FRONT_KINDS = [
+const FRONT_KINDS = [
   'masthead',
   'heading',
   'dangers',

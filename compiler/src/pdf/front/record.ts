@@ -12,7 +12,7 @@ import { WIDTH } from '../steps/frame.js';
 import { type Argument, call, type Raw, raw } from '../typst-code.js';
 import { type Item, proseHigh, rowsHigh, tableItem, textHigh, titleItem, USUAL_GAP } from './items.js';
 
-export const RECORD_KINDS = [
+const RECORD_KINDS = [
   'torque-table',
   'fields',
   'record-readings',

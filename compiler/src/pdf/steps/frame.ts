@@ -13,7 +13,7 @@ export const SIDE = 56;
 /** Ruled column for the pencil in a walk-it print. */
 export const MARGIN_NOTES = 40;
 /** Where the text begins on a page without steps. */
-export const PLAIN_TOP = 27;
+const PLAIN_TOP = 27;
 const STEP_TOP = 37;
 /** A second bar in the running head, and each after it, is so high. */
 const BAR = 7;

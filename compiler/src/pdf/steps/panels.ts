@@ -139,7 +139,7 @@ export function leadIn(heading: Prose, boxes: number, { frame }: PrintContext): 
 }
 
 /** Beside the numbers, at the left edge of the words. */
-export function aside(part: Part, { frame }: PrintContext): Part {
+function aside(part: Part, { frame }: PrintContext): Part {
   return high(part.height + 2.8, moved(part, RAIL + frame.label, 1.4));
 }
 

@@ -22,7 +22,7 @@ export function faceOf(weight: number, italic = false): FaceName {
 /** Height of capitals, the height of a line of text, as a share of the size. The same in every face. */
 export const CAPITAL = 0.668;
 /** Room between two lines, as a share of the size. */
-export const LEADING = 0.52;
+const LEADING = 0.52;
 /** A printer's point in millimetres. */
 export const POINT = 25.4 / 72;
 

@@ -34,7 +34,7 @@ export function readFont(data: Uint8Array): FontFile {
 }
 
 /** Code points and glyphs of a font's character map (formats 4 and 12). */
-export function glyphMap(view: DataView): Map<number, number> {
+function glyphMap(view: DataView): Map<number, number> {
   const cmap = tableOffset(view, 'cmap');
   const found = new Map<number, number>();
   for (let i = 0; i < view.getUint16(cmap + 2); i++) {

@@ -1,11 +1,5 @@
 // Running text as runs of one face, for measuring. What the typesetter is given is made of the same pieces, in prose.ts.
-import {
-  type Figure,
-  type Inline,
-  type InlineRenderers,
-  type Prose,
-  renderInline,
-} from '../../document/inline.js';
+import { type Figure, type InlineRenderers, type Prose, renderInline } from '../../document/inline.js';
 import { runsOf } from '../../keep-together.js';
 import { type FaceName, faceOf } from './faces.js';
 
@@ -71,6 +65,3 @@ const INLINE: InlineRenderers<(style: Style) => readonly Run[]> = {
   line: (inline) => (style) => textRuns(inline.text, style),
   link: (inline) => (style) => proseRuns(inline.children, style),
 };
-
-/** Prose of one plain text. */
-export const plainProse = (text: string): readonly Inline[] => [{ kind: 'text', text }];

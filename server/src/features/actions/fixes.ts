@@ -63,7 +63,7 @@ export function fixAll(snapshot: Snapshot): ActionOffer | undefined {
 }
 
 /** Edits of several fixes without two that touch the same place: the first in the text stands. */
-export function together(findings: readonly Finding[]): TextEdit[] {
+function together(findings: readonly Finding[]): TextEdit[] {
   const taken: TextEdit[] = [];
   for (const finding of findings) {
     const fix = finding.fixes.find((f) => f.preferred) ?? finding.fixes[0];

@@ -1,10 +1,9 @@
 // Organises imports: each once, in order, those that lend no name left out.
-import { mentionsIn, resolvePath, scopeOf, type UseLine } from '@baywright/language';
+import { mentionsIn, resolvePath, scopeOf, type UseLine, wholeLines } from '@baywright/language';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import type { ActionOffer } from './offer.js';
-import { wholeLines } from './text.js';
 
 export function organiseImports(snapshot: Snapshot): ActionOffer | undefined {
   const uses = snapshot.tree.lines.filter((l): l is UseLine => l.kind === 'use');

@@ -1,11 +1,11 @@
 // Moves a declaration to a catalogue and imports it, where the file does not already.
-import { pathAt, SECTION_BY_WORD, type Span, type TextEdit } from '@baywright/language';
+import { pathAt, SECTION_BY_WORD, type Span, type TextEdit, wholeLines } from '@baywright/language';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import { CATALOGUE, filesUsed, useLine } from '../import-lines.js';
 import type { ActionOffer } from './offer.js';
-import { entryInsertion, reindented, wholeLines } from './text.js';
+import { entryInsertion, reindented } from './text.js';
 
 const MOST = 5;
 

@@ -1,11 +1,10 @@
 // Refactors of steps: split one at the cursor, turn chosen steps into an operation, performed wherever they repeat.
-import type { Line, Span, StepLine, TextEdit } from '@baywright/language';
-import { pathAt } from '@baywright/language';
+import { type Line, pathAt, type Span, type StepLine, type TextEdit, wholeLines } from '@baywright/language';
 import { CodeActionKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { fromLanguage } from '../../workspace-edit.js';
 import type { ActionOffer } from './offer.js';
-import { reindented, wholeLines } from './text.js';
+import { reindented } from './text.js';
 
 export function splitStep(snapshot: Snapshot, span: Span): ActionOffer | undefined {
   const path = pathAt(snapshot.tree, span.start);

@@ -4,14 +4,10 @@ import {
   SECTION_BY_WORD,
   SECTIONS,
   type SectionLine,
-  type Span,
   type TextEdit,
   type ThingKind,
   wholeLines,
 } from '@baywright/language';
-import type { Snapshot } from '../../snapshot.js';
-
-export { wholeLines };
 
 /** A block moved to another indent; text without a line break at its end gets one. */
 export function reindented(block: string, by: number): string {
@@ -25,7 +21,7 @@ export function reindented(block: string, by: number): string {
 }
 
 /** The word of the section that declares a kind. */
-export function sectionFor(kind: ThingKind): string | undefined {
+function sectionFor(kind: ThingKind): string | undefined {
   return SECTIONS.find((s) => s.declares === kind)?.word;
 }
 
@@ -55,18 +51,4 @@ export function entryInsertion(
     span: { start: text.length, end: text.length },
     text: `${text.endsWith('\n') || text === '' ? '' : '\n'}\n${word}\n${block}`,
   };
-}
-
-/** The indent of lines directly in a section, two columns where it is empty. */
-export function innerIndent(line: Line): number {
-  return line.children[0]?.indent ?? line.indent + 2;
-}
-
-/** The line and its own text, whatever hangs below. */
-export function holds(snapshot: Snapshot, line: Line, span: Span): boolean {
-  return (
-    line.start <= span.end &&
-    Math.max(line.code.end, line.prose?.end ?? 0) >= span.start &&
-    snapshot.text.length >= line.end
-  );
 }

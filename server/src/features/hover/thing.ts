@@ -60,7 +60,7 @@ function sources(snapshot: Snapshot, thing: Thing): string {
 }
 
 /** A block without the indent of its first line. */
-export function dedented(text: string, indent: number): string {
+function dedented(text: string, indent: number): string {
   return text
     .split(/\r?\n/)
     .map((line, i) => (i === 0 ? line : line.replace(new RegExp(`^[ \\t]{0,${indent}}`), '')))

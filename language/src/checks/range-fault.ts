@@ -1,7 +1,16 @@
 // What is wrong with the two ends of a range.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { rangeReversed, rangeTwoKinds, rangeTwoUnits } from '../diagnostics/quantities.js';
-import { convertRounded, formatMeasure, quantityKinds, unitText } from '../quantity/index.js';
+import {
+  convertRounded,
+  type Digits,
+  formatMeasure,
+  quantityKinds,
+  type Range,
+  type Rational,
+  type Unit,
+  unitText,
+} from '../quantity/index.js';
 import type { MeasureNode } from '../syntax/tree.js';
 import type { Writer } from './quantity-writer.js';
 
@@ -11,34 +20,40 @@ export function rangeFault(node: MeasureNode, at: Writer): Finding | undefined {
   const second = high?.unit?.unit;
   if (node.form !== 'range' || !low || !high || !first || !second || first === second) return undefined;
   if (first.kind !== second.kind) {
-    const gap = { start: low.number.end, end: low.unit?.end ?? low.number.end };
-    return finding(
-      rangeTwoKinds,
-      at.place(node, [
-        at.write(gap, '', false, node),
-        at.write(high.unit ?? high, first.symbol, false, node),
-      ]),
-      { first: quantityKinds[first.kind].phrase, second: quantityKinds[second.kind].phrase },
-    );
+    const fixes = [second, first].flatMap((unit) => writeRange(node, low.number, high.number, unit, at));
+    return finding(rangeTwoKinds, at.place(node, fixes), {
+      first: quantityKinds[first.kind].phrase,
+      second: quantityKinds[second.kind].phrase,
+    });
   }
-  const fix =
-    low.number.value && low.number.digits
-      ? at.write(
-          low,
-          formatMeasure(
-            convertRounded(
-              { form: 'amount', value: low.number.value, unit: first, digits: low.number.digits },
-              second,
-            ),
-          ),
-          false,
-          node,
-        )
-      : undefined;
-  return finding(rangeTwoUnits, at.place(node, fix ? [fix] : []), {
-    first: first.symbol,
-    second: second.symbol,
-  });
+  const fixes = writeRange(node, inUnit(low.number, first, second), high.number, second, at);
+  return finding(rangeTwoUnits, at.place(node, fixes), { first: first.symbol, second: second.symbol });
+}
+
+/** An end of a range: its value, and how it was written. */
+interface End {
+  readonly value?: Rational | undefined;
+  readonly digits?: Digits | undefined;
+}
+
+function inUnit({ value, digits }: End, from: Unit, to: Unit): End {
+  if (!value || !digits) return {};
+  const turned = convertRounded({ form: 'amount', value, unit: from, digits }, to);
+  return turned.form === 'amount' ? turned : {};
+}
+
+/** The whole range in one unit, as the formatter writes it. */
+function writeRange(node: MeasureNode, low: End, high: End, unit: Unit, at: Writer): Fix[] {
+  if (!low.value || !low.digits || !high.value || !high.digits) return [];
+  const range: Range = {
+    form: 'range',
+    low: low.value,
+    high: high.value,
+    unit,
+    digits: low.digits,
+    highDigits: high.digits,
+  };
+  return [at.write(node, formatMeasure(range))];
 }
 
 export function rangeBackwards(node: MeasureNode, at: Writer): Finding | undefined {

@@ -2,7 +2,16 @@
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { toleranceReversed, toleranceTooWide, toleranceUnit } from '../diagnostics/quantities.js';
 import type { WrittenQuantity } from '../names/quantities.js';
-import { convertRounded, formatNumber, rational, type Unit, unitText } from '../quantity/index.js';
+import {
+  type Amount,
+  convertRounded,
+  formatMeasure,
+  formatNumber,
+  type Rational,
+  rational,
+  type Unit,
+  unitText,
+} from '../quantity/index.js';
 import type { AmountNode, MeasureNode } from '../syntax/tree.js';
 import type { Writer } from './quantity-writer.js';
 
@@ -45,25 +54,23 @@ function toleranceFixes({ amounts: [amount] }: MeasureNode, at: Writer): Fix[] {
   const to = amount?.unit?.unit;
   const from = amount?.tolerance?.unit?.unit;
   const tolerance = amount?.tolerance;
-  if (
-    !to ||
-    !from ||
-    !tolerance ||
-    to.offset !== undefined ||
-    from.offset !== undefined ||
-    to.kind !== from.kind
-  )
-    return [];
-  const turned = (value: typeof tolerance.plus) =>
-    convertRounded({ form: 'amount', value, unit: from, digits: tolerance.digits ?? PLAIN }, to);
+  const { value, digits } = amount?.number ?? {};
+  if (!amount || !to || !from || !tolerance || !value || !digits) return [];
+  if (to.offset !== undefined || from.offset !== undefined || to.kind !== from.kind) return [];
+  const turned = (side: Rational) =>
+    convertRounded({ form: 'amount', value: side, unit: from, digits: tolerance.digits ?? PLAIN }, to);
   const [plus, minus] = [turned(tolerance.plus), turned(tolerance.minus)];
   if (plus.form !== 'amount' || minus.form !== 'amount') return [];
-  const upper = formatNumber(plus.value, plus.digits);
-  const text =
-    plus.value.compare(minus.value) === 0
-      ? `±${upper}`
-      : `+${upper}/-${formatNumber(minus.value, minus.digits)}`;
-  return [at.write(tolerance, `${text}${unitText(to, plus.value)}`, true)];
+  const whole: Amount = {
+    form: 'amount',
+    value,
+    unit: to,
+    digits,
+    plus: plus.value,
+    minus: minus.value,
+    toleranceDigits: plus.digits,
+  };
+  return [at.write(amount, formatMeasure(whole), true)];
 }
 
 const PLAIN = { significant: 1, decimals: 0 };

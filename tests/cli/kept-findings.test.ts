@@ -1,39 +1,19 @@
 // What a check keeps: a second run says the same without looking again, and a changed or damaged cache is never trusted.
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
-import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
 import { type Checked, checkPaths } from '../../compiler/src/cli/check.js';
 import { nodeShell } from '../../compiler/src/cli/node-shell.js';
-import type { Shell } from '../../compiler/src/cli/shell.js';
-import { CATALOGUE, guide, SHOP } from './desk.js';
+import { CATALOGUE, guide } from './desk.js';
+import { diskShop } from './disk-shop.js';
 
-const folder = mkdtempSync(join(tmpdir(), 'baywright-kept-'));
-afterAll(() => rmSync(folder, { recursive: true }));
-beforeEach(() => {
-  rmSync(folder, { recursive: true });
-  write(SHOP);
-});
-
-function write(files: Readonly<Record<string, string>>): void {
-  for (const [path, text] of Object.entries(files)) {
-    mkdirSync(dirname(join(folder, path)), { recursive: true });
-    writeFileSync(join(folder, path), text);
-  }
-}
-
-const shell = (more: Partial<Shell> = {}): Shell => ({
-  ...nodeShell(),
-  folder,
-  threads: 1,
-  resolve: (path) => join(folder, path),
-  ...more,
-});
+const { folder, write, shell } = diskShop();
 
 /** Files looked at in a check: those whose analysis was made, seen by the steps of progress after the kept ones. */
-async function check(world = shell()): Promise<{ said: string[]; made: number }> {
+async function check(world = shell(), fresh = false): Promise<{ said: string[]; made: number }> {
   let kept = -1;
   const checked = await checkPaths(world, [], {
+    fresh,
     progress: (done) => {
       if (kept < 0) kept = done;
     },
@@ -49,6 +29,12 @@ describe('kept findings', () => {
   it('a second run looks at nothing again', async () => {
     expect(await check()).toEqual({ said: [], made: 3 });
     expect(await check()).toEqual({ said: [], made: 0 });
+  });
+
+  it('a fresh check looks at everything, and keeps it for the next', async () => {
+    expect(await check(shell(), true)).toEqual({ said: [], made: 3 });
+    expect(await check()).toEqual({ said: [], made: 0 });
+    expect(await check(shell(), true)).toEqual({ said: [], made: 3 });
   });
 
   it('a change is looked at with all it touches, and nothing more', async () => {
@@ -103,8 +89,10 @@ describe('kept findings', () => {
 
   it('a file that has just been written is opened: its clock may not have ticked since', async () => {
     const opened: string[] = [];
+    const written = new Date();
     const now = () =>
       shell({
+        now: () => written,
         read: (path) => {
           opened.push(path);
           return nodeShell().read(path);

@@ -1,27 +1,13 @@
 // What a build keeps: a second run makes nothing again, and every change of what guides are made from shows in them.
-import {
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
-import { afterAll, beforeEach, expect, it } from 'vitest';
+import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, it } from 'vitest';
 import { run } from '../../compiler/src/cli/main.js';
-import { nodeShell } from '../../compiler/src/cli/node-shell.js';
 import type { Shell } from '../../compiler/src/cli/shell.js';
-import { CATALOGUE, guide, SHOP } from './desk.js';
+import { CATALOGUE, guide } from './desk.js';
+import { diskShop } from './disk-shop.js';
 
-const folder = mkdtempSync(join(tmpdir(), 'baywright-guides-'));
-afterAll(() => rmSync(folder, { recursive: true }));
-beforeEach(() => {
-  rmSync(folder, { recursive: true });
-  write(SHOP);
-});
+const { folder, write, shell } = diskShop();
 
 const PICTURED = guide('M-1', 'Door mirror, replace').replace(
   '    remove',
@@ -29,13 +15,6 @@ const PICTURED = guide('M-1', 'Door mirror, replace').replace(
 );
 const svg = (words: string): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 20"><text x="2" y="12">${words}</text></svg>`;
-
-function write(files: Readonly<Record<string, string>>): void {
-  for (const [path, text] of Object.entries(files)) {
-    mkdirSync(dirname(join(folder, path)), { recursive: true });
-    writeFileSync(join(folder, path), text);
-  }
-}
 
 const pages = (at: string): Record<string, string> =>
   Object.fromEntries(
@@ -53,9 +32,8 @@ async function build(
     out += text;
   };
   const stream = { write, isTerminal: false, columns: 100 };
-  const world = { ...nodeShell(), folder, threads: 1, resolve: (path: string) => join(folder, path) };
   const words = `build --format html --side left ${args}`.trim().split(' ');
-  const code = await run(words, { ...world, out: stream, err: stream, ...more });
+  const code = await run(words, shell({ out: stream, err: stream, ...more }));
   const heads = [...out.matchAll(/^(M-\d) .*: (.*)$/gmu)];
   const made = heads.flatMap(([, number = '', said = '']) => (said.includes('nothing new') ? [] : [number]));
   return { made, code, out };
@@ -112,6 +90,28 @@ it('settings, other wishes, and a guide that was lost or written over', async ()
   write({ 'baywright.json': '{ "shop": { "name": "Another depot" } }' });
   expect((await build()).made).toEqual(['M-1', 'M-2']);
   expect((await build('--fresh')).made).toEqual(['M-1', 'M-2']);
+});
+
+it('a fresh build makes everything, and keeps it for the next', async () => {
+  await build();
+  expect((await build('--fresh')).made).toEqual(['M-1', 'M-2']);
+  expect((await build()).made).toEqual([]);
+  // Of one procedure: what is known of the others stays.
+  expect((await build('M-1.bay --fresh')).made).toEqual(['M-1']);
+  expect((await build()).made).toEqual([]);
+});
+
+it('a guide that fails says why in one line, and is made again by the next build', async () => {
+  const world = shell();
+  const broken: Shell['write'] = (path, ...more) => {
+    if (path.endsWith('.html')) throw new RangeError('');
+    world.write(path, ...more);
+  };
+  const failed = await build('', { write: broken });
+  expect(failed.code).toBe(2);
+  expect(failed.out).toContain('M-1 Door mirror, replace: failed\n  could not be made: RangeError');
+  expect(failed.out).toContain('2 procedures: 0 written (0 files), 0 refused, 2 failed.');
+  expect((await build()).made).toEqual(['M-1', 'M-2']);
 });
 
 it('what was refused is refused again, and its reasons are told again', async () => {

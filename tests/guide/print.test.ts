@@ -1,5 +1,5 @@
 // The print: structure, tags, fonts, identity, sameness.
-import { copyFileSync, mkdtempSync, rmSync } from 'node:fs';
+import { copyFileSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, test } from 'vitest';
@@ -148,6 +148,23 @@ test('the typesetter is replaced when it has grown, and goes on', async () => {
   const two = await renderPdf(fh12('record'), {}, small);
   small.close();
   expect(Buffer.compare(one.pdf, two.pdf)).toBe(0);
+});
+
+test.each([
+  [
+    'gives no reason',
+    'process.send({ problems: [], memory: 0 })',
+    /^The typesetter refused this guide without a reason\.$/,
+  ],
+  ['ends', 'process.exit(1)', /^The typesetter stopped while it worked on this guide\.$/],
+])('a typesetter that %s is told in one sentence', async (_, does, said) => {
+  const folder = mkdtempSync(join(tmpdir(), 'baywright-broken-'));
+  const script = join(folder, 'typesetter.mjs');
+  writeFileSync(script, `process.on('message', () => ${does});`);
+  const broken = openEngine({ script });
+  await expect(renderPdf(fh12('record'), {}, broken)).rejects.toThrow(said);
+  broken.close();
+  rmSync(folder, { recursive: true });
 });
 
 test('without its package the typesetter says so in one sentence', async () => {

@@ -12,11 +12,16 @@ export interface FileCache<Kept extends KeptFile> {
   /** What is known of a file, when all that it rests on is as it was. */
   get(path: string): Kept | undefined;
   put(kept: Kept): void;
+  /** Knows nothing more of these files, so that they are looked at anew. */
+  forget(files: readonly string[]): void;
   /** Writes what is known of these files, and forgets others. Quietly nothing where no folder can be written to. */
   save(files: readonly string[]): void;
 }
 
-/** What paths lead to, and what an earlier run kept of each library; nothing of it when all is to be looked at anew. */
+/**
+ * What paths lead to, and what an earlier run kept of each library. With `isFresh` nothing is taken from it for the files
+ * that the paths lead to; what comes of them is kept as ever.
+ */
 export function collectKept<Kept extends KeptFile>(
   shell: Shell,
   typed: readonly string[],
@@ -25,17 +30,17 @@ export function collectKept<Kept extends KeptFile>(
 ): { readonly collection: Collection; readonly cacheFor: (shelf: Shelf) => FileCache<Kept> } {
   const caches = new Map<string, FileCache<Kept>>();
   const collection = collect(shell, typed, (library) => {
-    if (isFresh) return new Map();
     const cache = diskCache<Kept>(shell, library, name);
     caches.set(library.root, cache);
-    return cache.facts;
+    // Without facts every file is opened.
+    return isFresh ? new Map() : cache.facts;
   });
-  return { collection, cacheFor: (shelf) => caches.get(shelf.root) ?? memoryCache(shell, shelf) };
-}
-
-/** A cache that outlives one check and no more, for `--fresh` and for a world without a place for it. */
-function memoryCache<Kept extends KeptFile>(shell: Shell, library: OpenLibrary): FileCache<Kept> {
-  return cacheOf(shell, library, new Map(), () => {});
+  const cacheFor = (shelf: Shelf): FileCache<Kept> => {
+    const cache = caches.get(shelf.root) ?? diskCache<Kept>(shell, shelf, name);
+    if (isFresh) cache.forget(shelf.files);
+    return cache;
+  };
+  return { collection, cacheFor };
 }
 
 /** A cache of a library, in `.cache/baywright/` below its root or in the user's own folder for caches. */
@@ -126,13 +131,12 @@ function cacheOf<Kept extends KeptFile>(
       entries.set(kept.path, { kept });
       isChanged = true;
     },
+    forget(files) {
+      for (const path of files) if (entries.delete(path)) isChanged = true;
+    },
     save(files) {
       const known = new Set(files);
-      for (const path of entries.keys()) {
-        if (known.has(path)) continue;
-        entries.delete(path);
-        isChanged = true;
-      }
+      this.forget([...entries.keys()].filter((path) => !known.has(path)));
       if (isChanged) write([...entries.values()].map(lineOf));
       isChanged = false;
     },

@@ -4,6 +4,7 @@ import picocolors from 'picocolors';
 import type { Colors } from 'picocolors/types.js';
 import type { CommandDef, Option } from './command.js';
 import { COMMANDS } from './commands/index.js';
+import { faultWords } from './reasons.js';
 import { CannotRun, type Shell, type Stream } from './shell.js';
 import { VERSION } from './version.js';
 
@@ -34,9 +35,8 @@ const keepMinus = (arg: string): string => arg.replace(/^-(?=\.?\d)/, '\u2212');
 
 function apology(error: unknown, argv: readonly string[]): string {
   if (error instanceof CannotRun) return error.message;
-  const message = error instanceof Error ? error.message.split('\n')[0] : String(error);
-  if (argv.includes('--trace') && error instanceof Error) return error.stack ?? message ?? '';
-  return `this is a fault of Baywright itself: ${message}. Nothing was left half written. Please report it with the output of the same command and --trace.`;
+  if (argv.includes('--trace') && error instanceof Error) return error.stack ?? faultWords(error);
+  return `this is a fault of Baywright itself: ${faultWords(error)}. Nothing was left half written. Please report it with the output of the same command and --trace.`;
 }
 
 function program(shell: Shell, when: ColourChoice, done: (code: number) => void): Parser {

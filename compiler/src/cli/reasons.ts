@@ -1,4 +1,4 @@
-// Why the system refused a file, for people.
+// Why the system refused a file, and what went wrong inside, for people.
 
 /** Why the system refused, in words that follow the file's name. */
 export function reason(error: unknown): string {
@@ -10,6 +10,13 @@ export function reason(error: unknown): string {
 export function reasonToWrite(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : '';
   return code === 'EACCES' ? 'may not be written: permission is missing' : reason(error);
+}
+
+/** What went wrong inside, in one line that is never empty: some errors carry no message, others a page of them. */
+export function faultWords(error: unknown): string {
+  if (!(error instanceof Error)) return String(error) || 'no reason was given';
+  const [line] = error.message.split('\n').filter((each) => each.trim() !== '');
+  return line ?? ('code' in error ? String(error.code) : error.name);
 }
 
 const REASONS: Readonly<Record<string, string>> = {

@@ -22,10 +22,13 @@ export interface Engine {
   readonly close: () => void;
 }
 
-/** The typesetter refused a source; `problems` are its own words. */
+/** The typesetter refused a source: its own words, if it had any. */
 export class TypesetError extends Error {
-  constructor(readonly problems: readonly string[]) {
-    super(problems.join('\n'));
+  constructor(problems: readonly string[]) {
+    super(
+      problems.filter((each) => each.trim() !== '').join('\n') ||
+        'The typesetter refused this guide without a reason.',
+    );
     this.name = 'TypesetError';
   }
 }

@@ -50,7 +50,7 @@ async function command(count, times) {
     const cold = programMedian(times, check('--fresh'));
     const { megabytes } = await watched(check('--fresh'));
     const name = count.toLocaleString('en');
-    // A fresh run keeps nothing: this one does.
+    // What the warm runs below start from.
     program(check());
     const warm = [];
     for (let i = 0; i < times; i++) {

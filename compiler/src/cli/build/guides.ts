@@ -7,6 +7,7 @@ import type { Shelf } from '../libraries.js';
 import { join } from '../paths.js';
 import { type Format, type MadeGuide, makeGuide, type Wanted } from '../publish.js';
 import { notingShell } from '../reads.js';
+import { faultWords } from '../reasons.js';
 import { CannotRun, type Shell } from '../shell.js';
 import { type Options, unknownOptions, wantedOf } from './choices.js';
 import { entryOf, type GuideEntry } from './entry.js';
@@ -115,7 +116,7 @@ export async function guidesOf(
     return { ...result, kept: { file: keptFile(shell, shelf, analysis), print } };
   } catch (error) {
     if (error instanceof CannotRun) throw error;
-    notes.add(`could not be made: ${error instanceof Error ? error.message : String(error)}`);
+    notes.add(`could not be made: ${faultWords(error)}`);
     return told('failed');
   } finally {
     shelf.library.release(path);

@@ -13,6 +13,8 @@ export function lineOf(
   const name = `${paint.bold(number === '?' ? fileName(source) : number)} ${title}`;
   if (state === 'refused') return `${name}: ${paint.red(`refused, ${plural(counts.error, 'error')}`)}\n`;
   if (state === 'passed over') return `${name}: passed over, ${notes.join(', ')}\n`;
+  if (state === 'failed')
+    return `${name}: ${paint.red('failed')}\n${notes.map((note) => `  ${note}\n`).join('')}`;
   const checked = [
     status === 'released' ? '' : paint.yellow(status),
     counts.warning > 0 ? plural(counts.warning, 'warning') : '',

@@ -198,6 +198,13 @@ describe('each slip has its own message and its own fixes', () => {
     ]);
   });
 
+  test('a first fill is less than the whole where more goes in later', () => {
+    const rest = '\n    top-up gearbox-oil until level at fill-plug';
+    expect(told(work(`    fill gearbox-oil, 1.5 L${rest}`))).toEqual([]);
+    expect(told(work('    fill gearbox-oil, 1.5 L')).join()).toContain('Q118');
+    expect(told(work(`    fill gearbox-oil, 2.5 L${rest}`)).join()).toContain('Q118');
+  });
+
   test('one finding for a figure, whatever else follows from it', () => {
     const codes = findingsOf(readMarked(catalogue({ bolt: 'torque 115 psi, per "HL-114"' })).files).map(
       (f) => f.code,

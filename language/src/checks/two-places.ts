@@ -2,6 +2,7 @@
 import { type Finding, finding } from '../diagnostics/define.js';
 import { twoPlaces } from '../diagnostics/quantities.js';
 import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
+import type { BoundStatement } from '../names/statement.js';
 import { formatSpec, numberOf, type Rational, type Spec, toSI } from '../quantity/index.js';
 import type { Clause, SpecNode } from '../syntax/tree.js';
 import { NEVER } from '../variants/diagrams.js';
@@ -12,7 +13,8 @@ import { workStatements } from './own-lines.js';
 export const twoPlacesAgree: Check = ({ job }) => {
   const { file, universe } = job;
   const found: Finding[] = [];
-  for (const { statement, when } of workStatements(job)) {
+  const works = workStatements(job);
+  for (const { statement, when, line } of works) {
     const own = statement.clauses.find((each) => each.word === 'bare');
     // With an end mark the mark decides, and the figure is what to have at hand.
     if (!own?.spec || statement.clause('stage') || statement.clause('until level at')) continue;
@@ -29,6 +31,9 @@ export const twoPlacesAgree: Check = ({ job }) => {
       const here = meantBy(own.spec);
       const [first] = specs;
       if (!here || !first || specs.length < declared.length || specs.some((each) => same(each, here)))
+        continue;
+      const isPart = statement.verb.on.fluid?.makes.includes('filled') && specs.every((s) => less(here, s));
+      if (isPart && works.some((later) => later.line.start > line.start && addsTo(later.statement, thing)))
         continue;
       found.push(report(job.file.path, file.tree.text, own, thing, word, here, first, declared[0]));
     }
@@ -78,6 +83,23 @@ function report(
       sameNumber: sameNumber(here, declared),
     },
   );
+}
+
+/** Whether a line puts more of a fluid in: a gearbox takes a part of its oil standing still, the rest when it has run. */
+function addsTo({ verb, objects }: BoundStatement, fluid: Thing): boolean {
+  const makes = verb.on.fluid?.makes ?? [];
+  return (
+    (makes.includes('filled') || makes.includes('topped')) && objects.some(({ thing }) => thing === fluid)
+  );
+}
+
+/** Whether one amount is less than another of its kind. */
+function less(a: Spec, b: Spec): boolean {
+  const [one, other] = [a.stages[0]?.measure, b.stages[0]?.measure];
+  if (!one || one.unit.kind !== other?.unit.kind) return false;
+  const [most, least] = [toSI(one), toSI(other)];
+  const [high, low] = [most.nominal ?? most.high, least.nominal ?? least.low];
+  return high !== undefined && low !== undefined && high.compare(low) < 0;
 }
 
 /** The stages of a written specification; undefined while a part of it is not understood. */

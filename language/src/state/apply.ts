@@ -91,7 +91,9 @@ function applyEffect(m: Machine, asked: Asked, effect: Effect, own: Own, gathere
   if (needing !== NEVER) {
     const inside = needing === when ? asked : { ...asked, when: needing };
     for (const need of effect.needs) {
-      const lacks = NEED_RULES[need](m, inside).filter((l) => l.when !== NEVER);
+      const found = NEED_RULES[need](m, inside);
+      if (found.length === 0) continue;
+      const lacks = found.filter((l) => l.when !== NEVER);
       if (lacks.length > 0) note(m, { act, need, about: thing }, lacks, own, gathered);
     }
   }
@@ -204,15 +206,13 @@ function placedAids(m: Machine, act: Act, own: Own, gathered: Gathered): void {
     if (!act.statement?.clause(clause)) continue;
     for (const { thing } of act.statement.named(clause)) {
       if (thing?.kind !== 'temporary') continue;
-      const lacks: Lack[] = [
-        ...NEED_RULES.placed(m, {
-          act,
-          thing,
-          count: undefined,
-          value: undefined,
-          when: m.d.and(act.when, m.job.exists(thing)),
-        }),
-      ];
+      const lacks = NEED_RULES.placed(m, {
+        act,
+        thing,
+        count: undefined,
+        value: undefined,
+        when: m.d.and(act.when, m.job.exists(thing)),
+      });
       if (lacks.length > 0) note(m, { act, need: 'placed', about: thing }, lacks, own, gathered);
     }
   }

@@ -25,8 +25,11 @@ export function decode(word: string): Counts {
   return { torqued, snug, started, loose, out, stage };
 }
 
+const whole: string[] = [];
+
 export function allTorqued(n: number): string {
-  return encode({ torqued: n, snug: 0, started: 0, loose: 0, out: 0, stage: 0 });
+  whole[n] ??= encode({ torqued: n, snug: 0, started: 0, loose: 0, out: 0, stage: 0 });
+  return whole[n];
 }
 
 export function size(c: Counts): number {
@@ -82,3 +85,40 @@ export function torqued(c: Counts): Counts {
 export function staged(c: Counts, k: number): Counts {
   return { ...snugged({ ...c, snug: c.snug + c.torqued, torqued: 0 }), stage: k };
 }
+
+/** A change of a set's state that is told as a word, on `k` of the set: on all of it without a number. */
+type WordChange = (word: string, k?: number) => string;
+
+/** The same few states come up in every set of a job, at every edit: what a change makes of each is worked out once. */
+function onWord(change: (c: Counts, k: number) => Counts): WordChange {
+  const changes = new Map<string, Map<number, string>>();
+  return (word, k) => {
+    const c = decode(word);
+    const count = k ?? size(c);
+    let byCount = changes.get(word);
+    if (!byCount) {
+      byCount = new Map();
+      changes.set(word, byCount);
+    }
+    let to = byCount.get(count);
+    if (to === undefined) {
+      to = encode(change(c, count));
+      byCount.set(count, to);
+    }
+    return to;
+  };
+}
+
+export const wordLoosened = onWord(loosened);
+export const wordTakenOut = onWord(takenOut);
+export const wordStarted = onWord(started);
+/** A retainer without a thread is done once none is out. */
+export const wordClipped = onWord((c, k) => {
+  const on = started(c, k);
+  return on.out === 0 ? torqued(on) : on;
+});
+export const wordSnugged = onWord(snugged);
+export const wordTorqued = onWord(torqued);
+/** All that are in reach stage `k` of several. */
+export const wordStaged = onWord(staged);
+export const wordReseated = onWord((c) => snugged(loosened(c, size(c))));

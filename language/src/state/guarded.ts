@@ -16,8 +16,16 @@ export type Guarded = readonly Choice[];
 
 export const CAME_IN = -1;
 
+const constants = new Map<Value, Guarded>();
+
+/** The value on all combinations, from before the work. There are few, and every thing of a job starts with some. */
 export function constant(value: Value): Guarded {
-  return [{ value, when: ALWAYS, by: CAME_IN }];
+  let guarded = constants.get(value);
+  if (!guarded) {
+    guarded = [{ value, when: ALWAYS, by: CAME_IN }];
+    constants.set(value, guarded);
+  }
+  return guarded;
 }
 
 /** Where some possible value satisfies the test. */
@@ -80,6 +88,7 @@ export function forgotten(d: Diagrams, g: Guarded, variable: number, alive: Cond
 }
 
 function merged(d: Diagrams, choices: readonly Choice[]): Guarded {
+  if (choices.length < 2) return choices;
   const out: Choice[] = [];
   for (const c of choices) {
     const i = out.findIndex((o) => o.value === c.value && o.by === c.by);

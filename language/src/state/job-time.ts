@@ -36,8 +36,10 @@ export function jobTime(
   let planned = when;
   for (const axis of universe.axes)
     if (axis.kind === 'outcome') planned = d.and(planned, d.where(axis.variable, [0]));
-  const done = run.machine.acts.filter((act) => act.statement && d.and(act.when, planned) !== NEVER);
-  const steps = done.flatMap((act, i) => (act.statement ? [timed(act, act.statement, done, i, sides)] : []));
+  const done = run.machine.acts
+    .filter((act): act is DoneAct => act.statement !== undefined)
+    .filter((act) => d.and(act.when, planned) !== NEVER);
+  const steps = done.map((act, i) => timed(act, act.statement, done, i, sides));
   const time = timeline(steps);
   const acts = new Map(done.map((act) => [idOf(act), act]));
   const waits = time.steps.flatMap(({ id, idleMin }, i) => {
@@ -46,12 +48,14 @@ export function jobTime(
     return act && min > 0 ? [{ act, min }] : [];
   });
   const variants = universe.words(when);
-  const always = done.filter((act) => d.implies(planned, act.when));
   return {
     ...time,
     when,
     waits,
-    leastHandsOnMin: always.reduce((sum, act) => sum + handsOn(act.statement, sides), 0),
+    leastHandsOnMin: done.reduce(
+      (sum, act, i) => (d.implies(planned, act.when) ? sum + (steps[i]?.handsOnMin ?? 0) : sum),
+      0,
+    ),
     ...(variants === undefined ? {} : { variants }),
   };
 }
@@ -77,6 +81,9 @@ export function declaredLabour(run: StateRun): DeclaredLabour[] {
   });
 }
 
+/** An act that does something, as a message does not. */
+type DoneAct = Act & { readonly statement: BoundStatement };
+
 /** The step that an act makes; `at` is its place among all that are done. */
 function timed(
   act: Act,
@@ -86,10 +93,7 @@ function timed(
   sides: number,
 ): TimedStep {
   const step = { id: idOf(act), handsOnMin: handsOn(statement, sides) };
-  const written = [statement.clause('bare'), statement.clause('for')].find(
-    (clause) => minutes(clause?.spec?.stages[0]?.measure) !== undefined,
-  );
-  const wait = minutes(written?.spec?.stages[0]?.measure);
+  const wait = written(statement, 'bare') ?? written(statement, 'for');
   if (wait === undefined) return step;
   const event = statement.clause('since')?.event;
   const since = event && done.slice(0, at).findLast((earlier) => isMeant(event, earlier));
@@ -98,9 +102,12 @@ function timed(
     : { ...step, waitMin: wait * timesDone(statement, sides) };
 }
 
+/** The minutes that a clause says. */
+const written = (statement: BoundStatement, word: string): number | undefined =>
+  minutes(statement.clause(word)?.spec?.stages[0]?.measure);
+
 /** Usual minutes of a line: those of its verb for each thing it names. */
-function handsOn(statement: BoundStatement | undefined, sides: number): number {
-  if (!statement) return 0;
+function handsOn(statement: BoundStatement, sides: number): number {
   return statement.verb.minutes * Math.max(1, statement.objects.length) * timesDone(statement, sides);
 }
 

@@ -4,7 +4,17 @@ import { allThings } from '../names/job.js';
 import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import type { Condition } from '../variants/diagrams.js';
 import type { Make } from '../vocabulary/needs.js';
-import { decode, encode, loosened, size, snugged, staged, started, takenOut, torqued } from './counts.js';
+import {
+  decode,
+  wordClipped,
+  wordLoosened,
+  wordReseated,
+  wordSnugged,
+  wordStaged,
+  wordStarted,
+  wordTakenOut,
+  wordTorqued,
+} from './counts.js';
 import { facesOf, joinsAt, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
 import type { Asked } from './need-rules.js';
@@ -62,56 +72,34 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   loose(m, asked) {
     const { act, thing, count, when } = asked;
     spend(m, thing, when, act.index);
-    m.change(
-      thing,
-      'tight',
-      when,
-      (v) => encode(loosened(decode(String(v)), count ?? size(decode(String(v))))),
-      act.index,
-    );
+    m.change(thing, 'tight', when, (v) => wordLoosened(String(v), count), act.index);
     upset(m, asked);
   },
   out(m, asked) {
     const { act, thing, count, when } = asked;
     spend(m, thing, when, act.index);
-    m.change(
-      thing,
-      'tight',
-      when,
-      (v) => encode(takenOut(decode(String(v)), count ?? size(decode(String(v))))),
-      act.index,
-    );
+    m.change(thing, 'tight', when, (v) => wordTakenOut(String(v), count), act.index);
     upset(m, asked);
     lose(m, asked);
   },
   started(m, { act, thing, count, when }) {
-    const whole = isFormless(thing);
-    m.change(
-      thing,
-      'tight',
-      when,
-      (v) => {
-        const c = started(decode(String(v)), count ?? size(decode(String(v))));
-        return encode(whole && c.out === 0 ? torqued(c) : c);
-      },
-      act.index,
-    );
+    const putIn = isFormless(thing) ? wordClipped : wordStarted;
+    m.change(thing, 'tight', when, (v) => putIn(String(v), count), act.index);
     if (hasClause(thing, 'renew')) {
       m.change(thing, 'spent', when, () => 'no', act.index);
       m.change(thing, 'fresh', when, () => 'new', act.index);
     }
   },
-  snug: (m, { act, thing, when }) =>
-    m.change(thing, 'tight', when, (v) => encode(snugged(decode(String(v)))), act.index),
+  snug: (m, { act, thing, when }) => m.change(thing, 'tight', when, (v) => wordSnugged(String(v)), act.index),
   torqued(m, { act, thing, when }) {
     const stage = stageOf(act.statement?.clause('stage')?.raw?.text);
     const last = stageCount(thing);
     if (stage !== undefined && stage < last)
-      m.change(thing, 'tight', when, (v) => encode(staged(decode(String(v)), stage)), act.index);
-    else m.change(thing, 'tight', when, (v) => encode(torqued(decode(String(v)))), act.index);
+      m.change(thing, 'tight', when, (v) => wordStaged(String(v), stage), act.index);
+    else m.change(thing, 'tight', when, (v) => wordTorqued(String(v)), act.index);
   },
   tight: (m, { act, thing, when }) =>
-    m.change(thing, 'tight', when, (v) => encode(torqued(decode(String(v)))), act.index),
+    m.change(thing, 'tight', when, (v) => wordTorqued(String(v)), act.index),
   renewed(m, { act, thing, when }) {
     m.change(thing, 'fresh', when, () => 'new', act.index);
     if (thing.kind === 'fastener') m.change(thing, 'spent', when, () => 'no', act.index);
@@ -162,7 +150,9 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
     for (const r of m.job.relations(thing, 'in')) {
       if (r.target.kind !== 'circuit') continue;
       const at = m.d.and(when, r.when);
-      m.change(r.target, 'air', at, () => 'air', act.index);
+      // A circuit without fluid and without a bleed screw holds compressed air or gas: nothing is to be bled.
+      if (hasClause(r.target, 'uses') || hasClause(r.target, 'bleed at'))
+        m.change(r.target, 'air', at, () => 'air', act.index);
       if (isFuelLine(thing)) continue;
       for (const f of m.job.relations(r.target, 'uses'))
         m.change(f.target, 'level', m.d.and(at, f.when), (v) => (v === 'drained' ? v : 'low'), act.index);
@@ -180,13 +170,7 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
     m.change(thing, 'air', when, () => 'bled', act.index);
     for (const r of m.job.relations(thing, 'bleed at')) {
       if (r.target.kind === 'fastener')
-        m.change(
-          r.target,
-          'tight',
-          m.d.and(when, r.when),
-          (v) => encode(snugged(loosened(decode(String(v)), size(decode(String(v)))))),
-          act.index,
-        );
+        m.change(r.target, 'tight', m.d.and(when, r.when), (v) => wordReseated(String(v)), act.index);
     }
     if (m.job.inverse(thing, 'in').some((r) => isFuelLine(r.of))) return;
     for (const r of m.job.relations(thing, 'uses'))

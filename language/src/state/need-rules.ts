@@ -8,7 +8,19 @@ import { decode, size } from './counts.js';
 import type { Lack } from './deficit.js';
 import { facesOf, joinsAt, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
-import { coveredBy, fastenerSlack, heldBy, holds, lacksOf, notClosed, notIn, notOff } from './relations.js';
+import {
+  both,
+  coveredBy,
+  fastenerSlack,
+  heldBy,
+  holds,
+  lacksBy,
+  lacksOf,
+  NO_LACKS,
+  notClosed,
+  notIn,
+  notOff,
+} from './relations.js';
 import { wholeLacks } from './whole.js';
 
 /** What a need is asked about. */
@@ -45,19 +57,23 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   // After the engine has run, a look for leaks is a look from outside with everything on.
   reachable: (m, { act, thing, when }) => (looks(act) && m.acts.some(runs) ? [] : coveredBy(m, thing, when)),
   'nothing connected': (m, { act, thing, when }) => {
+    const on = m.job.inverse(thing, 'on');
+    if (on.length === 0) return NO_LACKS;
     const at = m.d.minus(when, nextMakes(m, act, thing, 'hung', when));
-    return m.job
-      .inverse(thing, 'on')
-      .filter((r) => r.of.kind === 'connection')
-      .flatMap((r) => notOff(m, { target: r.of, count: undefined, value: undefined, when: r.when }, at));
+    return lacksBy(on, ({ of, when: on }) =>
+      of.kind === 'connection'
+        ? notOff(m, { target: of, count: undefined, value: undefined, when: on }, at)
+        : NO_LACKS,
+    );
   },
-  'nothing spills': (m, { thing, when }) =>
-    [
-      ...m.job.inverse(thing, 'drain at').map((r) => r.of),
-      ...m.job.relations(thing, 'closes').map((r) => r.target),
-    ].flatMap((fluid) =>
-      lacksOf(m, fluid, 'level', (v) => v === 'full' || v === 'unchecked', 'drained', when),
-    ),
+  'nothing spills': (m, { thing, when }) => {
+    const undrained = (fluid: Thing): readonly Lack[] =>
+      lacksOf(m, fluid, 'level', (v) => v === 'full' || v === 'unchecked', 'drained', when);
+    return both(
+      lacksBy(m.job.inverse(thing, 'drain at'), (r) => undrained(r.of)),
+      lacksBy(m.job.relations(thing, 'closes'), (r) => undrained(r.target)),
+    );
+  },
   'tight enough': (m, { thing, count, when }) =>
     lacksOf(
       m,
@@ -89,27 +105,26 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   'none out': (m, { thing, when }) => lacksOf(m, thing, 'tight', (v) => decode(v).out > 0, 'in', when),
   // A clamp is slipped on before the hose it closes; it holds nothing until it is tightened.
   'held thing in': (m, { act, thing, when }) =>
-    (startsOnly(act) ? m.job.inverse(thing, 'held by') : holds(m, thing)).flatMap((r) =>
+    lacksBy(startsOnly(act) ? m.job.inverse(thing, 'held by') : holds(m, thing), (r) =>
       notIn(m, r.of, m.d.and(when, r.when)),
     ),
   'cover order': (m, { thing, when }) =>
-    m.job
-      .inverse(thing, 'behind')
-      .filter((r) => r.of.kind === 'part' || r.of.kind === 'connection')
-      .flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
+    lacksBy(m.job.inverse(thing, 'behind'), (r) =>
+      r.of.kind === 'part' || r.of.kind === 'connection' ? notIn(m, r.of, m.d.and(when, r.when)) : NO_LACKS,
+    ),
   'nothing left behind it': (m, { thing, when }) =>
-    m.job
-      .inverse(thing, 'behind')
-      .filter((r) => r.of.kind === 'temporary')
-      .flatMap((r) => lacksOf(m, r.of, 'put', (v) => v === 'placed', 'gone', m.d.and(when, r.when))),
+    lacksBy(m.job.inverse(thing, 'behind'), (r) =>
+      r.of.kind === 'temporary'
+        ? lacksOf(m, r.of, 'put', (v) => v === 'placed', 'gone', m.d.and(when, r.when))
+        : NO_LACKS,
+    ),
   'members in': (m, { thing, when }) =>
-    m.job
-      .inverse(thing, 'in')
-      .filter((r) => r.of.kind === 'part' && !hasClause(r.of, 'held by'))
-      .flatMap((r) => notIn(m, r.of, m.d.and(when, r.when))),
+    lacksBy(m.job.inverse(thing, 'in'), (r) =>
+      r.of.kind === 'part' && !hasClause(r.of, 'held by') ? notIn(m, r.of, m.d.and(when, r.when)) : NO_LACKS,
+    ),
   'joint wet': (m, { thing, when }) => {
     const sealant = sealantOf(m.job, thing);
-    if (!sealant) return [];
+    if (!sealant) return NO_LACKS;
     const dry = lacksOf(m, thing, 'joint', (v) => v === 'old', 'wet', when);
     const limit = minutesOf(sealant, 'fit within');
     if (dry.length > 0 || limit === undefined) return dry;
@@ -121,7 +136,7 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     const at = act.statement?.clauses ?? [];
     const ride = hasClause(thing, 'at ride height') || at.some((c) => c.word === 'at ride height');
     const ground = hasClause(thing, 'on ground') || at.some((c) => c.word === 'on ground');
-    if (!ride && !ground) return [];
+    if (!ride && !ground) return NO_LACKS;
     const up = lacksOf(
       m,
       vehicleOf(m),
@@ -135,14 +150,15 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     return up.map((l) => ({ ...l, when: m.d.minus(l.when, loaded) })).filter((l) => l.when !== NEVER);
   },
   'torque clock': (m, { thing, when }) =>
-    holds(m, thing).flatMap((r) => curing(m, r.of, 'torque after', when)),
+    lacksBy(holds(m, thing), (r) => curing(m, r.of, 'torque after', when)),
   // A torque that is nothing but an angle is a finding about its figures; here an angle stage is asked for its stage before.
   'snug first': (m, { act, thing, when }) => {
     const stage = stageOf(act);
+    if (stage < 2) return NO_LACKS;
     const byAngle = torqueLines(thing).some(
       (t) => t.spec?.stages[stage - 1]?.measure.measure?.unit.kind === 'angle',
     );
-    return stage > 1 && byAngle
+    return byAngle
       ? lacksOf(
           m,
           thing,
@@ -152,7 +168,7 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
           when,
           `${stage - 1}`,
         )
-      : [];
+      : NO_LACKS;
   },
   'earlier stages': (m, { act, thing, when }) => {
     const stage = stageOf(act);
@@ -166,12 +182,12 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
           when,
           `${stage - 1}`,
         )
-      : [];
+      : NO_LACKS;
   },
-  'has torque': () => [],
-  'hand tight': () => [],
+  'has torque': () => NO_LACKS,
+  'hand tight': () => NO_LACKS,
   'not spent': (m, { thing, when }) =>
-    hasClause(thing, 'renew') ? lacksOf(m, thing, 'spent', (v) => v === 'yes', 'unspent', when) : [],
+    hasClause(thing, 'renew') ? lacksOf(m, thing, 'spent', (v) => v === 'yes', 'unspent', when) : NO_LACKS,
   away: (m, { thing, when }) => lacksOf(m, thing, 'put', (v) => v === 'placed', 'gone', when),
   placed: (m, { thing, when }) => lacksOf(m, thing, 'put', (v) => v === 'away', 'placed', when),
   connected: (m, { thing, when }) => lacksOf(m, thing, 'link', (v) => v !== 'connected', 'mounted', when),
@@ -207,12 +223,10 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
           lacksOf(m, h.target, 'tight', (v) => !fastenerSlack(v), 'slack', m.d.and(still, h.when)),
         );
     }),
-  // A dipstick, sight glass or mark is read with the filler shut.
   'fill open': (m, { act, thing, when }) =>
-    act.statement?.verb.word === 'check-level' &&
-    m.job.relations(thing, 'until level at').some((r) => r.target.kind === 'place')
-      ? []
-      : m.job.relations(thing, 'fill at').flatMap((r) => notOff(m, r, when)),
+    (act.statement?.verb.word === 'check-level' ? readAt(m, thing) : filledAt(m, act, thing)).flatMap((r) =>
+      notOff(m, r, when),
+    ),
   closed: (m, { thing, when }) => closers(m, thing).flatMap((t) => notClosed(m, t, when)),
   'fill clock': (m, { thing, when }) => closers(m, thing).flatMap((t) => curing(m, t, 'fill after', when)),
   'holds fluid': (m, { thing, when }) =>
@@ -277,6 +291,23 @@ function stageOf(act: Act): number {
   return Number.isInteger(stage) && stage > 0 ? stage : 0;
 }
 
+/** Where a level is read: at its mark, a plug that must be out for it or a place; else at the filler. */
+function readAt(m: Machine, fluid: Thing): readonly Opening[] {
+  const marks = m.job.relations(fluid, 'until level at');
+  return marks.length > 0 ? marks : m.job.relations(fluid, 'fill at');
+}
+
+/** What is open while fluid goes in: its filler, and the plug that the line fills up to. */
+function filledAt(m: Machine, act: Act, fluid: Thing): readonly Opening[] {
+  const marks = (act.statement?.named('until level at') ?? []).flatMap(({ thing }): Opening[] =>
+    thing ? [{ target: thing, count: undefined, value: undefined, when: m.job.universe.domain }] : [],
+  );
+  const fillers = m.job.relations(fluid, 'fill at');
+  return [...fillers, ...marks.filter((mark) => fillers.every((r) => r.target !== mark.target))];
+}
+
+type Opening = Parameters<typeof notOff>[1];
+
 /** Where the next statement that runs hangs the part, or fits it. */
 function nextMakes(m: Machine, act: Act, part: Thing, make: 'hung' | 'fitted', when: Condition): Condition {
   let left = when;
@@ -323,10 +354,10 @@ function closers(m: Machine, fluid: Thing): Thing[] {
 }
 
 /** Where a made joint has not cured as long as its sealant asks. */
-function curing(m: Machine, part: Thing, clause: string, when: Condition): Lack[] {
+function curing(m: Machine, part: Thing, clause: string, when: Condition): readonly Lack[] {
   const sealant = sealantOf(m.job, part);
   const minutes = sealant ? minutesOf(sealant, clause) : undefined;
-  if (!sealant || minutes === undefined) return [];
+  if (!sealant || minutes === undefined) return NO_LACKS;
   return m.clocks.short(`made ${part.id}`, minutes, when).map((c) => ({
     thing: sealant,
     want: 'cured',

@@ -1,12 +1,16 @@
 // The results of tests that `if` lines ask for. A result is a variable like an option: each of its values is a path.
+import type { Thing } from '../names/model.js';
 import type { IfLine } from '../syntax/tree.js';
-import type { Condition, Diagrams } from '../variants/diagrams.js';
+import { type Condition, type Diagrams, NEVER } from '../variants/diagrams.js';
 import type { Axis } from '../variants/universe.js';
+import type { Machine } from './machine.js';
 
 /** An outcome of a measurement or inspection that `if` lines ask for. */
 export interface Outcome {
   readonly axis: Axis;
   readonly lines: IfLine[];
+  /** What was measured, tested or looked at. */
+  readonly of: readonly Thing[];
   /** End of the last line that asks for it. */
   lastUse: number;
 }
@@ -43,4 +47,22 @@ export function asksTheSame(line: IfLine, asked: Outcome): boolean {
 /** Where the path of an `if` line is taken. */
 export function takenWhere(d: Diagrams, axis: Axis, line: IfLine): Condition {
   return d.where(axis.variable, TAKEN[line.test ?? 'needed']);
+}
+
+/**
+ * A setting that is put right, or ends the job, where it measures outside its limit needs nothing where it measures
+ * inside.
+ */
+export function settleMeasured(m: Machine, { axis, lines, of }: Outcome): void {
+  const taken = m.d.and(
+    m.alive,
+    lines.reduce((c, line) => m.d.or(c, takenWhere(m.d, axis, line)), NEVER),
+  );
+  for (const limit of of) {
+    for (const { of: setting, when } of m.job.inverse(limit, 'limit')) {
+      const isSet = m.where(setting, 'setting', (value) => value === 'set');
+      if (m.d.implies(m.d.and(taken, when), isSet))
+        m.change(setting, 'setting', m.d.minus(when, taken), () => 'set', m.acts.length - 1);
+    }
+  }
 }

@@ -17,17 +17,35 @@ export function lacksOf(
   want: Want,
   when: Condition,
   value?: string,
-): Lack[] {
+): readonly Lack[] {
   const inside = m.d.minus(m.d.and(when, m.job.exists(thing)), m.muted(thing));
-  if (inside === NEVER) return [];
-  const lacks: Lack[] = [];
+  if (inside === NEVER) return NO_LACKS;
+  // Nearly every question finds nothing.
+  let lacks: Lack[] | undefined;
   for (const choice of m.read(thing, aspect)) {
     if (!bad(String(choice.value))) continue;
     const at = m.d.and(choice.when, inside);
-    if (at !== NEVER)
-      lacks.push({ thing, want, when: at, maker: choice.by, ...(value === undefined ? {} : { value }) });
+    if (at === NEVER) continue;
+    lacks ??= [];
+    lacks.push({ thing, want, when: at, maker: choice.by, ...(value === undefined ? {} : { value }) });
   }
-  return lacks;
+  return lacks ?? NO_LACKS;
+}
+
+export const NO_LACKS: readonly Lack[] = [];
+
+/** What lacks by any of some relations. Most things have none of most kinds. */
+export function lacksBy(
+  relations: readonly Relation[],
+  lacks: (r: Relation) => readonly Lack[],
+): readonly Lack[] {
+  return relations.length === 0 ? NO_LACKS : relations.flatMap(lacks);
+}
+
+/** Both lists of lacks in one. */
+export function both(one: readonly Lack[], other: readonly Lack[]): readonly Lack[] {
+  if (one.length === 0) return other;
+  return other.length === 0 ? one : [...one, ...other];
 }
 
 /** Whether a fastener counts as off: all of it out, or as many as the relation names. */
@@ -47,7 +65,7 @@ export function notOff(
   m: Machine,
   relation: Pick<Relation, 'target' | 'count' | 'value' | 'when'>,
   when: Condition,
-): Lack[] {
+): readonly Lack[] {
   const { target } = relation;
   const at = m.d.and(when, relation.when);
   switch (target.kind) {
@@ -70,7 +88,7 @@ export function notOff(
         otherValue(target, relation.value),
       );
     default:
-      return [];
+      return NO_LACKS;
   }
 }
 
@@ -80,39 +98,37 @@ function otherValue(condition: Thing, value: string | undefined): string {
 }
 
 /** What still holds or clamps the thing. */
-export function heldBy(m: Machine, thing: Thing, when: Condition): Lack[] {
-  return [
-    ...m.job.relations(thing, 'held by').flatMap((r) => notOff(m, r, when)),
-    ...m.job
-      .relations(thing, 'clamped by')
-      .flatMap((r) =>
-        lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'slack', m.d.and(when, r.when)),
-      ),
-  ];
+export function heldBy(m: Machine, thing: Thing, when: Condition): readonly Lack[] {
+  return both(
+    lacksBy(m.job.relations(thing, 'held by'), (r) => notOff(m, r, when)),
+    lacksBy(m.job.relations(thing, 'clamped by'), (r) =>
+      lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'slack', m.d.and(when, r.when)),
+    ),
+  );
 }
 
 /** What still covers the thing. A thing that rides in a part that is off is reachable whatever covered the part. */
-export function coveredBy(m: Machine, thing: Thing, when: Condition): Lack[] {
-  return m.job.relations(thing, 'behind').flatMap((r) => notOff(m, r, when));
+export function coveredBy(m: Machine, thing: Thing, when: Condition): readonly Lack[] {
+  return lacksBy(m.job.relations(thing, 'behind'), (r) => notOff(m, r, when));
 }
 
 /** What is not in place although this fastener or connection holds or closes it. */
-export function notIn(m: Machine, thing: Thing, when: Condition): Lack[] {
+export function notIn(m: Machine, thing: Thing, when: Condition): readonly Lack[] {
   if (thing.kind === 'part') return lacksOf(m, thing, 'place', (v) => v !== 'in', 'in', when);
   if (thing.kind === 'fastener') return lacksOf(m, thing, 'tight', (v) => decode(v).out > 0, 'in', when);
   if (thing.kind === 'connection')
     return lacksOf(m, thing, 'link', (v) => v !== 'connected', 'connected', when);
-  return [];
+  return NO_LACKS;
 }
 
 /** Fasteners that are in but not torqued, or out. */
-export function notTorqued(m: Machine, thing: Thing, when: Condition): Lack[] {
+export function notTorqued(m: Machine, thing: Thing, when: Condition): readonly Lack[] {
   if (thing.kind !== 'fastener') return notIn(m, thing, when);
-  return [...notIn(m, thing, when), ...inNotTorqued(m, thing, when)];
+  return both(notIn(m, thing, when), inNotTorqued(m, thing, when));
 }
 
 /** Fasteners that are all in but not torqued; a hand-tight set is as it should be once none is loose. */
-export function inNotTorqued(m: Machine, fastener: Thing, when: Condition): Lack[] {
+export function inNotTorqued(m: Machine, fastener: Thing, when: Condition): readonly Lack[] {
   const handTight = fastener.clauses.has('no torque');
   return lacksOf(
     m,
@@ -129,11 +145,13 @@ export function inNotTorqued(m: Machine, fastener: Thing, when: Condition): Lack
 
 /** The things this fastener or connection keeps in place. */
 export function holds(m: Machine, thing: Thing): readonly Relation[] {
-  return [...m.job.inverse(thing, 'held by'), ...m.job.inverse(thing, 'clamped by')];
+  const held = m.job.inverse(thing, 'held by');
+  const clamped = m.job.inverse(thing, 'clamped by');
+  return clamped.length === 0 ? held : [...held, ...clamped];
 }
 
 /** All of a closed joint: the part with its holders torqued, or the fastener or connection itself. */
-export function notClosed(m: Machine, thing: Thing, when: Condition): Lack[] {
+export function notClosed(m: Machine, thing: Thing, when: Condition): readonly Lack[] {
   const own = notTorqued(m, thing, when);
   const holders = [...m.job.relations(thing, 'held by'), ...m.job.relations(thing, 'clamped by')]
     .filter((r) => r.target.kind === 'fastener')

@@ -12,7 +12,7 @@ import { muteNames } from './assume.js';
 import type { Deficit, Lack } from './deficit.js';
 import { joinPaths, type PathDifference } from './join.js';
 import { Machine } from './machine.js';
-import { asksTheSame, type Outcome, outcomeValues, takenWhere } from './outcomes.js';
+import { asksTheSame, type Outcome, outcomeValues, settleMeasured, takenWhere } from './outcomes.js';
 import { wholeLacks } from './whole.js';
 
 /** Hears of every act in order; rules listen. `failed` is true when the act already has a finding. */
@@ -267,7 +267,7 @@ class Runner {
     owner: BoundStatement | undefined,
     running: Outcome | undefined,
   ): Outcome | undefined {
-    const outcome = this.#outcomeFor(line, owner, running);
+    const outcome = this.#outcomeFor(line, context, owner, running);
     outcome.lines.push(line);
     const when = this.#m.d.and(context.when, takenWhere(this.#m.d, outcome.axis, line));
     this.#block(line.children, { ...context, when }, undefined);
@@ -279,11 +279,23 @@ class Runner {
     return outcome;
   }
 
-  #outcomeFor(line: IfLine, owner: BoundStatement | undefined, running: Outcome | undefined): Outcome {
+  #outcomeFor(
+    line: IfLine,
+    context: Context,
+    owner: BoundStatement | undefined,
+    running: Outcome | undefined,
+  ): Outcome {
     const asked = line.subject ? this.#named.get(line.subject.text) : running;
     if (asked && asksTheSame(line, asked)) return asked;
     const name = line.subject?.text ?? owner?.objects[0]?.thing?.name ?? '';
-    return { axis: this.#job.universe.outcome(name, outcomeValues(line)), lines: [], lastUse: line.end };
+    const named = line.subject ? context.scope.resolve(line.subject.text) : undefined;
+    const of = line.subject ? [named] : (owner?.objects.map(({ thing }) => thing) ?? []);
+    return {
+      axis: this.#job.universe.outcome(name, outcomeValues(line)),
+      lines: [],
+      of: of.filter((thing) => thing !== undefined),
+      lastUse: line.end,
+    };
   }
 
   #otherwise(line: Line, context: Context, outcome: Outcome | undefined): void {
@@ -319,6 +331,7 @@ class Runner {
   }
 
   #closeOutcome(outcome: Outcome): void {
+    settleMeasured(this.#m, outcome);
     const difference = joinPaths(this.#m, outcome.axis, outcome.lines, this.#job.file.path);
     if (difference) this.#differences.push(difference);
     for (const listener of this.#listeners) listener.forget?.(outcome.axis.variable.index);

@@ -5,7 +5,8 @@ import { AIDS, measured, named, RESULT, SPOTS } from '../vocabulary/verb-shortha
 export const test = defineVerb({
   word: 'test',
   on: {
-    part: RESULT,
+    // A pump is heard and a fan is seen to run with their covers on.
+    part: { needs: [], makes: ['outcome'] },
     fastener: RESULT,
     connection: RESULT,
     circuit: RESULT,

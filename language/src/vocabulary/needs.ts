@@ -36,7 +36,7 @@ export const NEEDS = {
   'parts joined in':
     'the part it is on is in place, or goes on in the next line; the part it holds is in place',
   'drain open': 'its drain is open',
-  'fill open': 'its filler is open',
+  'fill open': 'its filler is open, or the plug at its mark where a level is read there',
   closed: 'its drain, covers and circuit are closed and torqued',
   'fill clock': 'the sealant has cured long enough to fill',
   'holds fluid': 'there is fluid in it',

@@ -212,3 +212,49 @@ describe('repeat', () => {
     install pads`,
   );
 });
+
+const STROKE = `
+parts
+  chamber: Chamber
+adjustments
+  stroke: Push rod stroke
+    disturbed by chamber
+    limit rod-stroke
+limits
+  rod-stroke: Stroke
+    38 to 45 mm, per ?
+`;
+
+describe('a setting that is measured and put right where it is outside its limit', () => {
+  const off = `
+    remove chamber
+    install chamber
+    measure rod-stroke`;
+  example('is set either way', STROKE, `${off}\n      if outside limit\n        adjust stroke`);
+  example(
+    'is set either way, one side at a time',
+    STROKE,
+    `${off}\n      if below limit\n        adjust stroke\n      if above limit\n        adjust stroke`,
+  );
+  example(
+    'is set either way where the result is asked for by name',
+    STROKE,
+    `${off}\n    if rod-stroke outside limit\n      adjust stroke`,
+  );
+  example(
+    'is set where the job ends with it outside',
+    STROKE,
+    `${off}\n      if outside limit\n        stop: Call the shop lead.`,
+  );
+  example(
+    'is not set where nothing puts it right',
+    STROKE,
+    `
+    remove chamber
+#   ^^^^^^^^^^^^^^ S311
+    install chamber
+    measure rod-stroke
+      if outside limit
+        note: Too long.`,
+  );
+});

@@ -225,3 +225,20 @@ describe('a circuit that was opened', () => {
     check-level fluid`,
   );
 });
+
+describe('a circuit of compressed air', () => {
+  example(
+    'holds no fluid and has no bleed screw: nothing is to be bled',
+    `
+circuits
+  air-system: Air system
+connections
+  air-line: Air line
+    in air-system
+`,
+    `
+    relieve air-system
+    disconnect air-line
+    connect air-line`,
+  );
+});

@@ -279,3 +279,49 @@ fasteners
     connect feed-line`,
   );
 });
+
+const LEVEL_PLUG = `${PLUGS.replace(
+  '    fill at fill-plug',
+  '    until level at level-plug\n    fill at fill-plug',
+).replace(
+  'fasteners',
+  `fasteners
+  level-plug: Level plug
+    1 of M18x1.5
+    torque 40 N·m, per ?`,
+)}`;
+
+describe('a level plug beside the fill plug', () => {
+  example(
+    'is what the level is read at, and fluid still goes in by the filler',
+    LEVEL_PLUG,
+    `${CHANGE}
+    install fill-plug
+    torque fill-plug
+    run engine
+    remove level-plug
+    check-level oil
+      if below limit
+        top-up oil
+#       ^^^^^^^^^^ S112 \`fill-plug\`
+    install level-plug
+    torque level-plug`,
+  );
+  example(
+    'shut, no level is read',
+    LEVEL_PLUG,
+    `${CHANGE}
+    check-level oil
+#   ^^^^^^^^^^^^^^^ S112 \`level-plug\`
+    install fill-plug
+    torque fill-plug`,
+  );
+  example(
+    'shut, nothing is filled until it runs over there',
+    LEVEL_PLUG,
+    `${CHANGE.replace('fill oil', 'fill oil, until level at level-plug')}
+#   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ S112 \`level-plug\`
+    install fill-plug
+    torque fill-plug`,
+  );
+});

@@ -45,6 +45,17 @@ parts
     positions seated, pushed-in, drawn-out
 `;
 
+describe('test', () => {
+  example('a function is proved with the covers on', TWO, 'test sensor');
+  example(
+    'what is measured must be reached',
+    TWO,
+    `
+    measure sensor
+#   ^^^^^^^^^^^^^^ S104 \`sensor\``,
+  );
+});
+
 describe('remove', () => {
   example(
     'what is still held',

@@ -3,10 +3,10 @@ import { finding } from '../diagnostics/define.js';
 import { adapterSettingUnknown } from '../diagnostics/f214-adapter-setting-unknown.js';
 import type { Check } from './check.js';
 import { dialSettings } from './dial-setting.js';
-import { workStatements } from './own-lines.js';
+import { statementsWith } from './own-lines.js';
 
 export const adapters: Check = ({ job }) =>
-  workStatements(job).flatMap(({ statement }) => {
+  statementsWith(job, 'with').flatMap(({ statement }) => {
     const open = dialSettings(job, statement).find((setting) => !('torque' in setting));
     if (!open || 'torque' in open) return [];
     const named = statement.named('with').find(({ thing }) => thing === open.adapter);

@@ -40,7 +40,7 @@ export interface NoSetting {
  * for an adapter in line with the wrench (NAVEDTRA 14315). Empty for every other line.
  */
 export function dialSettings(job: Job, statement: BoundStatement): (DialSetting | NoSetting)[] {
-  if (!asksForTorque(statement)) return [];
+  if (!asksForTorque(statement.verb)) return [];
   const tools = statement.named('with').flatMap(({ thing }) => (thing?.kind === 'tool' ? [thing] : []));
   const adapter = tools.find((tool) => hasClause(tool, 'offset'));
   const offset = adapter && millimetres(adapter, 'offset');

@@ -3,7 +3,6 @@
 
 import type { Job } from '../names/job.js';
 import { clausesOf, hasClause, type Thing, type ThingClause } from '../names/model.js';
-import type { BoundStatement } from '../names/statement.js';
 import { type Measure, numberOf, type QuantityUse, toSI, type Unit } from '../quantity/index.js';
 import type { MeasureNode, Raw, SpecNode } from '../syntax/tree.js';
 import { once } from '../text/once.js';
@@ -11,6 +10,7 @@ import type { Lubrication } from '../trade/friction.js';
 import { isClass, readClass, type StrengthClass } from '../trade/strength.js';
 import { isThread, readThread, type Thread } from '../trade/thread.js';
 import { FORMLESS } from '../vocabulary/formless.js';
+import type { VerbDef } from '../vocabulary/verb.js';
 
 /** The thread, undefined for retainers without one, holes and text that is no thread. */
 export function threadOf(thing: Thing): Thread | undefined {
@@ -122,13 +122,13 @@ export function millimetres(
 }
 
 /** Whether the verb tightens to a figure, as `torque` does. */
-export function asksForTorque(statement: BoundStatement): boolean {
-  return statement.verb.on.fastener?.needs.includes('has torque') ?? false;
+export function asksForTorque(verb: VerbDef): boolean {
+  return verb.on.fastener?.needs.includes('has torque') ?? false;
 }
 
 /** Whether the verb tightens for good without a figure, as `tighten` does. */
-export function tightensByHand(statement: BoundStatement): boolean {
-  return statement.verb.on.fastener?.needs.includes('hand tight') ?? false;
+export function tightensByHand(verb: VerbDef): boolean {
+  return verb.on.fastener?.needs.includes('hand tight') ?? false;
 }
 
 /** What a torque of the set is for, for bands of plausible values. */

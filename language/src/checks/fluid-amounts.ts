@@ -13,23 +13,24 @@ import { numberOf, toSI } from '../quantity/index.js';
 import type { MeasureNode } from '../syntax/tree.js';
 import { overfill } from '../trade/fluid-amounts.js';
 import { NEVER } from '../variants/diagrams.js';
+import type { VerbDef } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
-import { type WorkStatement, workStatements } from './own-lines.js';
+import { statementsOf, type WorkStatement, workStatements } from './own-lines.js';
 
 export const fluidAmounts: Check = ({ job }) => [
-  ...workStatements(job).flatMap((w) => fillsOf(w).flatMap((object) => fillFindings(job, w, object))),
+  ...statementsOf(job, fills).flatMap((w) => fluidsOf(w).flatMap((object) => fillFindings(job, w, object))),
   ...orderFindings(job),
   ...job.file.things
     .filter((t) => t.kind === 'fluid' && hasClause(t, 'refrigerant'))
     .flatMap((t) => chargeFindings(job, t)),
 ];
 
-/** The fluids a statement puts in. */
-function fillsOf({ statement }: WorkStatement): readonly BoundItem[] {
-  return statement.verb.on.fluid?.makes.includes('filled')
-    ? statement.objects.filter((o) => o.thing?.kind === 'fluid')
-    : [];
-}
+const fills = (verb: VerbDef): boolean => verb.on.fluid?.makes.includes('filled') ?? false;
+
+const drains = (verb: VerbDef): boolean => verb.on.fluid?.makes.includes('drained') ?? false;
+
+const fluidsOf = ({ statement }: WorkStatement): readonly BoundItem[] =>
+  statement.objects.filter((o) => o.thing?.kind === 'fluid');
 
 function fillFindings(job: Job, work: WorkStatement, { thing, item }: BoundItem): Finding[] {
   if (!thing) return [];
@@ -90,6 +91,8 @@ function orderFindings(job: Job): Finding[] {
     }
   >();
   const found: Finding[] = [];
+  // Without a drain or a fill there is no order of them.
+  if (statementsOf(job, (verb) => fills(verb) || drains(verb)).length === 0) return found;
   let operation = workStatements(job)[0]?.operation;
   for (const work of workStatements(job)) {
     if (work.operation !== operation) last.clear();
@@ -141,8 +144,7 @@ function isPassive({ statement }: WorkStatement, kind: (typeof LETS_OUT)[number]
 
 /** `drain axle-oil, 2 L` lets out a part only, and `until level` fills only what lacks. */
 function whole({ statement }: WorkStatement): boolean {
-  const partial =
-    statement.verb.on.fluid?.makes.includes('drained') && statement.clause('bare') !== undefined;
+  const partial = drains(statement.verb) && statement.clause('bare') !== undefined;
   return !partial && !(statement.clause('until level at') && !statement.clause('bare'));
 }
 

@@ -5,18 +5,19 @@ import { rejectWithoutConsequence } from '../diagnostics/w106-reject-without-con
 import { type Job, linesOfWork } from '../names/job.js';
 import type { Line } from '../syntax/tree.js';
 import type { Check } from './check.js';
-import { type WorkStatement, workStatements } from './own-lines.js';
+import { statementsOf, type WorkStatement, workStatements } from './own-lines.js';
 
 export const inspections: Check = ({ job, library }) => {
   if (!library.settings.wording) return [];
-  return [...workStatements(job).flatMap((w) => criterionFindings(job, w)), ...consequenceFindings(job)];
+  const inspected = statementsOf(job, ({ word }) => word === 'inspect');
+  return [...inspected.flatMap((w) => criterionFindings(job, w)), ...consequenceFindings(job)];
 };
 
 /** An inspection with neither list nor remark; where `if` asks for the result, a list is due all the same. */
 function criterionFindings(job: Job, { statement }: WorkStatement): Finding[] {
-  const { line, verb } = statement;
+  const { line } = statement;
   const [first] = statement.objects;
-  if (verb.word !== 'inspect' || !first || line.prose || line.children.some(isCriterion)) return [];
+  if (!first || line.prose || line.children.some(isCriterion)) return [];
   return [
     finding(
       inspectWithoutCriterion,
@@ -35,19 +36,20 @@ function isCriterion(line: Line): boolean {
  * is work not done, and needs no word.
  */
 function consequenceFindings(job: Job): Finding[] {
-  const asked = new Set(
-    linesOfWork(job.file).flatMap((l) =>
-      l.kind === 'if' && l.test === 'rejected' && l.subject ? [l.subject.text] : [],
-    ),
-  );
+  const asked = new Set<string>();
+  for (const l of linesOfWork(job.file))
+    if (l.kind === 'if' && l.test === 'rejected' && l.subject) asked.add(l.subject.text);
   const closing = job.file.work.filter((s) => s.word === 'completion');
-  const open = workStatements(job).flatMap(({ statement: { line } }) => {
-    if (closing.some((s) => s.start < line.start && line.start < s.end)) return [];
+  const open: Line[] = [];
+  for (const {
+    statement: { line },
+  } of workStatements(job)) {
     const reject = line.children.find((c) => c.kind === 'text' && c.word === 'reject');
+    if (!reject || closing.some((s) => s.start < line.start && line.start < s.end)) continue;
     const answered =
       line.children.some((c) => c.kind === 'if') || line.items.some((i) => asked.has(i.name.text));
-    return reject && !answered ? [reject] : [];
-  });
+    if (!answered) open.push(reject);
+  }
   const [first, ...more] = open;
   if (!first) return [];
   const related = more.map((l) => ({ file: job.file.path, span: l.head, message: 'and here' }));

@@ -47,7 +47,7 @@ export const jointStrength: Check = ({ job }) => {
     .filter((t) => t.kind === 'fastener')
     .flatMap((thing) => declaredFindings(job, thing));
   const written = workStatements(job).flatMap(({ statement }) => {
-    const spec = asksForTorque(statement) ? statement.clause('bare')?.spec : undefined;
+    const spec = asksForTorque(statement.verb) ? statement.clause('bare')?.spec : undefined;
     if (!spec) return [];
     // Where the set declares a torque, a line that says another is a finding of its own.
     const judged = statement.objects.filter(

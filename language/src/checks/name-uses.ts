@@ -1,6 +1,6 @@
 // Every name that a file uses, with the kinds of thing that fit its place. Checks of names read it.
 
-import type { Job } from '../names/job.js';
+import { type Job, linesOf } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import { bindStatement } from '../names/statement.js';
@@ -28,69 +28,64 @@ export const nameUses = once((job: Job): readonly NameUse[] => {
   const uses: NameUse[] = [];
   const entries = new Map<Line, Thing>();
   for (const thing of job.file.things) if (thing.line) entries.set(thing.line, thing);
-  const stack: { line: Line; thing: Thing | undefined }[] = [];
-  const push = (lines: readonly Line[], thing: Thing | undefined): void => {
-    for (let i = lines.length - 1; i >= 0; i--) {
-      const line = lines[i];
-      if (line) stack.push({ line, thing: entries.get(line) ?? thing });
-    }
-  };
-  push(job.file.lines, undefined);
-  for (let next = stack.pop(); next; next = stack.pop()) {
-    const { line, thing } = next;
-    if (!line.broken) for (const use of usesOf(line, thing, job)) uses.push(use);
-    push(line.children, thing);
+  // The entry that a line of clauses belongs to is the last one begun above it.
+  let thing: Thing | undefined;
+  let end = 0;
+  for (const line of linesOf(job.file)) {
+    const entry = entries.get(line);
+    if (entry) {
+      thing = entry;
+      end = line.end;
+    } else if (line.start >= end) thing = undefined;
+    if (!line.broken) addUses(uses, line, thing, job);
   }
   return uses;
 });
 
-function usesOf(line: Line, thing: Thing | undefined, job: Job): NameUse[] {
+function addUses(uses: NameUse[], line: Line, thing: Thing | undefined, job: Job): void {
   switch (line.kind) {
     case 'statement':
-      return ofStatement(line, job);
+      addStatement(uses, line, job);
+      break;
     case 'clauses':
-      return thing ? line.clauses.flatMap((clause) => ofRelation(line, thing, clause)) : [];
+      if (thing) for (const clause of line.clauses) addRelation(uses, line, thing, clause);
+      break;
     case 'prerequisite':
-      return [
-        {
-          name: line.name,
-          item: undefined,
-          line,
-          kinds: ['condition', 'tool'],
-          at: { form: 'prerequisite' },
-        },
-      ];
+      uses.push({ name: line.name, item: undefined, line, kinds: ['condition', 'tool'], at: PREREQUISITE });
+      break;
     case 'if':
-      return line.subject
-        ? [{ name: line.subject, item: undefined, line, kinds: [], at: { form: 'subject' } }]
-        : [];
+      if (line.subject) uses.push({ name: line.subject, item: undefined, line, kinds: ANY, at: SUBJECT });
+      break;
     case 'message':
-      return line.reference
-        ? [{ name: line.reference, item: undefined, line, kinds: ['message'], at: { form: 'message' } }]
-        : [];
+      if (line.reference)
+        uses.push({ name: line.reference, item: undefined, line, kinds: ['message'], at: MESSAGE });
+      break;
     default:
-      return [];
+      break;
   }
 }
 
-function ofStatement(line: Extract<Line, { kind: 'statement' }>, job: Job): NameUse[] {
+const ANY: readonly ThingKind[] = [];
+const PREREQUISITE = { form: 'prerequisite' } as const;
+const SUBJECT = { form: 'subject' } as const;
+const MESSAGE = { form: 'message' } as const;
+const EVENT = { form: 'event' } as const;
+
+function addStatement(uses: NameUse[], line: Extract<Line, { kind: 'statement' }>, job: Job): void {
   const statement = bindStatement(line, job.file.path, job.scope);
-  if (!statement) return [];
-  const uses: NameUse[] = [];
+  if (!statement) return;
   const objects = kindsOn(statement.verb);
-  for (const item of line.items) uses.push(...itemUses(item, line, objects, { form: 'object', statement }));
+  const at = { form: 'object', statement } as const;
+  for (const item of line.items) addItem(uses, item, line, objects, at);
   for (const clause of statement.clauses) {
-    const slot = statement.verb.clauses[clause.word];
-    for (const item of clause.items) {
-      if (isPosition(item.name.text, statement)) continue;
-      uses.push(...itemUses(item, line, slot?.names ?? [], { form: 'clause', statement, clause }));
-    }
+    const kinds = statement.verb.clauses[clause.word]?.names ?? ANY;
+    for (const item of clause.items)
+      if (!isPosition(item.name.text, statement))
+        addItem(uses, item, line, kinds, { form: 'clause', statement, clause });
     const target = clause.event?.target;
     if (target?.form !== 'names') continue;
-    for (const name of target.names)
-      uses.push({ name, item: undefined, line, kinds: [], at: { form: 'event' } });
+    for (const name of target.names) uses.push({ name, item: undefined, line, kinds: ANY, at: EVENT });
   }
-  return uses;
 }
 
 /** `move axle to pushed-in`: a position of the thing itself, not a name. */
@@ -100,15 +95,20 @@ function isPosition(name: string, statement: BoundStatement): boolean {
   );
 }
 
-function ofRelation(line: Line, thing: Thing, clause: Clause): NameUse[] {
-  const kinds = ENTRY_CLAUSE_BY_WORD.get(clause.word)?.names ?? [];
-  return clause.items.flatMap((item) => itemUses(item, line, kinds, { form: 'relation', thing, clause }));
+function addRelation(uses: NameUse[], line: Line, thing: Thing, clause: Clause): void {
+  const kinds = ENTRY_CLAUSE_BY_WORD.get(clause.word)?.names ?? ANY;
+  for (const item of clause.items) addItem(uses, item, line, kinds, { form: 'relation', thing, clause });
 }
 
-function itemUses(item: Item, line: Line, kinds: readonly ThingKind[], at: NameUse['at']): NameUse[] {
-  return [item.name, ...item.alternatives]
-    .filter((name) => name.text !== '')
-    .map((name) => ({ name, item, line, kinds, at }));
+function addItem(
+  uses: NameUse[],
+  item: Item,
+  line: Line,
+  kinds: readonly ThingKind[],
+  at: NameUse['at'],
+): void {
+  if (item.name.text !== '') uses.push({ name: item.name, item, line, kinds, at });
+  for (const name of item.alternatives) if (name.text !== '') uses.push({ name, item, line, kinds, at });
 }
 
 /** Kinds of thing that a verb acts on. */

@@ -9,11 +9,11 @@ import { numberOf, toSI } from '../quantity/index.js';
 import { chooseWrench, type TorqueTool } from '../trade/wrench.js';
 import type { Check } from './check.js';
 import { asksForTorque, type StageTorque, stageTorques } from './fastener-facts.js';
-import { workStatements } from './own-lines.js';
+import { statementsWith } from './own-lines.js';
 
 export const namedWrenches: Check = ({ job }) =>
-  workStatements(job).flatMap(({ statement }) =>
-    asksForTorque(statement) ? findingsOn(job, statement) : [],
+  statementsWith(job, 'with').flatMap(({ statement }) =>
+    asksForTorque(statement.verb) ? findingsOn(job, statement) : [],
   );
 
 function findingsOn(job: Job, statement: BoundStatement): Finding[] {

@@ -7,6 +7,7 @@ import type { Guard, Line, OperationLine, StepLine } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import type { TextEdit } from '../text/span.js';
 import { ALWAYS, type Condition } from '../variants/diagrams.js';
+import type { VerbDef } from '../vocabulary/verb.js';
 
 /** One line of work with the blocks it stands in. */
 export interface WorkLine {
@@ -50,6 +51,33 @@ export const workLines = once((job: Job): readonly WorkLine[] => {
 export const workStatements = once((job: Job): readonly WorkStatement[] =>
   workLines(job).filter((l): l is WorkStatement => l.statement !== undefined),
 );
+
+/** Those whose verb passes a test. A job has few verbs: where none passes, no line is looked at. */
+export function statementsOf(job: Job, passes: (verb: VerbDef) => boolean): readonly WorkStatement[] {
+  const verbs = new Set([...verbsOf(job)].filter(passes));
+  return verbs.size === 0 ? [] : workStatements(job).filter(({ statement }) => verbs.has(statement.verb));
+}
+
+const verbsOf = once(
+  (job: Job): ReadonlySet<VerbDef> => new Set(workStatements(job).map(({ statement }) => statement.verb)),
+);
+
+/** Those with a clause of this word. */
+export function statementsWith(job: Job, word: string): readonly WorkStatement[] {
+  return byClause(job).get(word) ?? [];
+}
+
+const byClause = once((job: Job): ReadonlyMap<string, readonly WorkStatement[]> => {
+  const found = new Map<string, WorkStatement[]>();
+  for (const work of workStatements(job)) {
+    for (const { word } of work.statement.clauses) {
+      const list = found.get(word);
+      if (!list) found.set(word, [work]);
+      else if (list.at(-1) !== work) list.push(work);
+    }
+  }
+  return found;
+});
 
 function within(job: Job, line: Line, inside: Omit<WorkLine, 'line' | 'statement'>): WorkLine {
   const guard = guardOf(line);
@@ -103,9 +131,4 @@ export function insertClause(job: Job, entry: Line, clause: string): TextEdit {
     span: { start: end, end },
     text: `${broken}${' '.repeat(entry.indent + 2)}${clause}\n`,
   };
-}
-
-/** The names in a sentence: `a`, `a and b`, `a, b and c`. */
-export function listed(names: readonly string[]): string {
-  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }

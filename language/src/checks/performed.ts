@@ -1,11 +1,12 @@
 // N304, N305, N306: operations, procedures and vehicles that a file names and that are not there.
-import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { type Finding, finding } from '../diagnostics/define.js';
 import { performCycle, unknownOperation, unknownVehicle } from '../diagnostics/names.js';
 import type { Job } from '../names/job.js';
 import type { PerformLine } from '../syntax/tree.js';
 import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { oneOf } from './kind-words.js';
+import { nearFixes } from './near-fixes.js';
 
 export const performed: Check = ({ job, run }) => {
   const found = vehicles(job);
@@ -39,16 +40,11 @@ function unknown({ file, imports }: Job, line: PerformLine): Finding[] {
         callee.operations.map((each) => each.name),
       )
     : [];
-  const fixes: Fix[] = near.map((text) => ({
-    title: `Write \`${text}\``,
-    edits: [{ file: file.path, span, text }],
-    ...(near.length === 1 ? { preferred: true as const } : {}),
-  }));
   return [
     finding(
       unknownOperation,
-      { file: file.path, span, fixes },
-      { operation: operation.text, from: from?.text, isFile: callee === undefined },
+      { file: file.path, span, fixes: nearFixes(file.path, [span], near) },
+      { operation: operation.text, from: from?.text, isFile: callee === undefined, near },
     ),
   ];
 }
@@ -64,16 +60,11 @@ function vehicles({ file, scope }: Job): Finding[] {
       .filter((each) => each.kind === 'vehicle')
       .map((each) => each.name);
     const near = nearest(line.vehicle.text, known);
-    const fixes: Fix[] = near.map((text) => ({
-      title: `Write \`${text}\``,
-      edits: [{ file: file.path, span, text }],
-      ...(near.length === 1 ? { preferred: true as const } : {}),
-    }));
     return [
       finding(
         unknownVehicle,
-        { file: file.path, span, fixes },
-        { name: line.vehicle.text, kind: thing && oneOf(thing.kind) },
+        { file: file.path, span, fixes: nearFixes(file.path, [span], near) },
+        { name: line.vehicle.text, kind: thing && oneOf(thing.kind), near },
       ),
     ];
   });

@@ -4,9 +4,10 @@ import { unknownAttribute, unknownReference, unknownSource } from '../diagnostic
 import { type Job, linesOf } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { ProseReference, Raw } from '../syntax/tree.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearest, nearestWord } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { declareFix } from './declare.js';
+import { nearFixes } from './near-fixes.js';
 
 export const referred: Check = ({ job }) => [...sources(job), ...references(job)];
 
@@ -72,7 +73,7 @@ function nameFault({ file, scope }: Job, { name }: ProseReference): Finding {
   const span = { start: name.start, end: name.end };
   return finding(
     unknownReference,
-    { file: file.path, span, fixes: writeOne(file.path, span, near) },
+    { file: file.path, span, fixes: nearFixes(file.path, [span], near) },
     { name: name.text, near },
   );
 }
@@ -82,22 +83,15 @@ function attributeFault(file: string, { attribute }: ProseReference, thing: Thin
   const known = [...new Set([...thing.clauses.keys()].filter((word) => word !== 'bare').map(attributeOf))];
   if (known.includes(attribute.text)) return undefined;
   const span = { start: attribute.start, end: attribute.end };
+  const near = nearestWord(attribute.text, known);
   return finding(
     unknownAttribute,
-    { file, span, fixes: writeOne(file, span, nearest(attribute.text, known)) },
-    { name: thing.name, attribute: attribute.text, known },
+    { file, span, fixes: nearFixes(file, [span], near) },
+    { name: thing.name, attribute: attribute.text, known, near },
   );
 }
 
 /** The word of a clause as a reference says it: `number and thread` of fasteners is `count` and `thread`. */
 function attributeOf(word: string): string {
   return word === 'of' ? 'count' : word.replaceAll(' ', '-');
-}
-
-function writeOne(file: string, span: { start: number; end: number }, near: readonly string[]): Fix[] {
-  return near.map((text) => ({
-    title: `Write \`${text}\``,
-    edits: [{ file, span, text }],
-    ...(near.length === 1 ? { preferred: true as const } : {}),
-  }));
 }

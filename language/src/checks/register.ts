@@ -16,9 +16,10 @@ import { numberOf } from '../quantity/index.js';
 import { newestRevision } from '../register/edition.js';
 import type { Settings } from '../settings/index.js';
 import type { Name, ReviewLine } from '../syntax/tree.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestWord } from '../vocabulary/near.js';
 import { personOf, STATUSES } from '../vocabulary/statuses.js';
 import type { Check } from './check.js';
+import { nearFixes } from './near-fixes.js';
 
 export const register: Check = ({ job, library }) => {
   const { file } = job;
@@ -126,17 +127,8 @@ function statusFindings(file: FileModel, { release }: Settings, today: string | 
   const word = line?.status;
   if (!line || !word) return [];
   if (!(STATUSES as readonly string[]).includes(word.text)) {
-    const near = nearest(word.text, STATUSES, 1)[0];
-    const fixes =
-      near === undefined
-        ? []
-        : [
-            {
-              title: `Write \`${near}\``,
-              edits: [{ file: path, span: { start: word.start, end: word.end }, text: near }],
-              preferred: true as const,
-            },
-          ];
+    const near = nearestWord(word.text, STATUSES, 1);
+    const fixes = nearFixes(path, [word], near);
     return [finding(statusUnknown, { file: path, span: word, fixes }, { word: word.text, near })];
   }
   if (word.text !== 'released') return [];

@@ -6,8 +6,9 @@ import { nameSpan, type Thing } from '../names/model.js';
 import { readRule } from '../rules/rule-model.js';
 import { stateTest, stateWords } from '../rules/state-words.js';
 import type { EventPattern, Name, RuleClause, RuleLine, StatePattern } from '../syntax/tree.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearest, nearestWord } from '../vocabulary/near.js';
 import type { Check } from './check.js';
+import { nearFixes } from './near-fixes.js';
 
 export const ruleLines: Check = ({ job, syntax }) =>
   job.file.things
@@ -70,7 +71,9 @@ function stateFaults(job: Job, rule: Thing, { target, state }: StatePattern): Fi
     const thing = job.scope.resolve(n.text);
     if (!thing || stateTest(thing, state.text)) return [];
     const words = [...stateWords(thing.kind), ...thing.values.map((v) => v.text)];
-    return [report(job, rule, state, `\`${n.text}\` is never \`${state.text}\``, nearest(state.text, words))];
+    return [
+      report(job, rule, state, `\`${n.text}\` is never \`${state.text}\``, nearestWord(state.text, words)),
+    ];
   });
 }
 
@@ -82,10 +85,10 @@ function report(
   near: readonly string[],
 ): Finding {
   const file = job.file.path;
-  const fixes = near.map((text) => ({
-    title: `Write \`${text}\``,
-    edits: [{ file, span: { start, end }, text }],
-    ...(near.length === 1 ? { preferred: true as const } : {}),
-  }));
-  return finding(ruleUnreadable, { file, span: { start, end }, fixes }, { rule: rule.name, what, near });
+  const span = { start, end };
+  return finding(
+    ruleUnreadable,
+    { file, span, fixes: nearFixes(file, [span], near) },
+    { rule: rule.name, what, near },
+  );
 }

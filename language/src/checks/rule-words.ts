@@ -7,9 +7,10 @@ import type { EventPattern, Name } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import { suggestVerbs } from '../verbs/said-for.js';
 import { THING_KINDS } from '../vocabulary/kinds.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestWord } from '../vocabulary/near.js';
 import { SIGNALS } from '../vocabulary/signals.js';
 import type { Check } from './check.js';
+import { nearFixes } from './near-fixes.js';
 
 export const ruleWords: Check = ({ job: { file } }) => {
   const found: Finding[] = [];
@@ -35,7 +36,7 @@ function patternFaults(file: string, { verbs, target }: EventPattern): Finding[]
 function kindFault(file: string, kind: Name): Finding[] {
   return kind.text === ANY_KIND || THING_KINDS.some((known) => known === kind.text)
     ? []
-    : [fault(file, kind, 'kind', nearest(kind.text, THING_KINDS))];
+    : [fault(file, kind, 'kind', nearestWord(kind.text, THING_KINDS))];
 }
 
 function fault(
@@ -44,10 +45,6 @@ function fault(
   what: 'verb' | 'kind',
   near: readonly string[],
 ): Finding {
-  const fixes = near.map((text) => ({
-    title: `Write \`${text}\``,
-    edits: [{ file, span: { start, end }, text }],
-    ...(near.length === 1 ? { preferred: true as const } : {}),
-  }));
-  return finding(ruleWord, { file, span: { start, end }, fixes }, { word, what, near });
+  const span = { start, end };
+  return finding(ruleWord, { file, span, fixes: nearFixes(file, [span], near) }, { word, what, near });
 }

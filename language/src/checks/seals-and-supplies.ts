@@ -25,6 +25,9 @@ const ONE_TIME = new Set([
   'single-use',
 ]);
 
+/** A name that is one of the words or ends with it. */
+const ONE_TIME_NAME = new RegExp(`(?:^|-)(?:${[...ONE_TIME].join('|')})$`);
+
 export const sealsAndSupplies: Check = ({ job, library }) => [
   ...job.file.things
     .filter((t) => t.kind === 'supply' && hasClause(t, 'sealant'))
@@ -42,6 +45,8 @@ function clockFindings(job: Job, supply: Thing): Finding[] {
 
 /** Seals whose own removal, or that of the part they ride in, is in this job, and that are never new. */
 function sealFindings(job: Job): Finding[] {
+  const seals = job.file.things.filter((t) => t.kind === 'part' && isOneTime(t));
+  if (seals.length === 0) return [];
   const removed = new Map<string, { readonly start: number; readonly end: number }>();
   const renewed = new Set<string>();
   for (const { statement } of workStatements(job)) {
@@ -53,26 +58,21 @@ function sealFindings(job: Job): Finding[] {
     }
   }
   const { path: file } = job.file;
-  return job.file.things
-    .filter((t) => t.kind === 'part' && isOneTime(t))
-    .flatMap((thing) => {
-      const host = job.relations(thing, 'in').find((r) => removed.has(r.target.id))?.target;
-      const at = removed.get(thing.id) ?? (host && removed.get(host.id));
-      const span = nameSpan(thing);
-      if (!at || !span || !thing.line || hasClause(thing, 'renew') || renewed.has(thing.id)) return [];
-      const related = [{ file, span: at, message: 'taken off here' }];
-      const fixes = [
-        { title: `Add \`renew\` to \`${thing.name}\``, edits: [insertClause(job, thing.line, 'renew')] },
-      ];
-      return [finding(sealNotRenewed, { file, span, related, fixes }, { name: thing.name })];
-    });
+  return seals.flatMap((thing) => {
+    const host = job.relations(thing, 'in').find((r) => removed.has(r.target.id))?.target;
+    const at = removed.get(thing.id) ?? (host && removed.get(host.id));
+    const span = nameSpan(thing);
+    if (!at || !span || !thing.line || hasClause(thing, 'renew') || renewed.has(thing.id)) return [];
+    const related = [{ file, span: at, message: 'taken off here' }];
+    const fixes = [
+      { title: `Add \`renew\` to \`${thing.name}\``, edits: [insertClause(job, thing.line, 'renew')] },
+    ];
+    return [finding(sealNotRenewed, { file, span, related, fixes }, { name: thing.name })];
+  });
 }
 
 function isOneTime({ name, marks }: Thing): boolean {
-  return (
-    marks.some((m) => ONE_TIME.has(m)) ||
-    [...ONE_TIME].some((word) => name === word || name.endsWith(`-${word}`))
-  );
+  return marks.some((m) => ONE_TIME.has(m)) || ONE_TIME_NAME.test(name);
 }
 
 function numberFindings(job: Job): Finding[] {

@@ -21,13 +21,13 @@ export interface Sentence {
 }
 
 export function workTexts(job: Job): WorkText[] {
-  return workLines(job).flatMap((work) => {
+  const found: WorkText[] = [];
+  for (const work of workLines(job)) {
     const { prose } = work.line;
-    const use = useOf(work);
-    if (!prose || !use) return [];
-    const text = sourceOf(job, prose);
-    return [{ work, use, text, start: prose.start }];
-  });
+    const use = prose && useOf(work);
+    if (use) found.push({ work, use, text: sourceOf(job, prose), start: prose.start });
+  }
+  return found;
 }
 
 /** Sentences of a text; a colon or semicolon ends one as a full stop does, a blank line and a list dash too. */

@@ -6,12 +6,15 @@ import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import type { BoundItem, BoundStatement } from '../names/statement.js';
 import type { Check } from './check.js';
 import { asksForTorque, lubricationOf } from './fastener-facts.js';
-import { insertBefore, type WorkStatement, workStatements } from './own-lines.js';
+import { insertBefore, statementsOf, type WorkStatement, workStatements } from './own-lines.js';
 import { wetFinding } from './torque-entries.js';
 
 export const threadSupplies: Check = ({ job }) => {
-  const lines = workStatements(job);
-  return [...lines.flatMap(({ statement }) => wetOnDryFindings(job, statement)), ...bareFindings(job, lines)];
+  const supplied = workStatements(job).filter(({ statement }) => suppliesIn(statement).length > 0);
+  return [
+    ...supplied.flatMap(({ statement }) => wetOnDryFindings(job, statement)),
+    ...bareFindings(job, supplied),
+  ];
 };
 
 /** `install x with thread-grease`, `apply thread-grease to x` where the torque of x holds for dry threads. */
@@ -30,15 +33,14 @@ function wetOnDryFindings(job: Job, statement: BoundStatement): Finding[] {
 }
 
 /** Sets whose torque names a supply that no line brings to them: once each, where they are torqued first. */
-function bareFindings(job: Job, lines: readonly WorkStatement[]): Finding[] {
+function bareFindings(job: Job, supplied: readonly WorkStatement[]): Finding[] {
   const found = new Map<Thing, Finding>();
-  for (const { statement } of lines) {
-    if (!asksForTorque(statement)) continue;
+  for (const { statement } of statementsOf(job, asksForTorque)) {
     for (const { thing, item } of statement.objects) {
       if (thing?.kind !== 'fastener' || found.has(thing)) continue;
       const supply = supplyOf(job, thing);
-      if (supply === undefined || lines.some((line) => isBrought(line.statement, supply, thing))) continue;
-      const at = { file: job.file.path, span: item.name, fixes: [applyFix(job, lines, thing, supply)] };
+      if (supply === undefined || supplied.some((line) => isBrought(line.statement, supply, thing))) continue;
+      const at = { file: job.file.path, span: item.name, fixes: [applyFix(job, thing, supply)] };
       found.set(thing, finding(threadsLeftBare, at, { name: thing.name, supply: supply.name }));
     }
   }
@@ -59,17 +61,24 @@ function isBrought(statement: BoundStatement, supply: Thing, thing: Thing): bool
 }
 
 /** Before the line that puts the set in, or else before the one that torques it. */
-function applyFix(job: Job, lines: readonly WorkStatement[], thing: Thing, supply: Thing): Fix {
-  const own = lines.filter(({ statement }) => statement.objects.some((object) => object.thing === thing));
-  const torque = own.findIndex(({ statement }) => asksForTorque(statement));
+function applyFix(job: Job, thing: Thing, supply: Thing): Fix {
+  const own = workStatements(job).filter(({ statement }) =>
+    statement.objects.some((object) => object.thing === thing),
+  );
+  const torque = own.findIndex(({ statement }) => asksForTorque(statement.verb));
   const before = own.slice(0, torque).findLast(({ statement }) => statement.verb.word === 'install');
   const line = (before ?? own[torque])?.line;
   const text = `apply ${supply.name} to ${thing.name}`;
   return { title: `Insert \`${text}\``, edits: line ? [insertBefore(job, line, [text])] : [] };
 }
 
-const suppliesIn = (statement: BoundStatement): BoundItem[] =>
-  [...statement.objects, ...statement.named('with')].filter(({ thing }) => thing?.kind === 'supply');
+function suppliesIn(statement: BoundStatement): readonly BoundItem[] {
+  const inObjects = statement.objects.filter(isSupply);
+  const named = statement.named('with').filter(isSupply);
+  return named.length === 0 ? inObjects : [...inObjects, ...named];
+}
+
+const isSupply = ({ thing }: BoundItem): boolean => thing?.kind === 'supply';
 
 function fastenersIn(statement: BoundStatement): Thing[] {
   const items = [...statement.objects, ...['to', 'at', 'on'].flatMap((word) => [...statement.named(word)])];

@@ -14,35 +14,38 @@ import { insertClause, workStatements } from './own-lines.js';
 
 export const tighteningLines: Check = ({ job }) => {
   const asked = new Set<string>();
-  return workStatements(job).flatMap(({ statement }) =>
-    statement.objects.flatMap((object) => {
+  const found: Finding[] = [];
+  for (const { statement } of workStatements(job)) {
+    for (const object of statement.objects) {
       const { thing } = object;
-      if (thing?.kind !== 'fastener') return [];
-      return [
-        ...figureFindings(job, statement, object, thing, asked),
-        ...stageFindings(job, statement, thing),
-        ...countFindings(job, object, thing),
+      if (thing?.kind !== 'fastener') continue;
+      const own = [
+        figureFinding(job, statement, object, thing, asked),
+        stageFinding(job, statement, thing),
+        countFinding(job, object, thing),
       ];
-    }),
-  );
+      for (const each of own) if (each) found.push(each);
+    }
+  }
+  return found;
 };
 
 /** Once for each set: the question is about its entry, not about the line. */
-function figureFindings(
+function figureFinding(
   job: Job,
   statement: BoundStatement,
   object: BoundItem,
   thing: Thing,
   asked: Set<string>,
-): Finding[] {
+): Finding | undefined {
   const { path: file, tree } = job.file;
   if (
-    asksForTorque(statement) &&
+    asksForTorque(statement.verb) &&
     !hasClause(thing, 'torque') &&
     !statement.clause('bare')?.spec &&
     !isFormless(thing)
   ) {
-    if (asked.has(thing.id)) return [];
+    if (asked.has(thing.id)) return undefined;
     asked.add(thing.id);
     const verb = statement.line.verb;
     const fixes = [
@@ -63,10 +66,11 @@ function figureFindings(
           ]
         : []),
     ];
-    return [finding(torqueWithoutFigure, { file, span: object.item, fixes }, { name: thing.name })];
+    return finding(torqueWithoutFigure, { file, span: object.item, fixes }, { name: thing.name });
   }
+  if (!tightensByHand(statement.verb)) return undefined;
   const spec = torqueLines(thing)[0]?.spec;
-  if (!tightensByHand(statement) || !spec || spec.stages.length === 0) return [];
+  if (!spec || spec.stages.length === 0) return undefined;
   const { verb } = statement.line;
   const written = thing.file === file ? tree.text : (job.imports.model(thing.file)?.tree.text ?? '');
   const fixes = [
@@ -76,35 +80,29 @@ function figureFindings(
       preferred: true as const,
     },
   ];
-  return [
-    finding(
-      tightenWithFigure,
-      { file, span: verb, fixes },
-      { name: thing.name, torque: written.slice(spec.start, spec.end) },
-    ),
-  ];
+  return finding(
+    tightenWithFigure,
+    { file, span: verb, fixes },
+    { name: thing.name, torque: written.slice(spec.start, spec.end) },
+  );
 }
 
-function stageFindings(job: Job, statement: BoundStatement, thing: Thing): Finding[] {
+function stageFinding(job: Job, statement: BoundStatement, thing: Thing): Finding | undefined {
   const raw = statement.clause('stage')?.raw;
-  if (!raw || raw.hole || !hasClause(thing, 'torque')) return [];
+  if (!raw || raw.hole || !hasClause(thing, 'torque')) return undefined;
   const stages = stageCount(thing);
   const stage = /^\d+$/.test(raw.text) ? Number(raw.text) : Number.NaN;
-  if (stage >= 1 && stage <= stages) return [];
-  return [
-    finding(stageBeyond, { file: job.file.path, span: raw }, { stage: raw.text, name: thing.name, stages }),
-  ];
+  if (stage >= 1 && stage <= stages) return undefined;
+  return finding(
+    stageBeyond,
+    { file: job.file.path, span: raw },
+    { stage: raw.text, name: thing.name, stages },
+  );
 }
 
-function countFindings(job: Job, object: BoundItem, thing: Thing): Finding[] {
-  const { count } = object;
+function countFinding(job: Job, { count, item }: BoundItem, thing: Thing): Finding | undefined {
+  if (count === undefined || !item.count || !countKnown(thing)) return undefined;
   const set = tighteningCount(thing);
-  if (count === undefined || !countKnown(thing) || count <= set || !object.item.count) return [];
-  return [
-    finding(
-      countAboveSet,
-      { file: job.file.path, span: object.item.count },
-      { count, name: thing.name, set },
-    ),
-  ];
+  if (count <= set) return undefined;
+  return finding(countAboveSet, { file: job.file.path, span: item.count }, { count, name: thing.name, set });
 }

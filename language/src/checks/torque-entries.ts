@@ -16,7 +16,7 @@ import { chooseWrench, type TorqueTool } from '../trade/wrench.js';
 import type { Check } from './check.js';
 import { asksForTorque, lubricantNamed, stageTorques } from './fastener-facts.js';
 import { specFindings } from './joint-strength.js';
-import { workStatements } from './own-lines.js';
+import { statementsWith, workStatements } from './own-lines.js';
 
 export const torqueEntries: Check = ({ job }) => {
   const wrenches = wrenchesOf(job);
@@ -29,21 +29,24 @@ export const torqueEntries: Check = ({ job }) => {
     ...clausesOf(thing, 'order').flatMap(({ clause }) => orderFindings(job, thing, clause.raw)),
     ...wetFindings(job, thing),
   ]);
-  const written = workStatements(job).flatMap(({ statement }) => {
-    const bare = asksForTorque(statement) ? statement.clause('bare') : undefined;
-    const orders = statement.clauses.filter((c) => c.word === 'order');
-    return statement.objects.flatMap(({ thing }) => {
-      if (thing?.kind !== 'fastener') return [];
-      // A figure that repeats the entry's has the entry's source; one that differs is a finding of its own.
-      const isOwn = bare?.spec && !statement.clause('per') && !hasClause(thing, 'torque');
-      const source = isOwn && bare?.spec ? sourceFinding(job, thing, bare.spec, bare) : [];
-      return [
-        ...source,
-        ...wrenchFindings(job, thing, bare?.spec, wrenches),
-        ...orders.flatMap((c) => orderFindings(job, thing, c.raw)),
-      ];
+  const figured = new Set([...statementsWith(job, 'bare'), ...statementsWith(job, 'order')]);
+  const written = workStatements(job)
+    .filter((work) => figured.has(work))
+    .flatMap(({ statement }) => {
+      const bare = asksForTorque(statement.verb) ? statement.clause('bare') : undefined;
+      const orders = statement.clauses.filter((c) => c.word === 'order');
+      return statement.objects.flatMap(({ thing }) => {
+        if (thing?.kind !== 'fastener') return [];
+        // A figure that repeats the entry's has the entry's source; one that differs is a finding of its own.
+        const isOwn = bare?.spec && !statement.clause('per') && !hasClause(thing, 'torque');
+        const source = isOwn && bare?.spec ? sourceFinding(job, thing, bare.spec, bare) : [];
+        return [
+          ...source,
+          ...wrenchFindings(job, thing, bare?.spec, wrenches),
+          ...orders.flatMap((c) => orderFindings(job, thing, c.raw)),
+        ];
+      });
     });
-  });
   return [...declared, ...written];
 };
 

@@ -1,5 +1,5 @@
 // N101: names that nothing declares. One finding for a name, its other uses beside it.
-import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { type Finding, finding } from '../diagnostics/define.js';
 import { undeclared as undeclaredName } from '../diagnostics/names.js';
 import { everyLine, type Job } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
@@ -11,6 +11,7 @@ import type { Check } from './check.js';
 import { declareFix, kindFromUses, type Undeclared } from './declare.js';
 import { oneOf } from './kind-words.js';
 import { type NameUse, nameUses } from './name-uses.js';
+import { nearFixes } from './near-fixes.js';
 import { movedPart } from './values.js';
 
 export const undeclared: Check = ({ job }) => {
@@ -83,15 +84,11 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
   const span = { start: first?.name.start ?? 0, end: first?.name.end ?? 0 };
   const machines = machinesMeant(uses);
   const near = machines.length > 0 ? machines : nearest(wanted.name, fittingNames(job, uses));
-  const fixes: Fix[] = near.map((word) => ({
-    title: `Write \`${word}\``,
-    edits: uses.map(({ name }) => ({
-      file: file.path,
-      span: { start: name.start, end: name.end },
-      text: word,
-    })),
-    ...(near.length === 1 ? { preferred: true as const } : {}),
-  }));
+  const fixes = nearFixes(
+    file.path,
+    uses.map(({ name }) => name),
+    near,
+  );
   if (machines.length === 0)
     fixes.push(
       declareFix(file, [wanted], `Declare \`${wanted.name}\` as ${oneOf(wanted.kind)}`, near.length === 0),

@@ -3,8 +3,9 @@ import { type Finding, finding } from '../diagnostics/define.js';
 import { usualWarningMissing } from '../diagnostics/h201-usual-warning-missing.js';
 import { usualCautionMissing } from '../diagnostics/h202-usual-caution-missing.js';
 import type { Job } from '../names/job.js';
-import type { Thing } from '../names/model.js';
+import { hasClause, type Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
+import { once } from '../text/once.js';
 import type { FluidFamily } from '../trade/grade-reading.js';
 import { hasWord } from '../vocabulary/hazard-words.js';
 import { HAZARDS, type Hazard, type HazardTrigger } from '../vocabulary/hazards.js';
@@ -93,34 +94,32 @@ function isRunning(work: WorkStatement, all: readonly WorkStatement[]): boolean 
 
 /** Whether a supply with one of the marks is the object of the line or named in its clauses. */
 function takesSupply(job: Job, statement: BoundStatement, marks: readonly string[]): boolean {
-  const used = [
-    ...statement.objects.map((o) => o.thing),
-    ...statement.clauses.flatMap((c) => c.items.map((i) => job.scope.resolve(i.name.text))),
-  ];
-  return used.some((t) => t?.kind === 'supply' && t.marks.some((m) => marks.includes(m)));
+  const isMeant = (t: Thing | undefined): boolean => t?.kind === 'supply' && isMarked(t, marks);
+  return (
+    statement.objects.some((o) => isMeant(o.thing)) ||
+    statement.clauses.some((c) => c.items.some((i) => isMeant(job.scope.resolve(i.name.text))))
+  );
 }
 
 function concerns(job: Job, thing: Thing, trigger: HazardTrigger): boolean {
-  const { marks, names, families, machines, fillerOf } = trigger;
+  const { marks, families, machines, fillerOf } = trigger;
   if (machines) return thing.kind === 'machine' && machines.includes(thing.name);
-  if (
-    names &&
-    !names.some((n) => thing.name === n || thing.name.startsWith(`${n}-`) || thing.name.endsWith(`-${n}`))
-  )
-    return false;
-  const inside = marks || families ? [thing, ...opened(job, thing)] : [];
-  if (marks && !inside.some((t) => t.marks.some((m) => marks.includes(m)))) return false;
-  if (families && !inside.some((t) => familiesOf(t).some((f) => families.includes(f)))) return false;
-  if (
-    fillerOf &&
-    !job.inverse(thing, 'fill at').some((r) => familiesOf(r.of).some((f) => fillerOf.includes(f)))
-  )
-    return false;
-  return true;
+  if (trigger.names && !namePattern(trigger).test(thing.name)) return false;
+  const inside = marks || families ? opened(job, thing) : NONE;
+  if (marks && !isMarked(thing, marks) && !inside.some((t) => isMarked(t, marks))) return false;
+  if (families && !isOf(thing, families) && !inside.some((t) => isOf(t, families))) return false;
+  return !fillerOf || job.inverse(thing, 'fill at').some((r) => isOf(r.of, fillerOf));
 }
 
+/** Names that are one of the trigger's, or begin or end with one as a word. */
+const namePattern = once(({ names = [] }: HazardTrigger): RegExp => {
+  const any = `(?:${names.join('|')})`;
+  return new RegExp(`^${any}(?:-|$)|-${any}$`);
+});
+
 /** The circuit a connection belongs to, and the fluids in it. */
-function opened(job: Job, thing: Thing): Thing[] {
+function opened(job: Job, thing: Thing): readonly Thing[] {
+  if (thing.kind !== 'circuit' && !hasClause(thing, 'in')) return NONE;
   const circuits =
     thing.kind === 'circuit'
       ? [thing]
@@ -131,8 +130,13 @@ function opened(job: Job, thing: Thing): Thing[] {
   return [...circuits, ...circuits.flatMap((c) => job.relations(c, 'uses').map((r) => r.target))];
 }
 
-function familiesOf(thing: Thing): FluidFamily[] {
-  return gradesOf(thing)
-    .map((g) => g.reading.family)
-    .filter((f) => f !== undefined);
+const NONE: readonly Thing[] = [];
+
+function isMarked({ marks }: Thing, wanted: readonly string[]): boolean {
+  return marks.some((mark) => wanted.includes(mark));
+}
+
+/** Whether a thing is a fluid of one of the families. */
+function isOf(thing: Thing, families: readonly FluidFamily[]): boolean {
+  return gradesOf(thing).some(({ reading: { family } }) => family !== undefined && families.includes(family));
 }

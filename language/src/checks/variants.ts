@@ -7,7 +7,7 @@ import {
   unknownOptionValue,
   valueGap,
 } from '../diagnostics/variants.js';
-import { guardOfLine, type Job } from '../names/job.js';
+import { guardOfLine, guardsIn, type Job } from '../names/job.js';
 import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
 import type { Guard, Line } from '../syntax/tree.js';
 import { ALWAYS, type Condition, NEVER } from '../variants/diagrams.js';
@@ -74,7 +74,7 @@ function emptyGuards(job: Job): Finding[] {
     file,
     universe: { diagrams, domain },
   } = job;
-  if (file.kind !== 'procedure') return [];
+  if (file.kind !== 'procedure' || guardsIn(file).length === 0) return [];
   const strange = new Set(
     job.guardProblems.filter((problem) => problem.what !== 'never').map((problem) => problem.term),
   );
@@ -113,43 +113,43 @@ function doubleValues(job: Job): Finding[] {
     universe: { diagrams, domain },
   } = job;
   return file.things.flatMap((thing) => {
+    const twice = [...thing.clauses].filter(([word, list]) => list.length > 1 && hasOneValue(word));
+    if (twice.length === 0) return [];
     const where = diagrams.and(domain, job.exists(thing));
-    return [...thing.clauses]
-      .filter(([word]) => hasOneValue(word))
-      .flatMap(([word, list]) => {
-        for (const [i, again] of list.entries()) {
-          const first = list
-            .slice(0, i)
-            .find(
-              (other) =>
-                (other.guard === undefined) === (again.guard === undefined) &&
-                diagrams.and(where, diagrams.and(job.where(other.guard), job.where(again.guard))) !== NEVER,
-            );
-          if (!first || again.line.broken || first.line.broken) continue;
-          const both = diagrams.and(job.where(first.guard), job.where(again.guard));
-          const related = [
+    return twice.flatMap(([word, list]) => {
+      for (const [i, again] of list.entries()) {
+        const first = list
+          .slice(0, i)
+          .find(
+            (other) =>
+              (other.guard === undefined) === (again.guard === undefined) &&
+              diagrams.and(where, diagrams.and(job.where(other.guard), job.where(again.guard))) !== NEVER,
+          );
+        if (!first || again.line.broken || first.line.broken) continue;
+        const both = diagrams.and(job.where(first.guard), job.where(again.guard));
+        const related = [
+          {
+            file: file.path,
+            span: { start: first.clause.start, end: first.clause.end },
+            message: 'said here first',
+          },
+        ];
+        const span = { start: again.clause.start, end: again.clause.end };
+        return [
+          finding(
+            twoValues,
             {
               file: file.path,
-              span: { start: first.clause.start, end: first.clause.end },
-              message: 'said here first',
+              span,
+              related,
+              variants: again.guard ? job.universe.words(diagrams.and(where, both)) : undefined,
             },
-          ];
-          const span = { start: again.clause.start, end: again.clause.end };
-          return [
-            finding(
-              twoValues,
-              {
-                file: file.path,
-                span,
-                related,
-                variants: again.guard ? job.universe.words(diagrams.and(where, both)) : undefined,
-              },
-              { name: thing.name, word: saidAs(word) },
-            ),
-          ];
-        }
-        return [];
-      });
+            { name: thing.name, word: saidAs(word) },
+          ),
+        ];
+      }
+      return [];
+    });
   });
 }
 
@@ -174,16 +174,16 @@ function gaps(job: Job): Finding[] {
   const { diagrams } = universe;
   const found: Finding[] = [];
   const needed = neededWhere(job);
-  for (const thing of new Set([...file.things, ...[...needed.keys()].map(({ thing: each }) => each)])) {
+  for (const thing of new Set([...file.things, ...[...needed.values()].map(({ thing: each }) => each)])) {
     for (const [word, list] of thing.clauses) {
       if (!hasOneValue(word) || list.some(({ guard }) => guard === undefined)) continue;
-      const need = [...needed].find(([each]) => each.thing === thing && each.word === word);
+      const need = needed.get(keyOf(thing, word));
       // What is torqued or filled nowhere needs no value; other figures are needed wherever the thing is.
       if (!need && (CARRIED_OUT.has(word) || thing.file !== file.path)) continue;
       const covered = list.reduce<Condition>((all, { guard }) => diagrams.or(all, job.where(guard)), NEVER);
-      const wanted = diagrams.and(diagrams.and(universe.domain, job.exists(thing)), need?.[1].when ?? ALWAYS);
+      const wanted = diagrams.and(diagrams.and(universe.domain, job.exists(thing)), need?.when ?? ALWAYS);
       const gap = diagrams.minus(wanted, covered);
-      const at = thing.file === file.path ? list[0]?.clause : need?.[1].at;
+      const at = thing.file === file.path ? list[0]?.clause : need?.at;
       if (gap === NEVER || !at) continue;
       found.push(report(job, thing, word, list, gap, at));
     }
@@ -222,30 +222,33 @@ function report(
   );
 }
 
-interface Wanted {
+/** A value that statements carry out, with where they do. */
+interface Needed {
   readonly thing: Thing;
-  readonly word: string;
+  readonly when: Condition;
+  readonly at: { readonly start: number; readonly end: number };
 }
 
-/** The values that statements carry out, with where they do. */
-function neededWhere(
-  job: Job,
-): ReadonlyMap<
-  Wanted,
-  { readonly when: Condition; readonly at: { readonly start: number; readonly end: number } }
-> {
+const keyOf = (thing: Thing, word: string): string => `${word} ${thing.id}`;
+
+/** The values that statements carry out, of those that are all guarded. */
+function neededWhere(job: Job): ReadonlyMap<string, Needed> {
   const { diagrams } = job.universe;
-  const keys = new Map<string, Wanted>();
-  const needed = new Map<Wanted, { when: Condition; at: { start: number; end: number } }>();
+  const needed = new Map<string, Needed>();
   for (const { statement, when } of workStatements(job)) {
-    if (statement.clauses.some((clause) => clause.word === 'bare')) continue;
+    if (statement.clause('bare')) continue;
     for (const { thing, item } of statement.objects) {
       const word = thing && clauseCarriedOut(statement, thing);
-      if (!thing || word === undefined || clausesOf(thing, word).length === 0) continue;
-      const key = keys.get(`${word} ${thing.id}`) ?? { thing, word };
-      keys.set(`${word} ${thing.id}`, key);
+      if (!thing || word === undefined) continue;
+      const list = clausesOf(thing, word);
+      if (list.length === 0 || list.some(({ guard }) => guard === undefined)) continue;
+      const key = keyOf(thing, word);
       const known = needed.get(key);
-      needed.set(key, { when: known ? diagrams.or(known.when, when) : when, at: known?.at ?? item.name });
+      needed.set(key, {
+        thing,
+        when: known ? diagrams.or(known.when, when) : when,
+        at: known?.at ?? item.name,
+      });
     }
   }
   return needed;

@@ -1,5 +1,6 @@
 // A word that opens a line and is not known there.
 import { defineDiagnostic } from './define.js';
+import { didYouMean } from './did-you-mean.js';
 
 export const unknownWord = defineDiagnostic<{
   readonly word: string;
@@ -23,11 +24,10 @@ export const unknownWord = defineDiagnostic<{
       ? 'lines need no sign or number; the guide numbers them'
       : readAs !== undefined
         ? undefined
-        : near.length === 0
-          ? plain === undefined
+        : (didYouMean(near) ??
+          (plain === undefined
             ? 'text for the technician goes after a colon'
-            : `what the checker need not follow goes in plain words: \`${plain}\``
-          : `did you mean ${near.map((word) => `\`${word}\``).join(' or ')}?`,
+            : `what the checker need not follow goes in plain words: \`${plain}\``)),
   why: `The first word of a line says what the line is. A line that the checker cannot read is left out with everything below it, and so is what it would have checked.`,
   wrong: `procedure A-1: Mirror, clean
 

@@ -1,10 +1,12 @@
 // An operation that is performed and is nowhere.
 import { defineDiagnostic } from './define.js';
+import { didYouMean } from './did-you-mean.js';
 
 export const unknownOperation = defineDiagnostic<{
   readonly operation: string;
   readonly from: string | undefined;
   readonly isFile: boolean;
+  readonly near: readonly string[];
 }>({
   code: 'N304',
   name: 'unknown-operation',
@@ -13,6 +15,7 @@ export const unknownOperation = defineDiagnostic<{
     isFile
       ? `there is no procedure ${from}`
       : `${from === undefined ? 'this procedure' : from} has no operation \`${operation}\``,
+  advice: ({ near }) => didYouMean(near),
   why: `The work that the line stands for would be left out, and what it takes apart or puts together with it.`,
   wrong: `procedure WH-01: Mirror, look at
 

@@ -1,13 +1,18 @@
 // A vehicle that nothing declares.
 import { defineDiagnostic } from './define.js';
+import { didYouMean } from './did-you-mean.js';
 
-export const unknownVehicle = defineDiagnostic<{ readonly name: string; readonly kind: string | undefined }>({
+export const unknownVehicle = defineDiagnostic<{
+  readonly name: string;
+  readonly kind: string | undefined;
+  readonly near: readonly string[];
+}>({
   code: 'N306',
   name: 'unknown-vehicle',
   severity: 'error',
   message: ({ name, kind }) =>
     kind === undefined ? `there is no vehicle \`${name}\`` : `\`${name}\` is ${kind}, not a vehicle`,
-  advice: () => 'vehicles are declared in a catalogue, in section vehicles',
+  advice: ({ near }) => didYouMean(near) ?? 'vehicles are declared in a catalogue, in section vehicles',
   why: `Which years and options a procedure must hold for is read from the vehicle's entry. Without it nothing is checked by variant.`,
   wrong: `--- file: procedures/a.bay
 procedure A-1: Bore, look at

@@ -1,5 +1,6 @@
 // A reference in the text to a thing that is not there.
 import { defineDiagnostic } from './define.js';
+import { didYouMean } from './did-you-mean.js';
 
 export const unknownReference = defineDiagnostic<{ readonly name: string; readonly near: readonly string[] }>(
   {
@@ -7,10 +8,7 @@ export const unknownReference = defineDiagnostic<{ readonly name: string; readon
     name: 'unknown-reference',
     severity: 'error',
     message: ({ name }) => `the text refers to \`${name}\`, which is not declared`,
-    advice: ({ near }) =>
-      near.length === 0
-        ? 'a brace that is meant as such is written \\{'
-        : `did you mean ${near.map((word) => `\`${word}\``).join(' or ')}?`,
+    advice: ({ near }) => didYouMean(near) ?? 'a brace that is meant as such is written \\{',
     why: `What stands in braces is replaced by the name or the figure of a thing. With no such thing the guide would print a gap.`,
     wrong: `procedure A-1: Bore, look at
 

@@ -1,16 +1,19 @@
 // A reference in the text to a figure that its thing does not have.
 import { defineDiagnostic } from './define.js';
+import { didYouMean } from './did-you-mean.js';
 
 export const unknownAttribute = defineDiagnostic<{
   readonly name: string;
   readonly attribute: string;
   readonly known: readonly string[];
+  readonly near: readonly string[];
 }>({
   code: 'N309',
   name: 'unknown-attribute',
   severity: 'error',
   message: ({ name, attribute }) => `\`${name}\` has no \`${attribute}\``,
-  advice: ({ known }) => (known.length === 0 ? undefined : `it has ${known.join(', ')}`),
+  advice: ({ known, near }) =>
+    didYouMean(near) ?? (known.length === 0 ? undefined : `it has ${known.join(', ')}`),
   why: `The reference would print a gap: its thing has no such figure.`,
   wrong: `procedure A-1: Bracket bolt, tighten
 

@@ -1,5 +1,6 @@
 // A word in a house rule that is no verb or no kind.
 import { defineDiagnostic } from './define.js';
+import { didYouMean } from './did-you-mean.js';
 
 export const ruleWord = defineDiagnostic<{
   readonly word: string;
@@ -13,8 +14,7 @@ export const ruleWord = defineDiagnostic<{
     what === 'verb'
       ? `no step can say \`${word}\`, so the rule never binds`
       : `\`${word}\` is no kind of thing`,
-  advice: ({ near }) =>
-    near.length === 0 ? undefined : `did you mean ${near.map((each) => `\`${each}\``).join(' or ')}?`,
+  advice: ({ near }) => didYouMean(near),
   why: `A rule looks for verbs and kinds of thing by their words. One that is no such word waits for something that never comes, and everybody believes that the rule is kept.`,
   wrong: `catalogue: House
 

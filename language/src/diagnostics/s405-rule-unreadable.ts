@@ -1,5 +1,6 @@
 // S405: a house rule that says nothing: a part is missing, or it names what is not there.
 import { defineDiagnostic } from './define.js';
+import { didYouMean } from './did-you-mean.js';
 
 export interface RuleFault {
   readonly rule: string;
@@ -14,7 +15,7 @@ export const ruleUnreadable = defineDiagnostic<RuleFault>({
   name: 'rule-unreadable',
   severity: 'error',
   message: (d) => `rule \`${d.rule}\` asks nothing: ${d.what}`,
-  advice: (d) => (d.near.length > 0 ? `near it: ${d.near.map((n) => `\`${n}\``).join(', ')}` : undefined),
+  advice: ({ near }) => didYouMean(near),
   why: `A rule that cannot be read, or that names what the procedure does not have, is never broken, and everybody believes that it is kept.
 
 A rule has one of four forms: \`after … require …\`, \`before … require …\`, \`never … while …\`, \`every … needs …\` or \`every … at most once\`. In a catalogue a rule may name things that only some procedures declare; in a procedure they must be there.`,

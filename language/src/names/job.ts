@@ -176,7 +176,8 @@ export function guardOfLine(line: Line): Guard | undefined {
   return 'guard' in line ? line.guard : undefined;
 }
 
-const guardsIn = once((file: FileModel): readonly Guard[] => file.lines.flatMap(guardsBelow));
+/** The guards written in a file. */
+export const guardsIn = once((file: FileModel): readonly Guard[] => file.lines.flatMap(guardsBelow));
 
 const guardsBelow = once((top: Line): readonly Guard[] => {
   const guards: Guard[] = [];

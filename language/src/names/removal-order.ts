@@ -69,8 +69,9 @@ export function relationCycles(job: Job): RelationCycle[] {
   return FAMILIES.flatMap((words) => {
     const edges = (thing: Thing): Relation[] =>
       words.flatMap((word) => job.relations(thing, word)).filter((r) => counts(job, r));
-    // Most things have no such relation, and no way through them leads back.
-    const things = all.filter((thing) => words.some((word) => thing.clauses.has(word)));
+    // Most things have no such relation, or lead to none that has: no way through them leads back.
+    const leads = (thing: Thing): boolean => words.some((word) => thing.clauses.has(word));
+    const things = all.filter((thing) => leads(thing) && edges(thing).some(({ target }) => leads(target)));
     return knots(things, edges).flatMap((knot) => {
       const cycle = shortestCycle(job, knot, edges);
       return cycle ? [cycle] : [];

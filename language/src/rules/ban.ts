@@ -3,6 +3,7 @@ import { allThings, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import { assumeLack } from '../state/assume.js';
 import type { Deficit, Lack } from '../state/deficit.js';
+import type { Value } from '../state/guarded.js';
 import type { Machine } from '../state/machine.js';
 import { directionOf } from '../state/wants.js';
 import type { StatePattern } from '../syntax/tree.js';
@@ -24,22 +25,21 @@ export function watchedBy(job: Job, { target, state }: StatePattern): { thing: T
 
 export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, teller: Teller): Automaton {
   const { pattern, state } = form;
-  const watched = watchedBy(m.job, state);
+  const watched = watchedBy(m.job, state).map(({ thing, test }) => ({
+    thing,
+    test,
+    isBad: (value: Value) => test.test(String(value)) === state.not,
+  }));
 
   /** A state that one line brought about is told once, however often the ban is broken in it. */
   const told = new Set<string>();
 
   const lacksAt = (when: Condition): Lack[] =>
-    watched.flatMap(({ thing, test }) => {
-      const at = m.d.and(when, m.job.exists(thing));
+    watched.flatMap(({ thing, test, isBad }) => {
+      const some = m.d.and(when, m.fails(thing, test.aspect, isBad));
+      if (some === NEVER) return [];
       // What is so only because a finding assumed it breaks no rule.
-      const bad = m.d.minus(
-        m.d.and(
-          at,
-          m.fails(thing, test.aspect, (v) => test.test(String(v)) === state.not),
-        ),
-        m.assumedWhere(thing),
-      );
+      const bad = m.d.minus(m.d.and(some, m.job.exists(thing)), m.assumedWhere(thing));
       if (bad === NEVER) return [];
       const maker = m.read(thing, test.aspect).find((c) => m.d.and(c.when, bad) !== NEVER)?.by ?? -1;
       const value = state.not

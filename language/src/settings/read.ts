@@ -18,7 +18,7 @@ import {
 } from '../diagnostics/settings.js';
 import { starterRules } from '../rules/starter.js';
 import { type Span, span } from '../text/span.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestWord } from '../vocabulary/near.js';
 import { DEFAULT_SETTINGS, type Settings, settingsSchema } from './schema.js';
 
 /** The part of a catalogue row that severity settings need. */
@@ -120,7 +120,7 @@ function describe(
         path: [...path, key],
         finding: finding(settingUnknown, at, {
           path: show([...path, key]),
-          near: nearest(key, keysAt(path)),
+          near: nearestWord(key, keysAt(path)),
         }),
       };
     });
@@ -201,7 +201,7 @@ function severityFindings(
 function severityProblem(key: string, level: string, codes: readonly KnownCode[]): string | undefined {
   const named = codes.filter((def) => def.code === key || def.name === key || def.code.slice(0, 1) === key);
   if (named.length === 0) {
-    const close = nearest(
+    const close = nearestWord(
       key,
       codes.flatMap((def) => [def.code, def.name]),
     );
@@ -223,7 +223,7 @@ function starterFindings(file: string, tree: Node, settings: Settings): Finding[
     const isKept = settings.starterRulesOff.some((off) => off.rule === rule);
     if (node === undefined || typeof rule !== 'string' || !isKept || known.includes(rule)) return [];
     return [
-      finding(starterRuleUnknown, { file, span: nodeSpan(node) }, { rule, near: nearest(rule, known) }),
+      finding(starterRuleUnknown, { file, span: nodeSpan(node) }, { rule, near: nearestWord(rule, known) }),
     ];
   });
 }

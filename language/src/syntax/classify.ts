@@ -4,7 +4,7 @@ import { VERB_BY_WORD } from '../verbs/index.js';
 import { SAID_FOR } from '../verbs/said-for.js';
 import { CONTEXT_WORDS, HEADS, HEADS_IN, type HeadDef, type LineContext } from '../vocabulary/heads.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestWord } from '../vocabulary/near.js';
 import { SECTION_BY_WORD, SECTIONS, type SectionDef } from '../vocabulary/sections.js';
 import { SIGNALS } from '../vocabulary/signals.js';
 import { isValueWord, KEYWORDS, phraseAt, phrasesOf } from './keywords.js';
@@ -185,7 +185,7 @@ function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
   const [, state, more] = tokens;
   const isState = isWork(place.context) && more === undefined && STATES.has(state?.image ?? '');
-  return unknown(word, () => (isState ? [`set ${word}`] : nearest(word, wordsOpening(place))));
+  return unknown(word, () => (isState ? [`set ${word}`] : nearestWord(word, wordsOpening(place))));
 }
 
 function isKnownElsewhere(word: string): boolean {

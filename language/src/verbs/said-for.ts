@@ -1,7 +1,7 @@
 // What shops say for a verb of the language. One word for one thing keeps guides clear, so these are not verbs: a line
 // that begins with one is reported with the word to use, and read on as that verb. Common practice, no source.
 
-import { nearest } from '../vocabulary/near.js';
+import { nearestWord } from '../vocabulary/near.js';
 import { VERB_BY_WORD } from './index.js';
 
 /** The verb for each word a technician may type instead. */
@@ -55,6 +55,6 @@ export const SAID_FOR: ReadonlyMap<string, string> = new Map(
 /** Verbs to offer for a word that is none: what shops mean by it first, then the nearest spellings; at most three. */
 export function suggestVerbs(word: string): string[] {
   const meant = SAID_FOR.get(word);
-  const near = nearest(word, VERB_BY_WORD.keys());
+  const near = nearestWord(word, VERB_BY_WORD.keys());
   return (meant === undefined ? near : [meant, ...near.filter((verb) => verb !== meant)]).slice(0, 3);
 }

@@ -20,6 +20,22 @@ export function nearest(word: string, known: Iterable<string>, most = 3): string
   return found.slice(0, most).map((candidate) => candidate.text);
 }
 
+/**
+ * `nearest` among the words of the language, where a word cut short counts too: `torq` is `torque`. Not for names: they
+ * are made of each other, and `wheel` is not a short way to write `wheel-nut`.
+ */
+export function nearestWord(word: string, known: Iterable<string>, most = 3): string[] {
+  const words = [...new Set(known)];
+  const near = nearest(word, words, most);
+  if (near.length > 0 || word.length < SHORTEST_CUT) return near;
+  const begun = words.filter((text) => text.startsWith(word) && text !== word);
+  // What begins half the words says nothing about which is meant.
+  return begun.length > most ? [] : begun.sort();
+}
+
+/** Fewer letters begin too many words. */
+const SHORTEST_CUT = 3;
+
 /** How many edits still make a likeness of a word of this length. */
 function editsAllowed(word: string): number {
   return word.length <= 4 ? 1 : word.length <= 9 ? 2 : 3;

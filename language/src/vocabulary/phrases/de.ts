@@ -152,8 +152,9 @@ export const DE: PhraseTable = {
   'done-another-way': 'Anders ausgeführt, mit Grund',
   'road-test': 'Probefahrt',
   'since-revision': 'Verglichen mit Revision {number}.',
-  'dial-set':
-    '{amount} am Schlüssel einstellen[, darin {drag} Klemmmoment][, mit {adapter} in gerader Verlängerung]',
+  'dial-label': 'Schlüssel einstellen auf',
+  'dial-drag': 'darin {drag} Klemmmoment',
+  'dial-adapter': 'mit {adapter} in gerader Verlängerung',
   'torque-set': '{torque} (einstellen: {set})',
   'new-only-with': 'Neu nur bei {variant}',
   'level-of': '{object}, Füllstand',

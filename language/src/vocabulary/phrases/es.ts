@@ -152,8 +152,9 @@ export const ES: PhraseTable = {
   'done-another-way': 'Hecho de otro modo y por qué',
   'road-test': 'Prueba en carretera',
   'since-revision': 'Comparado con la revisión {number}.',
-  'dial-set':
-    'Ajustar la llave a {amount}[, con {drag} de par de arrastre incluidos][, con {adapter} en línea]',
+  'dial-label': 'Ajustar la llave a',
+  'dial-drag': '{drag} de par de arrastre incluidos',
+  'dial-adapter': 'con {adapter} en línea',
   'torque-set': '{torque} (ajustar a {set})',
   'new-only-with': 'Pieza nueva solo con {variant}',
   'level-of': '{object}, nivel',

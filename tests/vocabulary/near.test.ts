@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { distance } from 'fastest-levenshtein';
 import { describe, expect, it } from 'vitest';
-import { editDistance, nearest } from '../../language/src/vocabulary/near.js';
+import { editDistance, nearest, nearestWord } from '../../language/src/vocabulary/near.js';
 
 describe('editDistance', () => {
   it.each([
@@ -62,5 +62,23 @@ describe('nearest', () => {
       'bolt-3',
     ]);
     expect(nearest('bolt-1', ['bolt-4', 'bolt-3'], 1)).toEqual(['bolt-3']);
+  });
+});
+
+describe('nearestWord', () => {
+  const words = ['torque', 'thread', 'count', 'install', 'inspect', 'hang'];
+
+  it('finds slips of the fingers first', () => {
+    expect(nearestWord('tourque', words)).toEqual(['torque']);
+  });
+
+  it('takes a word that is cut short for what it begins', () => {
+    expect(nearestWord('torq', words)).toEqual(['torque']);
+    expect(nearestWord('inst', words)).toEqual(['install']);
+  });
+
+  it('leaves what is too short, or begins too much', () => {
+    expect(nearestWord('in', words)).toEqual([]);
+    expect(nearestWord('abc', ['abcd1', 'abcd2', 'abcd3', 'abcd4'])).toEqual([]);
   });
 });

@@ -5,7 +5,7 @@ import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { span } from '../text/span.js';
-import { nearestWord } from '../vocabulary/near.js';
+import { nearest } from '../vocabulary/near.js';
 import type { LineSource } from './line-source.js';
 import { STATES } from './states.js';
 import { Comma, endOf, Junk, StringToken, Word, wordOf } from './tokens.js';
@@ -52,7 +52,7 @@ export function reportLeftover(
   const near =
     ORDERS.has(token.image) && source.clauseWords.includes('order')
       ? `order ${token.image}`
-      : nearestWord(
+      : nearest(
           token.image,
           source.clauseWords.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
         )[0];

@@ -33,7 +33,7 @@ describe('export', () => {
     expect(fits(JSON.parse(String(files.get('issued/M-1/1/issue.json')))), JSON.stringify(fits.errors)).toBe(
       true,
     );
-  }, 30_000);
+  });
 
   it('figures as a table', async () => {
     const { out } = await baywright('export catalogue --what figures', { files: SHOP });

@@ -105,7 +105,7 @@ describe('issue', () => {
     expect(Object.keys(record.files)).toHaveLength(5);
     // History is no part of the library: it is not checked again, and its numbers do not clash.
     expect((await baywright('check --strict', then(issued))).out).toBe('3 files checked: no findings.\n');
-  }, 30_000);
+  });
 
   it('a second time nothing is left to do', async () => {
     const first = await baywright('issue', { files: SHOP });
@@ -113,7 +113,7 @@ describe('issue', () => {
     const second = await baywright('issue', then(first));
     expect(second).toMatchObject({ code: 0, out: 'All that is released is issued.\n' });
     expect([...second.files]).toEqual([...first.files]);
-  }, 30_000);
+  });
 
   it('a change under the same revision is refused, and found by check', async () => {
     const first = await baywright('issue M-1', { files: SHOP });
@@ -141,7 +141,7 @@ describe('issue', () => {
       'Mirror bolts: torque 9 N·m → 10 N·m',
     );
     expect((await baywright('issue --verify', then(next))).out).toBe('2 issues: all as they were written.\n');
-  }, 30_000);
+  });
 
   it.each([
     ['a guide is touched', 'issued/M-1/1/guide.html', 'guide.html was changed after it was issued'],
@@ -176,7 +176,7 @@ describe('issue', () => {
     );
     const more = then(first, { 'issued/M-1/1/note.txt': 'x' });
     expect((await baywright('issue --verify', more)).out).toContain('note.txt was added after the issue');
-  }, 30_000);
+  });
 
   it('a changed record that is valid in itself is found by the hash of what follows it', async () => {
     const first = await baywright('issue M-1', { files: SHOP });
@@ -188,7 +188,7 @@ describe('issue', () => {
     const record = text(next, 'issued/M-1/1/issue.json').replace('"KM"', '"XX"');
     const { out } = await baywright('issue --verify', then(next, { 'issued/M-1/1/issue.json': record }));
     expect(out).toContain('issued/M-1/1/issue.json was changed after it was issued');
-  }, 30_000);
+  });
 
   it.each([
     ['a draft', 'status draft', 'its status is draft, not released'],
@@ -231,7 +231,7 @@ describe('issue', () => {
     expect((await baywright('issue --verify', without)).out).toContain(
       'issued/register.json, the register of issues, is gone',
     );
-  }, 30_000);
+  });
 
   it('nothing is issued by a clock that was set back', async () => {
     const first = await baywright('issue M-1', { files: SHOP });
@@ -243,7 +243,7 @@ describe('issue', () => {
     expect(ran.err).toContain(
       'the clock of this computer stands at 2026-10-05T08:00:00.000Z, before the last issue was written (2027-01-02T08:00:00.000Z)',
     );
-  }, 30_000);
+  });
 
   it('a copy has a place, and is not noted after the issue', async () => {
     expect((await baywright('issue M-1 --copy ""', { files: SHOP })).err).toBe(
@@ -253,7 +253,7 @@ describe('issue', () => {
     expect((await baywright('issue M-1 --copy "bay 2"', then(first))).out).toBe(
       'M-1 revision 1 is issued already, and nothing changed since; bay 2 is not noted: an issue is never changed\n',
     );
-  }, 30_000);
+  });
 
   it('what is read of a touched history is told with a warning', async () => {
     const first = await baywright('issue M-1', { files: SHOP });
@@ -264,7 +264,7 @@ describe('issue', () => {
       expect(err).toContain('what was issued is not as it was written, so this may be wrong');
       expect(err).toContain('M-1.bay was changed after it was issued');
     }
-  }, 30_000);
+  });
 
   it('a trial writes nothing', async () => {
     const { out, files } = await baywright('issue --trial', { files: SHOP });
@@ -293,7 +293,7 @@ Revision line for all 2: Mirror bolts: torque 9 N·m → 10 N·m.
 Slip: slip.html
 `);
     expect(String(files.get('slip.html'))).toContain('>M-1</td>');
-  }, 30_000);
+  });
 
   it('the sheets of the office are in the language of the shop', async () => {
     const settings = String(SHOP['baywright.json']).replace('{', '{ "languages": ["de"],');
@@ -307,7 +307,7 @@ Slip: slip.html
     expect(page).toContain('<html lang="de">');
     expect(page).toContain('Liste der gültigen Anleitungen');
     expect(page).toContain('>seither geändert</td>');
-  }, 30_000);
+  });
 
   it('--write puts the line into each and makes it a draft again', async () => {
     const first = await baywright('issue', { files: SHOP });
@@ -320,7 +320,7 @@ Slip: slip.html
     const again = await baywright('reissue --write', then(written));
     expect(again.out).toContain('its line is written');
     expect(again.out).toContain('0 procedures changed');
-  }, 30_000);
+  });
 
   it('the master list says what is in the workshop and what changed since', async () => {
     const first = await baywright('issue M-1 --copy "bay 1"', { files: SHOP });
@@ -333,5 +333,5 @@ M-2  Door mirror, paint: released, never issued
     expect(csv.out).toContain('M-1,"Door mirror, replace",1,2026-10-05,"KM, TR",bay 1,changed,');
     const page = await baywright('master-list --format html --out list.html', raise(first));
     expect(String(page.files.get('list.html'))).toContain('Master list of guides');
-  }, 30_000);
+  });
 });

@@ -10,6 +10,43 @@ fasteners
 ${clauses.replace(/^\n/, '').replace(/\n\s*$/, '')}
 `;
 
+describe('retainers', () => {
+  test.each(['push-clip', 'hose-clamp', 'return-spring', 'quarter-turn', 'cable-tie'])('%s', (word) => {
+    checkOnly(set(`    7 of ${word}`), 'F');
+  });
+  test('a word of the shop is asked about, and holds as soon as it is on', () => {
+    const text = `procedure A-1: Liner, refit
+
+parts
+  liner: Liner
+    held by liner-clip
+
+fasteners
+  liner-clip: Liner clips
+    7 of fir-tree
+#        ^^^^^^^^ F101 nor a retainer such as \`clip\`
+
+removal
+  step: Off
+    remove liner-clip, liner
+
+installation
+  step: On
+    install liner, liner-clip
+`;
+    checkMarked(text);
+  });
+  test('a quarter turn and a slip of the fingers are put right', () => {
+    for (const [typed, meant] of [
+      ['1/4 turn', 'quarter-turn'],
+      ['circlp', 'circlip'],
+    ] as const) {
+      const [found] = findingsOf(readMarked(set(`    2 of ${typed}`)).files);
+      expect(found?.fixes.map((fix) => fix.title)).toEqual([`Write \`${meant}\``]);
+    }
+  });
+});
+
 describe('ordinary book values are silent', () => {
   test.each([
     // 75 % of proof at K 0.2, the usual chart (trade tables: Shigley eq. 8-31).
@@ -36,6 +73,10 @@ describe('ordinary book values are silent', () => {
     ['five wheel nuts in star', '5 of M14x1.5, hex 21 mm', 'torque 160 N·m, order star'],
     ['an order written out', '5 of M8x1.25, class 8.8, hex 13 mm', 'torque 25 N·m, order 1-3-5-2-4'],
     ['a clamp', '1 of clamp, hex 7 mm', 'torque 3 N·m'],
+    ['a drain plug with its hexagon inside', '1 of M18x1.5, hex 8 mm', 'torque 35 N·m'],
+    ['a countersunk screw', '6 of M8x1.25, class 8.8, hex 5 mm', 'torque 16 N·m'],
+    ['an inch socket head', '4 of 1/2-13 UNC, grade 8, hex 3/8 in', 'torque 75 ft·lbf'],
+    ['a screw that cuts its thread', '4 of self-tapping-screw, hexalobular T20', 'torque 2 N·m'],
     ['a thread not known yet', '? of M8x1.25, class 8.8, hex 13 mm', 'torque ?'],
     [
       'an angle behind a low torque, new each time',
@@ -152,6 +193,21 @@ describe('slips of the pen are found', () => {
   ])('%s', (_name, text) => {
     checkOnly(text, 'F');
   });
+});
+
+test.each([
+  ['5', 'strar', 'star'],
+  ['6', 'insideout', 'inside-out'],
+  ['6', 'outside', 'outside-in'],
+  ['5', 'cross', 'star'],
+  ['26', 'star', 'cross'],
+  ['27', 'star', undefined],
+])('%s bolts, order %s: written %s', (count, written, mended) => {
+  const text = set(
+    `    ${count} of M8x1.25, class 8.8, hex 13 mm\n    torque 25 N·m, order ${written}, per "S-1"`,
+  );
+  const found = findingsOf(readMarked(text).files).find(({ code }) => code === 'F207');
+  expect(found?.fixes[0]?.edits[0]?.text).toBe(mended);
 });
 
 test('a torque outside every plausible band is no second finding', () => {

@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
 import { plain } from '../../compiler/src/document/inline.js';
-import { HEAD, lower, needsOf, WHEEL } from './lower-helper.js';
+import { HEAD, lower, needsOf, torques, WHEEL } from './lower-helper.js';
 
 it('asks for no more of a fluid than a top-up takes', () => {
   const text = `${HEAD}
@@ -47,6 +47,22 @@ installation
   expect(needsOf(lower(bare))).toEqual(['Sockets and wrenches: Hex 19 mm, 3/8 in drive | Plug']);
   const small = `${bare}\ntools\n  small: Small torque wrench\n    torque 2 to 10 N·m\n`;
   expect(needsOf(lower(small))).toContain('Torque wrenches: No wrench of the house list suits | 30 N·m');
+});
+
+it('asks for a key where the hexagon lies inside the head', () => {
+  const inside = `procedure T-1: Plug, tighten
+
+fasteners
+  plug: Plug
+    1 of M18x1.5, hex 8 mm
+    torque 35 N·m
+
+installation
+  step: Close
+    install plug
+    torque plug
+`;
+  expect(needsOf(lower(inside))).toEqual(['Sockets and wrenches: Hex key 8 mm, 3/8 in drive | Plug']);
 });
 
 it('asks for a drive that turns the socket as well as the torque', () => {
@@ -133,6 +149,10 @@ tools
   expect(needsOf(lower(text))).toContain(
     'Torque wrenches: Long torque wrench, 40 to 200 N·m | 90 (set 102), 100 (set 88.9), 160, 180 N·m',
   );
+  expect(torques(lower(text)).slice(1)).toEqual([
+    '1 × hex 18 mm: Joint 90 N·m (66.4 FOOT-pounds) [Set the wrench to 102 N·m (75.2 FOOT-pounds)]; 12 N·m (106 INCH-pounds) of drag added',
+    '1 × hex 18 mm: Joint 100 N·m (73.8 FOOT-pounds) [Set the wrench to 88.9 N·m (65.57 FOOT-pounds)]; With the crowfoot in line',
+  ]);
 });
 
 it('says how many plugs and parts one entry stands for, and pulls as many', () => {

@@ -6,6 +6,7 @@ import {
   hexalobularSizes,
   hexalobularSuspicious,
   inchFraction,
+  isKey,
   threadsForHead,
 } from '../../language/src/trade/index.js';
 import { thr } from './support.js';
@@ -49,6 +50,11 @@ const PRINTED: readonly [source: string, sizes: Record<string, number>][] = [
     'ISO 4762 keys, JIS B 1176:2014 table, mikipulley.co.jp',
     { M3: 2.5, M4: 3, M5: 4, M6: 5, M8: 6, M10: 8, M12: 10, M14: 12, M16: 14, M20: 17 },
   ],
+  ['DIN 7991 countersunk, mpi-inox.odoo.com', { M3: 2, M4: 2.5, M5: 3, M6: 4, M8: 5, M10: 6 }],
+  ['DIN 7984 low heads, mpi-inox.odoo.com', { M3: 2, M4: 2.5, M5: 3, M6: 4, M8: 5, M10: 7 }],
+  ['ISO 4029 set screws, mpi-inox.odoo.com', { M3: 1.5, M4: 2, M5: 2.5, M6: 3, M8: 4, M10: 5, M12: 6 }],
+  ['DIN 913 set screws, creativefasteners.co.in', { M16: 8, M20: 10, M24: 12 }],
+  ['plugs with a hexagon inside, common practice', { 'M18x1.5': 8, 'M20x1.5': 10, 'M24x1.5': 17 }],
   ['wheel nuts 17, 19, 21 mm, engineerfix.com', { 'M12x1.5': 17, 'M12x1.25': 21, 'M14x1.5': 21 }],
 ];
 
@@ -120,6 +126,26 @@ describe('an odd pair', () => {
   });
   it('takes 13/16 in and 20.8 mm for one socket', () => {
     expect(headSuspicious(thr('M14x1.25'), (13 / 16) * 25.4)).toBeUndefined();
+  });
+});
+
+describe('a hexagon inside the head', () => {
+  it.each([
+    ['M10x1.5', 8],
+    ['M16', 14],
+    ['M18x1.5', 8],
+    ['G3/8', 8],
+    ['1/2-13', (3 / 8) * 25.4],
+  ])('%s with %d mm is turned by a key', (thread, mm) => {
+    expect(isKey(thr(thread), mm)).toBe(true);
+  });
+  it.each([
+    ['M10x1.0', 9],
+    ['M8x1.25', 8],
+    ['M12', 18],
+    ['G1/8', 13],
+  ])('%s with %d mm is not', (thread, mm) => {
+    expect(isKey(thr(thread), mm)).toBe(false);
   });
 });
 

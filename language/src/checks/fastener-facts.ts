@@ -9,13 +9,13 @@ import { once } from '../text/once.js';
 import type { Lubrication } from '../trade/friction.js';
 import { isClass, readClass, type StrengthClass } from '../trade/strength.js';
 import { isThread, readThread, type Thread } from '../trade/thread.js';
-import { FORMLESS } from '../vocabulary/formless.js';
+import { isRetainer } from '../vocabulary/formless.js';
 import type { VerbDef } from '../vocabulary/verb.js';
 
 /** The thread, undefined for retainers without one, holes and text that is no thread. */
 export function threadOf(thing: Thing): Thread | undefined {
   const raw = threadRaw(thing);
-  if (!raw || raw.hole || FORMLESS.has(raw.text)) return undefined;
+  if (!raw || raw.hole || isRetainer(raw.text)) return undefined;
   const thread = readThread(raw.text);
   return isThread(thread) ? thread : undefined;
 }

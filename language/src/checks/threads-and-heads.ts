@@ -5,13 +5,15 @@ import { threadNotListed } from '../diagnostics/f102-thread-not-listed.js';
 import { classUnknown } from '../diagnostics/f103-class-unknown.js';
 import { headAgainstThread } from '../diagnostics/f104-head-against-thread.js';
 import { clausesOf, type Thing } from '../names/model.js';
+import type { Raw } from '../syntax/tree.js';
 import { memory } from '../text/once.js';
 import type { Span } from '../text/span.js';
-import { headSuspicious, hexalobularSuspicious } from '../trade/heads.js';
+import { headSuspicious, hexalobularSuspicious, isKey } from '../trade/heads.js';
 import { sourceTitle } from '../trade/sources.js';
 import { isClass } from '../trade/strength.js';
 import { isThread, readThread, type Thread } from '../trade/thread.js';
-import { FORMLESS } from '../vocabulary/formless.js';
+import { FORMLESS, isRetainer } from '../vocabulary/formless.js';
+import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { classClauses, millimetres, threadRaw } from './fastener-facts.js';
 
@@ -29,7 +31,9 @@ const judged = memory<Thing, readonly Finding[]>();
 
 function threadFindings(file: string, text: string, thing: Thing): Finding[] {
   const raw = threadRaw(thing);
-  if (!raw || raw.hole || raw.text === '' || FORMLESS.has(raw.text)) return [];
+  if (!raw || raw.hole || raw.text === '' || isRetainer(raw.text)) return [];
+  const word = retainerMeant(raw.text);
+  if (word !== undefined) return [unknownRetainer(file, raw, word)];
   const thread = readThread(raw.text);
   if (!isThread(thread)) {
     const { problem, nearest } = thread;
@@ -61,6 +65,24 @@ function threadFindings(file: string, text: string, thing: Thing): Finding[] {
   return headFindings(file, text, thing, thread);
 }
 
+/** The retainer that a text without a thread in it may mean; undefined where a thread was meant, and is misspelt. */
+function retainerMeant(text: string): readonly string[] | undefined {
+  if (/^(?:1\/4|quarter)[ -]?turns?$/i.test(text)) return ['quarter-turn'];
+  return /\d/.test(text) || text.length < 3 ? undefined : nearest(text.toLowerCase().replaceAll(' ', '-'), FORMLESS);
+}
+
+function unknownRetainer(file: string, raw: Raw, near: readonly string[]): Finding {
+  const words = [...FORMLESS].slice(0, 5).map((word) => `\`${word}\``);
+  return finding(
+    threadUnreadable,
+    { file, span: raw, fixes: near.flatMap((word) => replaced(file, raw, word)) },
+    {
+      problem: `“${raw.text}” is neither a thread such as M12x1.75 nor a retainer such as ${words.join(', ')}`,
+      nearest: near[0],
+    },
+  );
+}
+
 function headFindings(file: string, text: string, thing: Thing, thread: Thread): Finding[] {
   const found: Finding[] = [];
   for (const word of ['hex', 'twelve-point']) {
@@ -69,7 +91,10 @@ function headFindings(file: string, text: string, thing: Thing, thread: Thread):
     const measure = size?.at.clause.spec;
     if (!odd || !measure) continue;
     const head = text.slice(measure.start, measure.end);
-    const usual = [...new Set(odd.usual.map((h) => h.printed))];
+    const inOrder = [...odd.usual].sort((a, b) => a.acrossFlatsMm - b.acrossFlatsMm);
+    const usual = [
+      ...new Set(inOrder.map((h) => `${isKey(thread, h.acrossFlatsMm) ? 'key ' : ''}${h.printed}`)),
+    ];
     found.push(
       finding(
         headAgainstThread,

@@ -1,6 +1,6 @@
 // The page of fasteners: threads, classes and grades, heads, friction, as the tables of the standards give them.
 import { FRICTION } from '../trade/friction.js';
-import { INCH_HEADS, METRIC_HEADS, SOCKET_KEYS } from '../trade/head-tables.js';
+import { INCH_HEADS, KEYS, METRIC_HEADS } from '../trade/head-tables.js';
 import { inchFraction } from '../trade/heads.js';
 import { HEXALOBULAR } from '../trade/hexalobular-tables.js';
 import { sourceTitle } from '../trade/sources.js';
@@ -21,7 +21,7 @@ export function fastenerPages(): Page[] {
       'fasteners.md',
       'Fasteners',
       'A set is declared with its count and thread, then class or grade, then head: `4 of M12x1.5, class 10.9, hex 18 mm`. Thread and class may be left out; what is not known is not judged.',
-      `Retainers without a thread: ${codes([...FORMLESS])}, as in \`3 of clip\`.`,
+      `Retainers without a thread: ${codes([...FORMLESS])}, as in \`3 of clip\`, or one of them with a word before it: \`7 of push-clip\`.`,
       '## Metric threads',
       'Written `M12x1.5`; without a pitch the coarse one is meant.',
       table(
@@ -83,11 +83,11 @@ export function fastenerPages(): Page[] {
         ]),
       ),
       '## Heads',
-      'A pair of thread and head that no table has is asked about.',
+      'A pair of thread and head that no table has is asked about. A hexagon that is smaller than its thread lies inside the head: guides ask for a key there, not for a socket.',
       table(
         ['Head', 'Source', 'Across flats by thread'],
         [
-          ...[...METRIC_HEADS, SOCKET_KEYS].map((family) => [
+          ...[...METRIC_HEADS, ...KEYS].map((family) => [
             family.name,
             sourceTitle(family.source),
             sizes(

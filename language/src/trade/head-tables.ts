@@ -151,26 +151,74 @@ export const METRIC_HEADS: readonly HeadFamily[] = [
   },
 ];
 
-/** Hexagon key sizes of socket heads (ISO 4762), mm by thread diameter; written `hex 8 mm` too. */
-export const SOCKET_KEYS: HeadFamily = {
-  name: 'socket head, key',
-  source: 'ISO4762',
-  sizes: {
-    3: [2.5],
-    4: [3],
-    5: [4],
-    6: [5],
-    8: [6],
-    10: [8],
-    12: [10],
-    14: [12],
-    16: [14],
-    18: [14],
-    20: [17],
-    24: [19],
-    30: [22],
+/** Hexagon keys of what has its hexagon inside, mm by thread diameter; written `hex 8 mm` too. */
+export const KEYS: readonly HeadFamily[] = [
+  {
+    name: 'socket head, key',
+    source: 'ISO4762',
+    sizes: {
+      3: [2.5],
+      4: [3],
+      5: [4],
+      6: [5],
+      8: [6],
+      10: [8],
+      12: [10],
+      14: [12],
+      16: [14],
+      18: [14],
+      20: [17],
+      24: [19],
+      30: [22],
+    },
   },
-};
+  {
+    name: 'countersunk or button head, key',
+    source: 'ISO10642',
+    sizes: { 3: [2], 4: [2.5], 5: [3], 6: [4], 8: [5], 10: [6], 12: [8], 16: [10], 20: [12] },
+  },
+  {
+    name: 'low socket head, key',
+    source: 'DIN7984',
+    sizes: { 3: [2], 4: [2.5], 5: [3], 6: [4], 8: [5], 10: [7], 12: [8], 16: [12], 20: [14], 24: [17] },
+  },
+  {
+    name: 'set screw, key',
+    source: 'ISO4026',
+    sizes: {
+      3: [1.5],
+      4: [2],
+      5: [2.5],
+      6: [3],
+      8: [4],
+      10: [5],
+      12: [6],
+      14: [6],
+      16: [8],
+      20: [10],
+      24: [12],
+    },
+  },
+  {
+    name: 'plug, key',
+    source: 'PRACTICE',
+    sizes: {
+      8: [4, 5],
+      10: [5, 6],
+      12: [6, 8],
+      14: [6, 7, 8],
+      16: [8, 10],
+      18: [8, 10, 12],
+      20: [8, 10, 12, 14],
+      22: [10, 12, 14, 17],
+      24: [12, 14, 17],
+      26: [12, 17],
+      27: [12, 17],
+      30: [17, 19],
+      33: [17, 19],
+    },
+  },
+];
 
 /** Inch hexagon heads (ASME B18.2.1) and wheel nuts: width across flats in inches by size. */
 export const INCH_HEADS: readonly {
@@ -233,6 +281,24 @@ export const INCH_HEADS: readonly {
       '9/16': [7 / 8, 13 / 16],
       '5/8': [15 / 16, 1],
       '3/4': [3 / 2],
+    },
+  },
+  {
+    name: 'socket head, key',
+    source: 'MEMORY',
+    sizes: {
+      '#6': [7 / 64],
+      '#8': [9 / 64],
+      '#10': [5 / 32],
+      '1/4': [3 / 16],
+      '5/16': [1 / 4],
+      '3/8': [5 / 16],
+      '7/16': [3 / 8],
+      '1/2': [3 / 8],
+      '5/8': [1 / 2],
+      '3/4': [5 / 8],
+      '7/8': [3 / 4],
+      '1': [3 / 4],
     },
   },
   {

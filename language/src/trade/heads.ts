@@ -1,6 +1,6 @@
 /** Head sizes that go with a thread, threads that a head size suggests, and pairs no common table has. */
 import { once } from '../text/once.js';
-import { INCH_HEADS, METRIC_HEADS, SOCKET_KEYS } from './head-tables.js';
+import { INCH_HEADS, KEYS, METRIC_HEADS } from './head-tables.js';
 import { HEXALOBULAR } from './hexalobular-tables.js';
 import { type SourceKey, sourceTitle } from './sources.js';
 import type { Thread } from './thread.js';
@@ -21,7 +21,7 @@ export interface HeadSize {
 /** Hexagon heads and keys in use for a thread; empty for pipe threads and diameters without a table. */
 export const headSizes = once((thread: Thread): readonly HeadSize[] => {
   if (thread.system === 'metric') {
-    return [...METRIC_HEADS, SOCKET_KEYS].flatMap((f) =>
+    return [...METRIC_HEADS, ...KEYS].flatMap((f) =>
       (f.sizes[thread.diameterMm] ?? []).map((mm) => ({
         family: f.name,
         acrossFlatsMm: mm,
@@ -41,6 +41,14 @@ export const headSizes = once((thread: Thread): readonly HeadSize[] => {
     })),
   );
 });
+
+/** An outside hexagon is at least this part of its thread's diameter; the largest key of a socket is below it. */
+const OUTSIDE_FROM = 0.89;
+
+/** Whether a hexagon of this width across flats (mm) lies inside the head: then a key turns it, not a socket. */
+export function isKey(thread: Thread, acrossFlatsMm: number): boolean {
+  return acrossFlatsMm < OUTSIDE_FROM * thread.diameterMm;
+}
 
 /** A pair that no table has: what the tables give for the thread, and what threads the head suggests. */
 export interface OddHead {

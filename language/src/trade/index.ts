@@ -42,6 +42,7 @@ export {
   hexalobularSizes,
   hexalobularSuspicious,
   inchFraction,
+  isKey,
   type OddHead,
   threadsForHead,
 } from './heads.js';
@@ -68,6 +69,7 @@ export {
 export { type Mixing, mayMix, suits } from './mixing.js';
 export {
   isOrder,
+  ORDER_PATTERNS,
   type OrderInput,
   type OrderLayout,
   type OrderPattern,

@@ -15,4 +15,13 @@ export const FORMLESS: ReadonlySet<string> = new Set([
   'strap',
   'cotter',
   'snap-ring',
+  'spring',
+  'latch',
+  'quarter-turn',
+  'self-tapping-screw',
 ]);
+
+/** Whether the word behind `of` names such a retainer, by itself or closer: `push-clip`, `return-spring`. */
+export function isRetainer(text: string): boolean {
+  return FORMLESS.has(text) || FORMLESS.has(text.slice(text.search(/[^- ]+$/)));
+}

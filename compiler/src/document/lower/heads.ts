@@ -4,11 +4,15 @@ import {
   clausesOf,
   formatMeasure,
   type Language,
+  type Measure,
+  numberOf,
   type PhraseId,
   phrase,
   phraseText,
   type Thing,
+  threadText,
   tighteningCount,
+  toSI,
   trade,
 } from '@baywright/language';
 import type { Head, HeadShape, OrderDiagram } from '../beside.js';
@@ -18,6 +22,7 @@ const SIZED = ['hex', 'square', 'twelve-point'] as const;
 const NAMED = { hexalobular: 'hexalobular', 'cross-slot': 'cross' } as const;
 const PHRASE_OF: Readonly<Record<string, PhraseId>> = {
   hex: 'head-hex',
+  'hex-key': 'head-hex-key',
   square: 'head-square',
   'twelve-point': 'head-twelve-point',
   hexalobular: 'head-hexalobular',
@@ -32,11 +37,12 @@ export function headOf(print: Print, thing: Thing): Head | undefined {
     if (!clause) continue;
     const measure = clause.spec?.stages[0]?.measure.measure;
     const size = measure ? formatMeasure(measure, { language, style: 'print' }) : '?';
+    const isInside = word === 'hex' && measure !== undefined && takesKey(thing, measure);
     const inside = measure ? (size.split('\u00a0')[0] ?? size) : '';
     return head(
-      word,
+      isInside ? 'hex-socket' : word,
       measure?.unit.symbol === 'in' ? size.replace(/\u00a0in$/, '') : inside,
-      word,
+      isInside ? 'hex-key' : word,
       size,
       language,
     );
@@ -48,6 +54,19 @@ export function headOf(print: Print, thing: Thing): Head | undefined {
   if (clausesOf(thing, 'slot').length > 0)
     return { shape: 'slot', size: '', label: phrase('head-slot', language) };
   return undefined;
+}
+
+/** Whether the hexagon lies inside the head. */
+function takesKey(thing: Thing, measure: Measure): boolean {
+  const raw = threadText(thing)?.text;
+  const thread = raw === undefined ? undefined : trade.readThread(raw);
+  const { nominal } = toSI(measure);
+  return (
+    thread !== undefined &&
+    nominal !== undefined &&
+    trade.isThread(thread) &&
+    trade.isKey(thread, numberOf(nominal) * 1000)
+  );
 }
 
 function head(shape: HeadShape, inside: string, word: string, size: string, language: Language): Head {

@@ -67,6 +67,8 @@ export const DE: PhraseTable = {
   'outcome-then': '{outcome}: {then}',
   because: 'Grund: {text}',
   'clip-at': 'Film {file} bei {time}',
+  'clip-here': 'Film bei {time}',
+  'clip-on-screen': 'Film in der Anleitung am Bildschirm, bei {time}',
   perform: 'Aus {number}: {title}',
   // Ways round
   'if-below': 'Wenn {object} unter {limit} liegt',
@@ -113,6 +115,7 @@ export const DE: PhraseTable = {
   'threadlocker-high': 'hochfest',
   lubricant: 'Schmiermittel: {name}',
   'head-hex': 'Sechskant {size}',
+  'head-hex-key': 'Innensechskant {size}',
   'head-square': 'Vierkant {size}',
   'head-hexalobular': 'Sechsrund {size}',
   'head-twelve-point': 'Zwölfkant {size}',

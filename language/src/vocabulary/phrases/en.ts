@@ -66,6 +66,8 @@ export const EN = {
   'outcome-then': '{outcome}: {then}',
   because: 'Why: {text}',
   'clip-at': 'Film {file} at {time}',
+  'clip-here': 'Film at {time}',
+  'clip-on-screen': 'Film in the guide on screen, at {time}',
   perform: 'From {number}: {title}',
   // Ways round
   'if-below': 'If {object} is below {limit}',
@@ -112,6 +114,7 @@ export const EN = {
   'threadlocker-high': 'high strength',
   lubricant: 'lubricant: {name}',
   'head-hex': 'hex {size}',
+  'head-hex-key': 'hex key {size}',
   'head-square': 'square {size}',
   'head-hexalobular': 'six-lobe {size}',
   'head-twelve-point': 'twelve-point {size}',

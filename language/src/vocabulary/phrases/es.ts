@@ -67,6 +67,8 @@ export const ES: PhraseTable = {
   'outcome-then': '{outcome}: {then}',
   because: 'Motivo: {text}',
   'clip-at': 'Vídeo {file} en {time}',
+  'clip-here': 'Vídeo en {time}',
+  'clip-on-screen': 'Vídeo en la guía en pantalla, en {time}',
   perform: 'De {number}: {title}',
   // Ways round
   'if-below': 'Si {object} está por debajo de {limit}',
@@ -113,6 +115,7 @@ export const ES: PhraseTable = {
   'threadlocker-high': 'de alta resistencia',
   lubricant: 'lubricante: {name}',
   'head-hex': 'hexagonal {size}',
+  'head-hex-key': 'hexagonal interior {size}',
   'head-square': 'cuadrado {size}',
   'head-hexalobular': 'seis lóbulos {size}',
   'head-twelve-point': 'doce puntas {size}',

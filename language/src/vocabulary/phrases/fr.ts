@@ -67,6 +67,8 @@ export const FR: PhraseTable = {
   'outcome-then': '{outcome} : {then}',
   because: 'Pourquoi : {text}',
   'clip-at': 'Film {file} à {time}',
+  'clip-here': 'Film à {time}',
+  'clip-on-screen': 'Film dans le guide à l’écran, à {time}',
   perform: 'Selon {number} : {title}',
   // Ways round
   'if-below': 'Si {object} est au-dessous de {limit}',
@@ -113,6 +115,7 @@ export const FR: PhraseTable = {
   'threadlocker-high': 'fort',
   lubricant: 'lubrifiant : {name}',
   'head-hex': 'six pans {size}',
+  'head-hex-key': 'six pans creux {size}',
   'head-square': 'carré {size}',
   'head-hexalobular': 'six lobes {size}',
   'head-twelve-point': 'douze pans {size}',

@@ -10,12 +10,14 @@ import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import { numberOf, toSI } from '../quantity/index.js';
 import type { Raw, SpecNode } from '../syntax/tree.js';
 import { lubricantOnDrySpec } from '../trade/friction.js';
-import { isOrder, tighteningOrder } from '../trade/order.js';
+import { isOrder, ORDER_PATTERNS, tighteningOrder } from '../trade/order.js';
 import { readOrder } from '../trade/order-read.js';
 import { chooseWrench, type TorqueTool } from '../trade/wrench.js';
+import { nearestWord } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { asksForTorque, lubricantNamed, stageTorques } from './fastener-facts.js';
 import { specFindings } from './joint-strength.js';
+import { nearFixes } from './near-fixes.js';
 import { statementsWith, workStatements } from './own-lines.js';
 
 export const torqueEntries: Check = ({ job }) => {
@@ -75,14 +77,28 @@ function orderFindings(job: Job, thing: Thing, raw: Raw | undefined): Finding[] 
   if (!raw || raw.hole) return [];
   const file = job.file.path;
   const read = readOrder(raw.text);
-  if ('problem' in read) return [finding(orderImpossible, { file, span: raw }, { problem: read.problem })];
+  if ('problem' in read) {
+    const fixes = nearFixes(file, [raw], nearestWord(raw.text, ORDER_PATTERNS));
+    return [finding(orderImpossible, { file, span: raw, fixes }, { problem: read.problem })];
+  }
   if (!countKnown(thing)) return [];
   const rows = Number(
     /^(\d+) rows?$/.exec(clausesOf(thing, 'layout')[0]?.clause.raw?.text ?? '')?.[1] ?? Number.NaN,
   );
   const layout = read.layout ?? (Number.isInteger(rows) && rows > 0 ? { rows } : undefined);
   const order = tighteningOrder({ pattern: read.pattern, count: tighteningCount(thing), layout });
-  return isOrder(order) ? [] : [finding(orderImpossible, { file, span: raw }, { problem: order.problem })];
+  if (isOrder(order)) return [];
+  const { problem, instead } = order;
+  // The count may be what is wrong: not to be done unasked.
+  const fixes = instead
+    ? [
+        {
+          title: `Write \`${instead}\``,
+          edits: [{ file, span: { start: raw.start, end: raw.end }, text: instead }],
+        },
+      ]
+    : [];
+  return [finding(orderImpossible, { file, span: raw, fixes }, { problem })];
 }
 
 /** The torque wrenches of the tool list: tools with a torque range. */

@@ -11,11 +11,11 @@ import { guardOfLine, guardsIn, type Job } from '../names/job.js';
 import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
 import type { Guard, Line } from '../syntax/tree.js';
 import { ALWAYS, type Condition, NEVER } from '../variants/diagrams.js';
-import type { GuardProblem } from '../variants/universe.js';
 import { ENTRY_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
 import { nearest } from '../vocabulary/near.js';
 import { CARRIED_OUT, clauseCarriedOut } from './carried-out.js';
 import type { Check } from './check.js';
+import { nearFixes } from './near-fixes.js';
 import { insertClause, workStatements } from './own-lines.js';
 
 export const variants: Check = ({ job }) => [
@@ -42,7 +42,7 @@ function strangeGuards({ file, scope, guardProblems }: Job): Finding[] {
     const at = {
       file: file.path,
       span: { start: name.start, end: name.end },
-      fixes: writeOne(file.path, name, problem),
+      fixes: nearFixes(file.path, [name], nearest(problem.written, problem.known)),
     };
     if (isOption) return [finding(unknownOption, at, { option: problem.written, known: problem.known })];
     return [
@@ -53,19 +53,6 @@ function strangeGuards({ file, scope, guardProblems }: Job): Finding[] {
       }),
     ];
   });
-}
-
-function writeOne(
-  file: string,
-  { start, end }: { start: number; end: number },
-  { written, known }: GuardProblem,
-): Fix[] {
-  const near = nearest(written, known);
-  return near.map((text) => ({
-    title: `Write \`${text}\``,
-    edits: [{ file, span: { start, end }, text }],
-    ...(near.length === 1 ? { preferred: true as const } : {}),
-  }));
 }
 
 /** Guards that hold on no combination, alone or inside the guards around them. */

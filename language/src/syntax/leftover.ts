@@ -5,6 +5,7 @@ import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { span } from '../text/span.js';
+import { ORDER_PATTERNS } from '../trade/order.js';
 import { nearest } from '../vocabulary/near.js';
 import type { LineSource } from './line-source.js';
 import { STATES } from './states.js';
@@ -114,7 +115,7 @@ const SPOKEN = new Set(['the', 'a', 'an', 'all', 'both']);
 const SIDES = new Set(['left', 'right']);
 
 /** Tightening orders that are often written without `order`. */
-const ORDERS = new Set(['star', 'cross', 'inside-out', 'spiral']);
+const ORDERS: ReadonlySet<string> = new Set(ORDER_PATTERNS);
 
 /** Whether a quotation mark is never closed. */
 export function isOpenString(token: IToken): boolean {

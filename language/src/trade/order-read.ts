@@ -1,7 +1,13 @@
 /** Reads an order as it is written in a clause (`inside-out, 2 rows`) or asked for at the bench (`grid 2x5`). */
-import type { OrderInput, OrderLayout, OrderPattern, OrderProblem } from './order.js';
+import {
+  ORDER_PATTERNS,
+  type OrderInput,
+  type OrderLayout,
+  type OrderPattern,
+  type OrderProblem,
+} from './order.js';
 
-const USAGE = 'write star, cross, inside-out, outside-in or positions such as 1-3-5-2-4';
+const USAGE = `write ${ORDER_PATTERNS.join(', ')} or positions such as 1-3-5-2-4`;
 
 /**
  * Reads an order clause: a pattern word, `inside-out, 2 rows`, or positions joined by hyphens or spaces

@@ -7,7 +7,8 @@ import { gridPositions, nearestFirst, type Point } from './order-grid.js';
 import { type SourceKey, sourceTitle } from './sources.js';
 
 /** Named patterns of the language. */
-export type OrderPattern = 'star' | 'cross' | 'inside-out' | 'outside-in';
+export const ORDER_PATTERNS = ['star', 'cross', 'inside-out', 'outside-in'] as const;
+export type OrderPattern = (typeof ORDER_PATTERNS)[number];
 
 /** How the fasteners lie: rows (columns worked out from the count when absent) or measured places. */
 export type OrderLayout =
@@ -40,6 +41,8 @@ export interface TighteningOrder {
 /** Why an order cannot be done. */
 export interface OrderProblem {
   readonly problem: string;
+  /** What could be done instead with the same fasteners. */
+  readonly instead?: OrderPattern;
 }
 
 /** From this many bolts a flange is tightened in groups of four neighbours (ASME PCC-1 practice for 48). */
@@ -64,9 +67,11 @@ export function tighteningOrder(input: OrderInput): TighteningOrder | OrderProbl
   if (count < 3)
     return { problem: `${pattern} needs at least three fasteners; with ${count} there is nothing to cross` };
   if (pattern === 'star' && count > 24)
-    return { problem: `star is for 3 to 24 fasteners, not ${count}; use cross` };
+    return count % 2 === 0
+      ? { problem: `star is for 3 to 24 fasteners, not ${count}; use cross`, instead: 'cross' }
+      : { problem: `star is for 3 to 24 fasteners, not ${count}; write the positions out` };
   if (pattern === 'cross' && count % 2 === 1)
-    return { problem: `cross needs an even number of fasteners, not ${count}; use star` };
+    return { problem: `cross needs an even number of fasteners, not ${count}; use star`, instead: 'star' };
   return aroundCircle(pattern, count, layout);
 }
 

@@ -66,7 +66,7 @@ export const RAW: Readonly<Record<string, readonly string[]>> = {
   ISO: ['VG 22', 'VG 32', 'VG 46', 'VG 68'],
   NLGI: ['1', '2'],
   refrigerant: ['R-134a', 'R-1234yf'],
-  order: ['star', 'cross', 'inside-out', 'outside-in'],
+  order: trade.ORDER_PATTERNS,
   layout: ['circle', '2 rows'],
   threadlocker: ['low', 'medium', 'high'],
   square: ['1/4 in', '3/8 in', '1/2 in', '8 mm', '10 mm'],

@@ -1,8 +1,9 @@
 // The options of `build`, and the prints of a procedure that they ask for.
-import { type Analysis, allThings, clausesOf, LANGUAGES, type Language } from '@baywright/language';
+import { type Analysis, allThings, clausesOf } from '@baywright/language';
 import { SHEETS } from '../../document/document.js';
 import { PRINTS } from '../../print-options.js';
 import { choice, count, flag, list, type OptionValues, text } from '../command.js';
+import { readLanguage } from '../given.js';
 import type { Shelf } from '../libraries.js';
 import { FORMATS, type Format, type Wanted } from '../publish.js';
 import { CannotRun } from '../shell.js';
@@ -187,13 +188,6 @@ function readOptions(given: readonly string[]): Record<string, string> {
     return [match[1], match[2]];
   });
   return Object.fromEntries(pairs);
-}
-
-function readLanguage(code: string): Language {
-  const language = LANGUAGES.find((known) => known === code);
-  if (language === undefined)
-    throw new CannotRun(`there is no language “${code}”; there are ${LANGUAGES.join(', ')}`);
-  return language;
 }
 
 function readEpoch(value: string | undefined): number | undefined {

@@ -5,8 +5,8 @@ import { checkedModel } from '../../desk/model.js';
 import type { CheckedModel } from '../../desk/model-schema.js';
 import type { Table } from '../../desk/tables.js';
 import { choice, defineCommand, PATHS, text } from '../command.js';
+import { deliver } from '../given.js';
 import { collect, troubleLines } from '../libraries.js';
-import { relativeTo } from '../paths.js';
 import { guideShelf } from '../publish.js';
 
 const TABLES = ['model', 'figures', 'specs', 'pull'] as const;
@@ -52,12 +52,7 @@ Files with errors are written too, with the number of their errors. The exit cod
     }
     const written =
       what === 'model' ? `${JSON.stringify({ format: 1, files: models }, undefined, 2)}\n` : csvOf(tables);
-    if (out === undefined) shell.out.write(written);
-    else {
-      const file = shell.resolve(out);
-      shell.write(file, written);
-      shell.out.write(`${relativeTo(shell.folder, file)}\n`);
-    }
+    deliver(shell, out, written);
     shell.err.write(troubleLines(troubles, paintErr));
     return troubles.length > 0 ? 2 : 0;
   },

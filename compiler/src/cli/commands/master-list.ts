@@ -6,7 +6,7 @@ import { doubtfulHistory } from '../../desk/issue-store.js';
 import { type MasterRow, masterList } from '../../desk/master-list.js';
 import { choice, defineCommand, PATHS, text } from '../command.js';
 import { dayOf } from '../day.js';
-import { relativeTo } from '../paths.js';
+import { deliver } from '../given.js';
 
 const COLUMNS = ['Number', 'Title', 'Issued', 'Day', 'By', 'Copies', 'State', 'Since then', 'File'] as const;
 
@@ -77,12 +77,7 @@ The exit code is 0 whatever the list says, and 2 when what was issued is not as 
       return table(rows, paint.bold);
     };
     const written = await data();
-    if (out === undefined) shell.out.write(written);
-    else {
-      const file = shell.resolve(out);
-      shell.write(file, written);
-      shell.out.write(`${relativeTo(shell.folder, file)}\n`);
-    }
+    deliver(shell, out, written);
     if (problems.length > 0) shell.err.write(`${paintErr.red('baywright:')} ${doubtfulHistory(problems)}\n`);
     return problems.length > 0 ? 2 : 0;
   },

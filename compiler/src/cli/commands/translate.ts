@@ -1,8 +1,9 @@
 // `baywright translate`: what is printed and not yet translated, gathered into files for a translator.
-import { LANGUAGES, type Language } from '@baywright/language';
+import type { Language } from '@baywright/language';
 import { lowerGuide } from '../../document/lower/index.js';
 import { mergeTranslations, translationPath } from '../../translate/po.js';
 import { type Context, defineCommand, flag, list } from '../command.js';
+import { readLanguage } from '../given.js';
 import { collect, type Shelf } from '../libraries.js';
 import { join, relativeTo } from '../paths.js';
 import { guideShelf } from '../publish.js';
@@ -90,11 +91,4 @@ function translateShelf(
     if (isList) for (const text of merged.missing) shell.out.write(`  ${text}\n`);
   }
   return missing;
-}
-
-function readLanguage(code: string): Language {
-  const language = LANGUAGES.find((known) => known === code);
-  if (language === undefined)
-    throw new CannotRun(`there is no language “${code}”; there are ${LANGUAGES.join(', ')}`);
-  return language;
 }

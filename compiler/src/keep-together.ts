@@ -8,10 +8,12 @@ export interface Run {
 
 const UNITS =
   'N·m|kN|N|mm|cm|km|m|µm|in|ft|kg|g|lb|oz|mL|L|qt|gal|kPa|MPa|bar|psi|kV|mV|V|mA|A|kW|W|MΩ|Ω|Hz|rpm|°C|°F|%|min|h|s';
+/** Units spelled out, in any language, with the part in capitals that nobody must take for another. */
+const LOUD = '[A-Z]{3,}-[A-Za-z]+|[a-z]+-[A-Z]{3,}';
 /** Letters and figures of Latin, Greek and the scripts after them: quicker to make than all of Unicode's. */
 const LETTERS = 'A-Za-z0-9\\u00AA\\u00B5\\u00BA\\u00C0-\\u00D6\\u00D8-\\u00F6\\u00F8-\\u1FFF\\u2C00-\\uD7FF';
 const WHOLE = new RegExp(
-  `\\d (?:${UNITS}|(?:FOOT|INCH)-pounds)(?![${LETTERS}])|\\b[A-Z]{1,4}-\\d+(?![${LETTERS}-])|\\b\\d{4}-\\d\\d-\\d\\d\\b`,
+  `\\d[ \\u00A0](?:${UNITS}|${LOUD})(?![${LETTERS}])|\\b[A-Z]{1,4}-\\d+(?![${LETTERS}-])|\\b\\d{4}-\\d\\d-\\d\\d\\b`,
   'g',
 );
 
@@ -22,8 +24,8 @@ export function runsOf(text: string): readonly Run[] {
   const runs: Run[] = [];
   let from = 0;
   for (const { 0: found, index } of text.matchAll(WHOLE)) {
-    // The digits before the last one belong to the number.
-    const start = index - (/[\d.,/]*$/.exec(text.slice(from, index))?.[0].length ?? 0);
+    // The digits before the last one belong to the number, and so does its sign.
+    const start = index - (/[±+−<>≤≥≈\d.,/]*$/.exec(text.slice(from, index))?.[0].length ?? 0);
     if (start > from) runs.push({ text: text.slice(from, start), whole: false });
     from = index + found.length;
     runs.push({ text: text.slice(start, from), whole: true });

@@ -2,7 +2,7 @@
 import { createLibrary, DEFAULT_SETTINGS, type Settings } from '@baywright/language';
 import { type Block, walkBlocks } from '../../compiler/src/document/blocks.js';
 import type { GuideDocument } from '../../compiler/src/document/document.js';
-import { plain, plainFigure } from '../../compiler/src/document/inline.js';
+import { plain, plainFigure, type Quantity } from '../../compiler/src/document/inline.js';
 import { type GuideChoice, type GuideShelf, lowerGuide } from '../../compiler/src/document/lower/index.js';
 
 export const CATALOGUE = `catalogue: Test van
@@ -152,12 +152,15 @@ export function torques({ document }: Lowered): string[] {
     .flatMap((block) => (block.kind === 'row' ? block.beside : []))
     .flatMap((box) => {
       if (box.kind !== 'torque') return [];
-      const stages = box.stages.map(({ label, figure, unit }) => {
-        const shown = figure
-          ? `${plainFigure(figure.primary)}${figure.secondary ? ` (${plainFigure(figure.secondary)})` : ''}`
-          : `? ${unit}`;
-        return label === undefined ? shown : `${label} ${shown}`;
-      });
+      const both = ({ primary, secondary }: Quantity) =>
+        `${plainFigure(primary)}${secondary ? ` (${plainFigure(secondary)})` : ''}`;
+      const stages = box.stages.map(({ label, figure, unit, set }) =>
+        [
+          ...(label === undefined ? [] : [label]),
+          figure ? both(figure) : `? ${unit}`,
+          ...(set ? [`[${set.label} ${both(set.figure)}]`] : []),
+        ].join(' '),
+      );
       const more = box.conditions.map((words) => plain(words));
       return [
         [`${box.count} × ${box.head?.label ?? 'no head'}: ${stages.join(', ')}`, ...more].join('; '),

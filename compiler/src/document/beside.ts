@@ -30,6 +30,8 @@ export interface TorqueStage {
   readonly figure?: Quantity;
   /** Unit of the blank when the figure is missing. */
   readonly unit?: string;
+  /** What is set on the wrench, where that is not the torque itself: drag of the fastener, a crowfoot. */
+  readonly set?: { readonly label: string; readonly figure: Quantity };
 }
 
 /** Where fasteners sit and the order they are taken in, worked out from the declared pattern. */

@@ -209,6 +209,8 @@ interface BlockKinds {
     readonly kind: 'clip';
     readonly body: Prose;
     readonly film?: Film;
+    /** What print says in place of `body`: where the film is to be seen. */
+    readonly onPaper?: Prose;
     readonly rail: Rail;
   };
   question: Located & {

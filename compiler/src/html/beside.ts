@@ -9,7 +9,7 @@ import {
   type TorqueStage,
 } from '../document/beside.js';
 import type { BlockOf } from '../document/blocks.js';
-import { plain } from '../document/inline.js';
+import { plain, type Quantity } from '../document/inline.js';
 import type { Picture } from '../document/picture.js';
 import { say, type Words } from '../document/words.js';
 import type { PageContext } from './context.js';
@@ -62,23 +62,30 @@ export function clipMarkup({ body, film }: BlockOf<'clip'>): Markup {
 
 /** One stage of a torque: the value as loud as anything on the page, the other system beneath. */
 export function stageMarkup(stage: TorqueStage, key: string, label: string): Markup {
-  const { figure } = stage;
-  return el(
+  const { figure, set } = stage;
+  const said = el(
     'p',
     {},
     stage.label && el('small', {}, stage.label, ' '),
     figure
-      ? [
-          el('strong', { class: sizeOf(figure.primary.value) }, figure.primary.value),
-          '\u00A0',
-          el('span', { class: 'unit' }, unitMarkup(figure.primary)),
-        ]
+      ? loudMarkup(figure)
       : [
           el('input', { type: 'text', id: key, 'aria-label': label, autocomplete: 'off' }),
           ' ? ',
           stage.unit ?? '',
         ],
-    figure?.secondary && el('span', { class: 'other' }, figureMarkup(figure.secondary)),
+  );
+  return set
+    ? join(said, el('p', { class: 'set' }, el('small', {}, set.label, ' '), loudMarkup(set.figure)))
+    : said;
+}
+
+function loudMarkup({ primary, secondary }: Quantity): Markup {
+  return join(
+    el('strong', { class: sizeOf(primary.value) }, primary.value),
+    '\u00A0',
+    el('span', { class: 'unit' }, unitMarkup(primary)),
+    secondary && el('span', { class: 'other' }, figureMarkup(secondary)),
   );
 }
 

@@ -143,7 +143,7 @@ const PIECES: Pick<BlockRenderers<readonly Piece[], PieceContext>, PieceKind> = 
   repeat: (block, context) => nested(block, block.times ?? 0, context),
   note: (block, { context }) => remarks(block, undefined, context),
   reason: (block, { context }) => (context.training ? remarks(block, context.words.why, context) : []),
-  clip: (block, { context }) => remarks(block, undefined, context),
+  clip: (block, { context }) => remarks({ ...block, body: block.onPaper ?? block.body }, undefined, context),
   figure: (block, { context }) => between('with next', block, [figureAside(block, context)]),
   question: (block, { context }) =>
     between('with previous', block, [openQuestion(context.words.openQuestion, block.ask, context)]),

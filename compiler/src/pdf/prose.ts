@@ -19,8 +19,9 @@ export function textCode(value: string): Raw {
   return raw(stringLiteral(value));
 }
 
-export function figureCode(figure: Figure): Raw {
-  return call('fig', [figure.value, figure.unit], { loud: figure.loud });
+/** `fig-lines` sets the unit below the value. */
+export function figureCode(figure: Figure, name: 'fig' | 'fig-lines' = 'fig'): Raw {
+  return call(name, [figure.value, figure.unit], { loud: figure.loud });
 }
 
 export function quantityCode(quantity: Quantity): Raw {
@@ -33,10 +34,10 @@ export function quantityCode(quantity: Quantity): Raw {
 
 const bold = (children: readonly Inline[]) => call('strong', [proseCode(children)]);
 
-/** A space that does not part serves where there is one; a hyphen would part all the same. */
+/** A space that does not part serves where there is no hyphen, which would part all the same. */
 function runCode({ text, whole }: Run): Raw {
   if (!whole) return textCode(text);
-  return text.includes(' ') ? textCode(text.replaceAll(' ', '\u00A0')) : call('box', [textCode(text)]);
+  return text.includes('-') ? call('box', [textCode(text)]) : textCode(text.replaceAll(' ', '\u00A0'));
 }
 
 const INLINE: InlineRenderers<Raw> = {

@@ -88,14 +88,19 @@ function pictureAt(
   return { picture: { ...read.picture, name: path.text, ...(source ? { source } : {}) } };
 }
 
-/** `Film hub.mp4 at 5 min 36 s: …` */
-function clipProse(print: Print, line: Of<'clip'>, place: Place): Prose {
+/** `Film at 5 min 36 s: …`; of a film that is not in the page, the file says where it is. */
+function clipProse(
+  print: Print,
+  line: Of<'clip'>,
+  place: Place,
+  id: 'clip-at' | 'clip-here' | 'clip-on-screen',
+): Prose {
   const file = line.path?.text.split('/').at(-1) ?? '?';
   const measure = line.at?.measure;
   const figure = measure ? figureOf(measure, print.language) : undefined;
   const time = figure ? `${figure.value}${figure.unit === '' ? '' : `\u00a0${figure.unit}`}` : '0\u00a0s';
   const told = written(print, place.scope.file.path, line.prose?.text ?? '');
-  const head = capitalFirst(phraseText('clip-at', print.language, { file, time }));
+  const head = capitalFirst(phraseText(id, print.language, { file, time }));
   return told.length === 0 ? [text(head)] : [text(`${head}: `), ...told];
 }
 
@@ -103,8 +108,8 @@ export function lowerClip(walk: Walk, line: Of<'clip'>, place: Place, out: Out):
   const film = filmAt(walk.print, line, place);
   out.push({
     kind: 'clip',
-    body: clipProse(walk.print, line, place),
-    ...(film ? { film } : {}),
+    body: clipProse(walk.print, line, place, film ? 'clip-here' : 'clip-at'),
+    ...(film ? { film, onPaper: clipProse(walk.print, line, place, 'clip-on-screen') } : {}),
     rail: railNow(walk),
     ...located(walk.print, place, line),
   });

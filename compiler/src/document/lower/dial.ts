@@ -6,16 +6,18 @@ import {
   digitsFor,
   type Measure,
   numberOf,
+  phrase,
+  phraseText,
   rational,
   type Thing,
   type Unit,
 } from '@baywright/language';
-import type { Figure, Prose } from '../inline.js';
+import type { TorqueStage } from '../beside.js';
+import { type Prose, text } from '../inline.js';
 import { lineProse } from './line-words.js';
 import { quantityInline, quantityOf } from './measures.js';
-import { inSentence } from './names.js';
+import { capitalFirst, inSentence } from './names.js';
 import { holdsHere, type Place, type Print } from './print.js';
-import { stopped } from './sentences.js';
 
 /** The settings of a set at a line, on the vehicles that are printed there. */
 export function dialsAt(print: Print, thing: Thing, statement: BoundStatement, place: Place): DialSetting[] {
@@ -26,36 +28,33 @@ export function dialsAt(print: Print, thing: Thing, statement: BoundStatement, p
   );
 }
 
-/** What is set for a torque of a line, N·m, in the unit that stands first; undefined where it is the torque itself. */
-export function dialFigure(
+/** What is set for a torque of a line, N·m; undefined where it is the torque itself. */
+export function settingOf(
   print: Print,
   dials: readonly DialSetting[],
   newtonMetres: number,
-): Figure | undefined {
+): Pick<TorqueStage, 'set'> {
   const dial = dials.find(
     ({ torque }) => torque.lowNm <= newtonMetres * NEARLY && newtonMetres <= torque.highNm * NEARLY,
   );
-  return dial && quantityOf(shown(dial.lowNm, dial.highNm, dial.torque.unit), print).primary;
+  if (!dial) return {};
+  const figure = quantityOf(shown(dial.lowNm, dial.highNm, dial.torque.unit), print);
+  return { set: { label: phrase('dial-label', print.language), figure } };
 }
 
 /** Torques that went through other units and back are equal up to this factor. */
 const NEARLY = 1 + 1e-9;
 
-/** `Set 102 N·m on the wrench, 12 N·m of drag added.` */
-export function dialProse(
-  print: Print,
-  { torque, prevailingNm, adapter, lowNm, highNm }: DialSetting,
-): Prose {
-  const { unit } = torque;
-  const drag =
-    prevailingNm > 0 ? [quantityInline(shown(prevailingNm, prevailingNm, unit), print)] : undefined;
-  return stopped(
-    lineProse('dial-set', print.language, {
-      amount: [quantityInline(shown(lowNm, highNm, unit), print)],
-      drag,
-      adapter: adapter && inSentence(print, adapter.tool),
-    }),
-  );
+/** Why it is not the torque itself: `12 N·m of drag added`, `With the crowfoot in line`. */
+export function dialReasons(print: Print, { torque, prevailingNm, adapter }: DialSetting): Prose[] {
+  const { language } = print;
+  const drag = (): Prose =>
+    lineProse('dial-drag', language, {
+      drag: [quantityInline(shown(prevailingNm, prevailingNm, torque.unit), print)],
+    });
+  const inLine =
+    adapter && phraseText('dial-adapter', language, { adapter: inSentence(print, adapter.tool) });
+  return [...(prevailingNm > 0 ? [drag()] : []), ...(inLine ? [[text(capitalFirst(inLine))]] : [])];
 }
 
 /** As fine as a wrench is set: three figures. */

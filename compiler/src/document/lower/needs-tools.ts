@@ -105,11 +105,9 @@ export function wrenchRows(print: Print): NeedRow[] {
   });
   const wanted = new Map<string, WantedWrench>();
   for (const torque of print.uses.torques) {
-    const figures = torque.stages.flatMap(({ figure }) =>
-      figure && !figure.primary.value.endsWith('°') ? [figure.primary] : [],
-    );
-    torque.nm.forEach((nm, i) => {
-      if (declared.length === 0) return;
+    torque.stages.forEach(({ figure, set }, i) => {
+      const nm = torque.nm[i];
+      if (nm === undefined || !figure || declared.length === 0) return;
       const named = declared.find(({ thing }) => thing === torque.tool);
       const suits = trade.chooseWrench(
         nm,
@@ -122,10 +120,12 @@ export function wrenchRows(print: Print): NeedRow[] {
         thing: found?.thing,
         values: [],
       };
-      const figure = figures[i];
-      const set = torque.set[i];
-      if (figure)
-        entry.values.push({ nm, ...figure, ...(set ? { value: dialled(print, figure, set) } : {}) });
+      const { primary } = figure;
+      entry.values.push({
+        nm,
+        ...primary,
+        ...(set ? { value: dialled(print, primary, set.figure.primary) } : {}),
+      });
       wanted.set(key, entry);
     });
   }

@@ -1,6 +1,7 @@
 // The box of a torque: head, count, figures in stages, what must hold; with a small head to mark for each fastener.
 import {
   type BoundStatement,
+  type DialSetting,
   isEachSide,
   phrase,
   phraseText,
@@ -10,7 +11,7 @@ import {
 import type { Marks, TorqueStage } from '../beside.js';
 import { type Prose, text } from '../inline.js';
 import type { Boxes } from './boxes.js';
-import { dialFigure, dialProse, dialsAt } from './dial.js';
+import { dialReasons, dialsAt, settingOf } from './dial.js';
 import { headOf, orderOf } from './heads.js';
 import { capitalFirst, sideSuffix } from './names.js';
 import { type Place, type Print, sourceOf } from './print.js';
@@ -36,9 +37,14 @@ export function torqueBoxes(
   const dials = dialsAt(print, thing, statement, place);
   const conditions = [
     ...torqueConditions(print, thing, statement, order?.written),
-    ...dials.map((dial) => dialProse(print, dial)),
+    ...dials.flatMap((dial) => dialReasons(print, dial)),
   ];
-  const here = together(torquesAt(print, thing, statement, place, stagesDone));
+  const here = together(
+    torquesAt(print, thing, statement, place, stagesDone).map((one) => ({
+      ...one,
+      stages: one.stages.map((stage, i) => withSetting(print, dials, stage, one.nm[i])),
+    })),
+  );
   const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
   const source = sourceOf(print, place.scope.file.path, statement.line.start);
   const isRecheck = statement.verb.word === 'recheck';
@@ -48,7 +54,7 @@ export function torqueBoxes(
   const joint = `${capitalFirst(titleOf(print, thing))}${isEach ? sideSuffix(print, place) : ''}`;
   for (const { stages, nm, pers, variant } of here) {
     for (const per of pers) uses.sources.add(per);
-    if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm) });
+    if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm.map((value) => value ?? 0)) });
     const how = variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions];
     uses.torques.push({
       ...at,
@@ -58,7 +64,6 @@ export function torqueBoxes(
       count: all,
       stages,
       nm,
-      set: nm.map((value) => dialFigure(print, dials, value)),
       pers,
       variant,
       how: how.flatMap((words, i) => (i === 0 ? words : [text('; '), ...words])),
@@ -93,6 +98,17 @@ function marksOf(print: Print, thing: Thing, stages: readonly TorqueStage[], sha
   if (count > MOST_MARKS || (count === 1 && stages.length < 2)) return [];
   if (stages.length < 2) return [{ label: text(phrase('tick-each', print.language)), count, shape }];
   return stages.map((stage) => ({ label: text(capitalFirst(stage.label ?? '')), count, shape }));
+}
+
+/** The torque of the joint says so where another figure stands beside it. */
+function withSetting(
+  print: Print,
+  dials: readonly DialSetting[],
+  stage: TorqueStage,
+  nm: number | undefined,
+): TorqueStage {
+  const setting = nm === undefined ? {} : settingOf(print, dials, nm);
+  return setting.set ? { label: phrase('joint', print.language), ...stage, ...setting } : stage;
 }
 
 interface Together extends Pick<TorqueHere, 'stages' | 'nm' | 'variant'> {

@@ -28,7 +28,8 @@ import { variantWords } from './variant-words.js';
 /** One torque that may hold at a line. */
 export interface TorqueHere {
   readonly stages: readonly TorqueStage[];
-  readonly nm: readonly number[];
+  /** The torque of each stage, N·m; none of an angle or an open question. */
+  readonly nm: readonly (number | undefined)[];
   /** Where it holds, in words; undefined where it always does. */
   readonly variant: string | undefined;
   readonly per: string | undefined;
@@ -92,9 +93,9 @@ function stagesOf(
   print: Print,
   spec: SpecNode | undefined,
   which: readonly number[],
-): { stages: TorqueStage[]; nm: number[] } {
+): Pick<TorqueHere, 'stages' | 'nm'> {
   const { language } = print;
-  const nm: number[] = [];
+  const nm: (number | undefined)[] = [];
   const stages = which.map((i): TorqueStage => {
     const stage = spec?.stages[i];
     const measure = stage?.measure.measure;
@@ -102,10 +103,10 @@ function stagesOf(
     const label =
       // A first stage on a line of its own says so too: the rest comes later.
       (spec?.stages.length ?? 1) > 1 ? { label: phrase(word, language) } : {};
-    if (!measure) return { ...label, unit: stage?.measure.amounts[0]?.unit?.spelling ?? 'N·m' };
-    const { nominal, high, low } = toSI(measure);
+    const { nominal, high, low } = measure ? toSI(measure) : {};
     const value = nominal ?? high ?? low;
-    if (value && measure.unit.kind === 'torque') nm.push(numberOf(value));
+    nm.push(value && measure?.unit.kind === 'torque' ? numberOf(value) : undefined);
+    if (!measure) return { ...label, unit: stage?.measure.amounts[0]?.unit?.spelling ?? 'N·m' };
     return { ...label, figure: quantityOf(measure, print) };
   });
   return { stages: stages.length > 0 ? stages : [{ unit: 'N·m' }], nm };

@@ -3,7 +3,7 @@
 import type { Measure, Signal, Thing } from '@baywright/language';
 import type { Head, OrderDiagram, TorqueStage } from '../beside.js';
 import type { Field, Protection } from '../blocks.js';
-import type { Figure, Prose, SourceRef } from '../inline.js';
+import type { Prose, SourceRef } from '../inline.js';
 
 /** A numbered row that something was met at. */
 export interface RowAt {
@@ -24,10 +24,8 @@ export interface UsedTorque extends RowAt {
   readonly head: Head | undefined;
   readonly count: number;
   readonly stages: readonly TorqueStage[];
-  /** The torques of the stages, N·m, without angles. */
-  readonly nm: readonly number[];
-  /** What is set on the wrench for each of them, where that is not the torque itself. */
-  readonly set: readonly (Figure | undefined)[];
+  /** The torque of each stage, N·m; none of an angle or an open question. */
+  readonly nm: readonly (number | undefined)[];
   readonly how: Prose;
   readonly order: OrderDiagram | undefined;
   /** The sheets it comes from. */

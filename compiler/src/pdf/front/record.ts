@@ -1,4 +1,5 @@
 // The record, the torque card and the hand-over page in print.
+import type { TorqueStage } from '../../document/beside.js';
 import type { BlockOf, TorqueRow } from '../../document/blocks.js';
 import { asSvg, PRINT_INKS } from '../../document/drawing/drawing.js';
 import { markDrawing } from '../../document/drawing/heads.js';
@@ -157,6 +158,14 @@ function sheet(
   ];
 }
 
+const settingCode = ({ label, figure }: NonNullable<TorqueStage['set']>): Argument => ({
+  label,
+  value: figure.primary.value,
+  unit: figure.primary.unit,
+  loud: figure.primary.loud,
+  other: figure.secondary && figureCode(figure.secondary),
+});
+
 function cardRow(row: TorqueRow): Argument {
   const figure = row.stage.figure?.primary;
   const { order } = row;
@@ -172,6 +181,7 @@ function cardRow(row: TorqueRow): Argument {
       unit: figure?.unit ?? row.stage.unit ?? '',
       loud: figure?.loud,
       other: row.stage.figure?.secondary ? figureCode(row.stage.figure.secondary) : undefined,
+      dial: row.stage.set && settingCode(row.stage.set),
     },
     how: proseCode(row.how),
     mark: asSvg(markDrawing(row.head?.shape ?? 'round', PRINT_INKS)),

@@ -10,7 +10,7 @@ import {
 import { asSvg, type Drawing, PRINT_INKS } from '../../document/drawing/drawing.js';
 import { headDrawing } from '../../document/drawing/heads.js';
 import { orderDrawing, orderWidth } from '../../document/drawing/order.js';
-import { type Figure, plainFigure } from '../../document/inline.js';
+import { type Figure, plainFigure, type Quantity } from '../../document/inline.js';
 import { say } from '../../document/words.js';
 import type { PrintContext } from '../context.js';
 import { figureCode } from '../prose.js';
@@ -25,6 +25,7 @@ import {
   drawing,
   drawn,
   high,
+  type Look,
   moved,
   type Part,
   placed,
@@ -102,22 +103,47 @@ function torquePart(
   );
 }
 
-function stagePart({ label, figure, unit }: TorqueStage, width: number): Part {
+function stagePart({ label, figure, unit, set }: TorqueStage, width: number): Part {
   const head = label === undefined ? [] : [words(label, { size: 8.5, weight: 700 }, width)];
   if (!figure) {
     const asked = moved(words(`? ${unit ?? ''}`, { size: 12, weight: 700 }, width - 26), 26, 3.2);
     return stacked(1.9, [...head, high(9, together(blank(24, 9), asked))]);
   }
-  const { primary, secondary } = figure;
-  const isLong = primary.value.length > 6;
-  const [size, small] = isLong ? [15, 10] : [22, 12];
-  const value = setFigure(primary, size, small, width);
-  const other = secondary ? [setOther(secondary, width)] : [];
-  return stacked(1.9, [...head, value, ...other]);
+  const said = stacked(1.9, [...head, ...figureParts(figure, width)]);
+  return set ? stacked(1.9, [said, settingPart(set, width)]) : said;
+}
+
+/** White on black: of two figures in a box this is the one that the hand sets. */
+function settingPart({ label, figure }: NonNullable<TorqueStage['set']>, width: number): Part {
+  const white = { white: true };
+  const inside = stacked(1.9, [
+    words(label, { size: 10.5, weight: 700 }, width, white),
+    ...figureParts(figure, width, white),
+  ]);
+  const height = inside.height + 3.6;
+  return together(
+    drawn(height, (art, x, y) => art.fill(x - 2.2, y, SIDE - TOOL, height, 'black')),
+    moved(inside, 0, 1.8),
+  );
+}
+
+/** The value with its unit, large, and in the other system. */
+function figureParts({ primary, secondary }: Quantity, width: number, look: Look = {}): readonly Part[] {
+  const [size, small] = primary.value.length > 6 ? [15, 10] : [22, 12];
+  return [
+    setFigure(primary, size, small, width, look),
+    ...(secondary ? [setOther(secondary, width, look)] : []),
+  ];
 }
 
 /** The value large, its unit behind it; below it where both do not fit. */
-function setFigure({ value, unit, loud }: Figure, size: number, small: number, width: number): Part {
+function setFigure(
+  { value, unit, loud }: Figure,
+  size: number,
+  small: number,
+  width: number,
+  look: Look,
+): Part {
   const large: Style = { size, weight: 800, tabular: true };
   const behind: Style = { size: small, weight: 700 };
   const valueWide = widthOf(value, '800ExtraBold', size, true);
@@ -126,21 +152,25 @@ function setFigure({ value, unit, loud }: Figure, size: number, small: number, w
   const unitCode = call('unit-text', [unit, loud]);
   if (valueWide + 1 + unitWide > width)
     return stacked(1.2, [
-      setText(value, linesHigh(1, size), large, Math.max(width, valueWide + 1)),
-      setText(unitCode, linesHigh(1, small), behind, width),
+      setText(value, linesHigh(1, size), large, Math.max(width, valueWide + 1), look),
+      setText(unitCode, linesHigh(1, small), behind, width, look),
     ]);
   // One text: readers hear the unit with the value.
   const code = call('large', [value, small, unitCode]);
-  return setText(code, linesHigh(1, size), large, width + 1);
+  return setText(code, linesHigh(1, size), large, width + 1, look);
 }
 
-function setOther(figure: Figure, width: number): Part {
-  const style = { size: 10, tabular: true };
+/** In one line, or the unit below the value: neither is parted. */
+function setOther(figure: Figure, width: number, look: Look): Part {
+  // White on black runs together when it is small.
+  const style = { size: look.white ? 10.5 : 10, tabular: true };
+  const isLong = fill(figureRuns(figure, style), 1000).width > width;
   return setText(
-    figureCode(figure),
-    linesHigh(fill(figureRuns(figure, style), width).count, 10),
+    figureCode(figure, isLong ? 'fig-lines' : 'fig'),
+    linesHigh(isLong ? 2 : 1, style.size),
     style,
     width,
+    look,
   );
 }
 

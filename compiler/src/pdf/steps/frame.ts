@@ -30,9 +30,10 @@ export interface Frame {
   readonly body: number;
   /** Column of the boxes to tick and the numbers. */
   readonly label: number;
-  /** Column of the words of a line, and of one with nothing beside it. */
+  /** Column of the words of a line, and of one with nothing beside it: as long as reads well, and to the edge. */
   readonly text: number;
   readonly alone: number;
+  readonly edge: number;
   /** Of the band at the left, for each thing that is off. */
   readonly railUnit: number;
   readonly stepTop: number;
@@ -64,6 +65,7 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
     label,
     text: body - RAIL - label - GUT - SIDE,
     alone: Math.min(LONGEST_LINE, body - RAIL - label),
+    edge: body - RAIL - label,
     railUnit: Math.min(0.64, 6.4 / mostOff(document.blocks)),
     stepTop,
     stepHeight: size[2] - stepTop - BOTTOM,

@@ -4,10 +4,12 @@ import type { Marks } from '../../document/beside.js';
 import type { BlockOf, Rail } from '../../document/blocks.js';
 import { PRINT_INKS } from '../../document/drawing/drawing.js';
 import { markDrawing } from '../../document/drawing/heads.js';
-import type { Prose } from '../../document/inline.js';
+import { type Prose, plain } from '../../document/inline.js';
 import type { Art } from '../art.js';
 import type { PrintContext } from '../context.js';
 import { cut } from '../cut.js';
+import { fill } from '../type/lines.js';
+import { proseRuns } from '../type/runs.js';
 import { besidePart, orderPart } from './boxes.js';
 import { GUT, RAIL } from './frame.js';
 import { drawing, drawn, high, moved, NOTHING, type Part, prose, stacked, together, words } from './set.js';
@@ -28,6 +30,8 @@ type Weight = 'hold' | 'stop' | undefined;
 
 /** More lines of text than this, and a line is parted. */
 const MOST_LINES = 30;
+/** Fewer letters fit a line anyway, and more do not: they need not be measured. */
+const LETTERS = [50, 100] as const;
 /** A line is not higher than this with all its boxes, so that it stands on any page. */
 const MOST_HIGH = 150;
 const MARKS_LABEL = 15;
@@ -42,8 +46,9 @@ export function actionRows(
   count: number | undefined,
 ): readonly Row[] {
   const weight = row.beside.some(({ kind }) => kind === 'hold') ? 'hold' : undefined;
-  const { text, alone } = context.frame;
-  const width = (row.beside.length > 0 ? text : alone) - (depth > 0 ? 2.5 : 0);
+  const inset = depth > 0 ? 2.5 : 0;
+  const width =
+    row.beside.length > 0 ? context.frame.text - inset : aloneWidth(row.condition, row.body, inset, context);
   const reason = (why: Prose): Prose => [
     { kind: 'strong', children: [{ kind: 'text', text: context.words.why }] },
     { kind: 'text', text: ' ' },
@@ -65,7 +70,7 @@ export function stopRows(
   context: PrintContext,
   count: number | undefined,
 ): readonly Row[] {
-  const width = context.frame.alone - (depth > 0 ? 2.5 : 0);
+  const width = aloneWidth(stop.condition, stop.body, depth > 0 ? 2.5 : 0, context);
   return parted(
     stop,
     'stop',
@@ -78,6 +83,23 @@ export function stopRows(
   );
 }
 
+/** Of a line with nothing beside it: one that fits the page to its edge in one line is not broken for its length. */
+function aloneWidth(
+  condition: Prose | undefined,
+  body: Prose,
+  inset: number,
+  { frame: { alone, edge } }: PrintContext,
+): number {
+  const said = conditioned(condition, body);
+  const { length } = plain(said);
+  if (length < LETTERS[0] || length > LETTERS[1]) return alone - inset;
+  const { width } = fill(proseRuns(said, { size: 11 }), 1000);
+  return width > alone - inset && width < edge - inset ? edge - inset : alone - inset;
+}
+
+const conditioned = (condition: Prose | undefined, body: Prose): Prose =>
+  condition ? [...condition, { kind: 'text', text: ' ' }, ...body] : body;
+
 function lead(
   condition: Prose | undefined,
   body: Prose,
@@ -85,8 +107,9 @@ function lead(
   width: number,
   { words: said }: PrintContext,
 ): Part[] {
-  const all: Prose = condition ? [...condition, { kind: 'text', text: ' ' }, ...body] : body;
-  const parts = cut(all, { size: 11 }, width, MOST_LINES).map((one) => prose(one, { size: 11 }, width));
+  const parts = cut(conditioned(condition, body), { size: 11 }, width, MOST_LINES).map((one) =>
+    prose(one, { size: 11 }, width),
+  );
   const heavy = weight && words(said[weight], { size: 14, weight: 800 }, width);
   const [first = NOTHING, ...rest] = parts;
   return heavy ? [stacked(1.95, [heavy, first]), ...rest] : parts;
@@ -123,7 +146,7 @@ function under(marks: readonly Marks[], notes: readonly Prose[], width: number):
 }
 
 function marksPart({ label, count, shape }: Marks, width: number): Part {
-  const perRow = Math.max(1, Math.floor((width - MARKS_LABEL + MARK_STEP - MARK) / MARK_STEP));
+  const perRow = marksInRow(count, (width - MARKS_LABEL + MARK_STEP - MARK) / MARK_STEP);
   const mark = drawing(markDrawing(shape, PRINT_INKS), MARK);
   const all = Array.from({ length: count }, (_, i) =>
     moved(mark, MARKS_LABEL + (i % perRow) * MARK_STEP, Math.floor(i / perRow) * (MARK + 1.4)),
@@ -136,6 +159,10 @@ function marksPart({ label, count, shape }: Marks, width: number): Part {
     together(moved(name, 0, (height - name.height) / 2), moved(heads, 0, (height - heads.height) / 2)),
   );
 }
+
+/** Rows alike, where at most so many fit one: a head alone in its row is overlooked. */
+export const marksInRow = (count: number, most: number): number =>
+  Math.ceil(count / Math.ceil(count / Math.max(1, Math.floor(most))));
 
 interface Numbered {
   readonly number: string;

@@ -27,7 +27,7 @@ export interface Part {
 export const NOTHING: Part = { height: 0, x: 0, y: 0, of: [] };
 
 /** How a text is set beyond its style. */
-interface Look {
+export interface Look {
   readonly white?: boolean;
   readonly align?: 'center' | 'right';
   /** Says nothing to a reader that is not there to see: a mere help of the eye. */

@@ -54,8 +54,9 @@ describe('grades that are right, in one printed form', () => {
   });
 
   it('a withdrawn category is a remark, not a fault', () => {
-    expect(readGrade('API', 'SG')).toMatchObject({
+    expect(readGrade('API', 'SN/SG')).toMatchObject({
       ok: true,
+      withdrawn: 'SG',
       note: expect.stringContaining('no longer licensed'),
     });
     expect(readGrade('API', 'GL-5').note).toBeUndefined();

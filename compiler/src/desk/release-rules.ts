@@ -44,8 +44,8 @@ function standing(status: string, own: readonly Finding[]): string[] {
   ];
 }
 
-/** Warnings of the register that a release cannot go out with: not signed, review due, performs what is not released. */
-const REFUSING: ReadonlySet<string> = new Set(['R104', 'R106', 'R109']);
+/** Warnings of the register that a release cannot go out with: not signed, review due, performs what is not released or withdrawn. */
+const REFUSING: ReadonlySet<string> = new Set(['R104', 'R106', 'R109', 'R112']);
 
 function hasReviewDay({ model }: Analysis, { release }: Settings): boolean {
   return release.reviewMonths !== undefined || model.lines.some((line) => line.kind === 'review' && line.day);

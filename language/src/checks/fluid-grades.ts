@@ -1,7 +1,8 @@
-// L101, L102, L201, L202: grades by their standards, and what may meet in one system.
+// L101 to L103, L201, L202: grades by their standards, and what may meet in one system.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { gradeUnknown } from '../diagnostics/l101-grade-unknown.js';
 import { gradesDisagree } from '../diagnostics/l102-grades-disagree.js';
+import { gradeWithdrawn } from '../diagnostics/l103-grade-withdrawn.js';
 import { mustNotMix } from '../diagnostics/l201-must-not-mix.js';
 import { mixingAsked } from '../diagnostics/l202-mixing-asked.js';
 import type { Job, Relation } from '../names/job.js';
@@ -18,7 +19,11 @@ import { workStatements } from './own-lines.js';
 export const fluidGrades: Check = ({ job }) => {
   const graded = job.file.things.filter((t) => t.kind === 'fluid' || t.kind === 'supply');
   return [
-    ...graded.flatMap((thing) => [...unknownGrades(job, thing), ...disagreeing(job, thing)]),
+    ...graded.flatMap((thing) => [
+      ...unknownGrades(job, thing),
+      ...disagreeing(job, thing),
+      ...withdrawnGrades(job, thing),
+    ]),
     ...poured(job),
     ...job.file.things.filter((t) => t.kind === 'circuit').flatMap((t) => sharedCircuit(job, t)),
   ];
@@ -63,6 +68,17 @@ function unknownGrades(job: Job, thing: Thing): Finding[] {
         { problem: reading.problem ?? `${reading.printed} is not known`, source, fix },
       ),
     ];
+  });
+}
+
+/** Of what is bought: a vehicle's own fluid keeps the grade of its maker's sheet. */
+function withdrawnGrades(job: Job, thing: Thing): Finding[] {
+  if (thing.kind !== 'supply') return [];
+  return gradesOf(thing).flatMap(({ reading, at }) => {
+    const { raw } = at.clause;
+    if (!reading.ok || reading.withdrawn === undefined || !raw) return [];
+    const data = { grade: `${reading.standard} ${reading.withdrawn}`, source: reading.source };
+    return [finding(gradeWithdrawn, { file: job.file.path, span: raw }, data)];
   });
 }
 

@@ -1,4 +1,4 @@
-// R101, R102, R104, R107 to R110: the procedure as an item of the library: its number, status, revisions, pictures.
+// R101, R102, R104, R107 to R110, R112: the procedure as an item of the library: its number, status, revisions, pictures.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { numberTwice } from '../diagnostics/r101-number-twice.js';
 import { pictureMissing } from '../diagnostics/r102-picture-missing.js';
@@ -8,6 +8,7 @@ import { revisionOrder } from '../diagnostics/r107-revision-order.js';
 import { statusUnknown } from '../diagnostics/r108-status-unknown.js';
 import { releaseNotSigned } from '../diagnostics/r109-release-not-signed.js';
 import { dayImpossible } from '../diagnostics/r110-day-impossible.js';
+import { performsWithdrawn } from '../diagnostics/r112-performs-withdrawn.js';
 import type { LibraryHost } from '../library.js';
 import { type Job, linesOf, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
@@ -66,23 +67,25 @@ function pictureFindings(file: FileModel, host: LibraryHost): Finding[] {
   return found;
 }
 
+/** R112 while anybody still works by this file; R104 where it is released itself. */
 function performFindings({ file, imports }: Job): Finding[] {
-  if (file.status?.status?.text !== 'released') return [];
+  const own = file.status?.status?.text;
+  if (own === 'withdrawn') return [];
   const found: Finding[] = [];
   for (const line of linesOfWork(file)) {
     if (line.kind !== 'perform' || !line.from || line.from.hole) continue;
     const callee = imports.numbered(line.from.text);
     const status = callee?.status?.status?.text ?? 'draft';
-    if (!callee || status === 'released') continue;
+    if (!callee || status === 'released' || (status !== 'withdrawn' && own !== 'released')) continue;
     const related = callee.status
       ? [{ file: callee.path, span: callee.status.code, message: 'its status' }]
       : [];
+    const at = { file: file.path, span: line.code, related };
+    const number = line.from.text;
     found.push(
-      finding(
-        performsUnreleased,
-        { file: file.path, span: line.code, related },
-        { number: line.from.text, status, own: 'released' },
-      ),
+      status === 'withdrawn'
+        ? finding(performsWithdrawn, at, { number })
+        : finding(performsUnreleased, at, { number, status, own: 'released' }),
     );
   }
   return found;

@@ -1,6 +1,7 @@
 // The diagnostics of fluids and supplies.
 import { gradeUnknown } from './l101-grade-unknown.js';
 import { gradesDisagree } from './l102-grades-disagree.js';
+import { gradeWithdrawn } from './l103-grade-withdrawn.js';
 import { mustNotMix } from './l201-must-not-mix.js';
 import { mixingAsked } from './l202-mixing-asked.js';
 import { fillWithoutAmount } from './l301-fill-without-amount.js';
@@ -17,6 +18,7 @@ import { closesMissing } from './l404-closes-missing.js';
 export const FLUID_DIAGNOSTICS = [
   gradeUnknown,
   gradesDisagree,
+  gradeWithdrawn,
   mustNotMix,
   mixingAsked,
   fillWithoutAmount,

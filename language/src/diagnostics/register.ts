@@ -10,6 +10,7 @@ import { statusUnknown } from './r108-status-unknown.js';
 import { releaseNotSigned } from './r109-release-not-signed.js';
 import { dayImpossible } from './r110-day-impossible.js';
 import { labourFarOff } from './r111-labour-far-off.js';
+import { performsWithdrawn } from './r112-performs-withdrawn.js';
 import { entryUnused } from './r201-entry-unused.js';
 import { ruleBindsNothing } from './r202-rule-binds-nothing.js';
 import { declaredAlike } from './r203-declared-alike.js';
@@ -27,6 +28,7 @@ export const REGISTER_DIAGNOSTICS = [
   releaseNotSigned,
   dayImpossible,
   labourFarOff,
+  performsWithdrawn,
   entryUnused,
   ruleBindsNothing,
   declaredAlike,

@@ -25,7 +25,9 @@ export interface GradeReading {
   readonly standard: GradeStandard;
   readonly printed: string;
   readonly family?: FluidFamily;
-  /** A remark that is no fault: withdrawn category, boiling points. */
+  /** Of its categories, those no longer licensed, as printed: `SG, SF`. */
+  readonly withdrawn?: string;
+  /** A remark that is no fault: withdrawn category, boiling points, safety class. */
   readonly note?: string;
   readonly problem?: string;
   readonly fix?: string;

@@ -59,16 +59,19 @@ function readCategories(
     };
   }
   const known = rows.filter((r) => r !== undefined);
-  const withdrawn = known.filter((r) => !r.current).map((r) => r.code);
+  const withdrawn = known
+    .filter((r) => !r.current)
+    .map((r) => r.code)
+    .join(', ');
   const family: FluidFamily = known[0]?.use === 'gear' ? 'gear oil' : 'engine oil';
   return {
     ok: true,
     standard,
     printed: `${standard} ${known.map((r) => r.code).join('/')}`,
     family,
-    ...(withdrawn.length > 0
-      ? { note: `${withdrawn.join(', ')} is no longer licensed; check what replaces it` }
-      : {}),
+    ...(withdrawn === ''
+      ? {}
+      : { withdrawn, note: `${withdrawn} is no longer licensed; check what replaces it` }),
     source: sourceTitle(known[0]?.source ?? source),
   };
 }

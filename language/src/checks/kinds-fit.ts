@@ -11,11 +11,15 @@ import type { Check } from './check.js';
 import { manyOf, oneOf } from './kind-words.js';
 import { kindsOn, type NameUse, nameUses } from './name-uses.js';
 
-export const kindsFit: Check = ({ job }) =>
-  nameUses(job).flatMap((use) => {
+export const kindsFit: Check = ({ job }) => {
+  const found: Finding[] = [];
+  for (const use of nameUses(job)) {
     const thing = namedBy(use, job);
-    return thing ? (kindFault(use, thing, job) ?? countFault(use, thing, job) ?? []) : [];
-  });
+    const fault = thing && (kindFault(use, thing, job) ?? countFault(use, thing, job));
+    if (fault) found.push(fault);
+  }
+  return found;
+};
 
 /** What is meant: of an object, what the statement acts on, unless it is one of the machines that the verb cannot move. */
 function namedBy({ name, item, at }: NameUse, job: Job): Thing | undefined {
@@ -25,13 +29,13 @@ function namedBy({ name, item, at }: NameUse, job: Job): Thing | undefined {
 }
 
 function kindFault(use: NameUse, thing: Thing, { file }: Job): Finding | undefined {
-  const span = { start: use.name.start, end: use.name.end };
   if (use.at.form === 'object') {
     const { verb } = use.at.statement;
     if (verb.object === 'none') return undefined;
     if (thing.kind === 'machine' && verb.machines && verb.on.machine)
-      return builtInFault(verb, thing, file.path, span);
+      return builtInFault(verb, thing, file.path, spanOf(use));
     if (verb.on[thing.kind]) return undefined;
+    const span = spanOf(use);
     return finding(
       wrongKind,
       { file: file.path, span, related: declaredAt(thing), fixes: setFixes(use, thing, file.path) },
@@ -54,10 +58,12 @@ function kindFault(use: NameUse, thing: Thing, { file }: Job): Finding | undefin
         : 'prerequisites';
   return finding(
     wrongKindInClause,
-    { file: file.path, span, related: declaredAt(thing) },
+    { file: file.path, span: spanOf(use), related: declaredAt(thing) },
     { name: thing.name, kind: oneOf(thing.kind), clause, takes: manyOf(use.kinds) },
   );
 }
+
+const spanOf = ({ name: { start, end } }: NameUse): { start: number; end: number } => ({ start, end });
 
 /** `lower forks` means `set forks lowered`: a line for each value of the condition. */
 function setFixes({ at, line, name }: NameUse, thing: Thing, file: string): Fix[] {

@@ -8,6 +8,7 @@ import { workLines } from './own-lines.js';
 
 export const troubleCodes: Check = ({ job: { file }, job }) => {
   const { text } = file.tree;
+  if (!SOMETHING_LIKE_ONE.test(text)) return [];
   const titles = file.head ? [file.head, ...workLines(job).map(({ line }) => line)] : [];
   const told = [
     ...new Set([
@@ -29,6 +30,9 @@ export const troubleCodes: Check = ({ job: { file }, job }) => {
       return [finding(troubleCodeForm, { file: file.path, span, fixes }, { code, problem, meant })];
     });
 };
+
+/** Most texts have none. */
+const SOMETHING_LIKE_ONE = /[PCBU][0-9OQIL][0-9A-FOQIL]{3}/;
 
 const READS: ReadonlySet<string> = new Set(['read', 'scan', 'clear', 'record']);
 

@@ -8,14 +8,13 @@ import type { Clause, SpecNode } from '../syntax/tree.js';
 import { NEVER } from '../variants/diagrams.js';
 import { clauseCarriedOut } from './carried-out.js';
 import type { Check } from './check.js';
-import { workStatements } from './own-lines.js';
+import { statementsWith, workStatements } from './own-lines.js';
 
 export const twoPlacesAgree: Check = ({ job }) => {
   const { file, universe } = job;
   const found: Finding[] = [];
-  const works = workStatements(job);
-  for (const { statement, when, line } of works) {
-    const own = statement.clauses.find((each) => each.word === 'bare');
+  for (const { statement, when, line } of statementsWith(job, 'bare')) {
+    const own = statement.clause('bare');
     // With an end mark the mark decides, and the figure is what to have at hand.
     if (!own?.spec || statement.clause('stage') || statement.clause('until level at')) continue;
     for (const { thing } of statement.objects) {
@@ -33,7 +32,10 @@ export const twoPlacesAgree: Check = ({ job }) => {
       if (!here || !first || specs.length < declared.length || specs.some((each) => same(each, here)))
         continue;
       const isPart = statement.verb.on.fluid?.makes.includes('filled') && specs.every((s) => less(here, s));
-      if (isPart && works.some((later) => later.line.start > line.start && addsTo(later.statement, thing)))
+      if (
+        isPart &&
+        workStatements(job).some((later) => later.line.start > line.start && addsTo(later.statement, thing))
+      )
         continue;
       found.push(report(job.file.path, file.tree.text, own, thing, word, here, first, declared[0]));
     }

@@ -2,7 +2,7 @@
 import { type Finding, finding } from '../diagnostics/define.js';
 import { usualWarningMissing } from '../diagnostics/h201-usual-warning-missing.js';
 import { usualCautionMissing } from '../diagnostics/h202-usual-caution-missing.js';
-import type { Job } from '../names/job.js';
+import { allThings, type Job } from '../names/job.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import { once } from '../text/once.js';
@@ -12,21 +12,21 @@ import { HAZARDS, type Hazard, type HazardTrigger } from '../vocabulary/hazards.
 import type { Check } from './check.js';
 import { gradesOf } from './fluid-grades.js';
 import { messagesOf } from './messages.js';
-import { insertBefore, type WorkStatement, workStatements } from './own-lines.js';
+import { insertBefore, statementsOf, type WorkStatement, workStatements } from './own-lines.js';
 
 export const usualCautions: Check = ({ job, library }) => {
   const language = library.settings.languages[0] ?? 'en';
   const statements = workStatements(job);
-  const verbs = new Set(statements.map((w) => w.statement.verb.word));
-  /** The first line that has the hazard. Most hazards hang on verbs that most jobs do not have. */
+  /** The first line that has the hazard. */
   const firstAt = ({ triggers }: Hazard): WorkStatement | undefined => {
-    let first = statements.length;
+    let first: WorkStatement | undefined;
     for (const trigger of triggers) {
-      if (trigger.verbs && !trigger.verbs.some((verb) => verbs.has(verb))) continue;
-      const at = statements.findIndex((w) => triggered(job, w, trigger, statements));
-      if (at >= 0) first = Math.min(first, at);
+      if (!mayTrigger(job, trigger)) continue;
+      const asked = statementsOf(job, ({ word }) => trigger.verbs?.includes(word) ?? true);
+      const at = asked.find((w) => triggered(job, w, trigger, statements));
+      if (at && (!first || at.line.start < first.line.start)) first = at;
     }
-    return statements[first];
+    return first;
   };
   return HAZARDS.flatMap((hazard) => {
     const at = firstAt(hazard);
@@ -66,6 +66,28 @@ function isAnswered(job: Job, hazard: Hazard, before: number): boolean {
   );
   return [...messages, ...prerequisites].some((text) => hasWord(text, hazard.answered));
 }
+
+/** Most hazards hang on a mark or a fluid that most jobs do not have. */
+function mayTrigger(job: Job, { marks, supplies, families, fillerOf }: HazardTrigger): boolean {
+  const has = whatIsIn(job);
+  return (
+    (!marks || marks.some((mark) => has.marks.has(mark))) &&
+    (!supplies || supplies.some((mark) => has.marks.has(mark))) &&
+    (!families || families.some((family) => has.families.has(family))) &&
+    (!fillerOf || fillerOf.some((family) => has.families.has(family)))
+  );
+}
+
+/** All marks of the things of a job, and the families of its fluids. */
+const whatIsIn = once((job: Job) => {
+  const marks = new Set<string>();
+  const families = new Set<FluidFamily>();
+  for (const thing of allThings(job.scopes)) {
+    for (const mark of thing.marks) marks.add(mark);
+    for (const { reading } of gradesOf(thing)) if (reading.family !== undefined) families.add(reading.family);
+  }
+  return { marks, families };
+});
 
 function triggered(
   job: Job,

@@ -8,7 +8,7 @@ import type { Name } from '../syntax/tree.js';
 import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { nameUses } from './name-uses.js';
-import { workStatements } from './own-lines.js';
+import { statementsOf } from './own-lines.js';
 
 export const values: Check = ({ job }) => [
   ...inStatements(job),
@@ -18,9 +18,8 @@ export const values: Check = ({ job }) => [
 ];
 
 function inStatements(job: Job): Finding[] {
-  return workStatements(job).flatMap(({ statement }) => {
-    const { verb, objects, line, file } = statement;
-    if (verb.takesValue !== true) return [];
+  return statementsOf(job, ({ takesValue }) => takesValue === true).flatMap(({ statement }) => {
+    const { objects, line, file } = statement;
     return objects.flatMap(({ thing, item }) => {
       if (thing?.kind !== 'condition' || item.value || line.broken) return [];
       const known = thing.values.map((value) => value.text);
@@ -49,13 +48,15 @@ export function movedPart(statement: BoundStatement, word: string): Thing | unde
 
 /** Values behind names: of objects, in relations, and the positions that parts are moved to. */
 function inUses(job: Job): Finding[] {
-  return nameUses(job).flatMap(({ item, name, at }) => {
-    if (!item || item.name !== name) return [];
+  const found: Finding[] = [];
+  for (const { item, name, at } of nameUses(job)) {
+    if (!item || item.name !== name || (!item.value && at.form !== 'clause')) continue;
     const thing = job.scope.resolve(name.text);
-    if (thing) return item.value ? valueFault(job, thing, item.value) : [];
-    const moved = at.form === 'clause' ? movedPart(at.statement, at.clause.word) : undefined;
-    return moved ? valueFault(job, moved, name) : [];
-  });
+    const moved = !thing && at.form === 'clause' ? movedPart(at.statement, at.clause.word) : undefined;
+    if (thing && item.value) found.push(...valueFault(job, thing, item.value));
+    else if (moved) found.push(...valueFault(job, moved, name));
+  }
+  return found;
 }
 
 function inPrerequisites(job: Job): Finding[] {

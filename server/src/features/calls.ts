@@ -17,6 +17,7 @@ import {
 import { lineAround, meantAt } from '../locate.js';
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature, libraryFeature } from './feature.js';
+import { tagsOf } from './symbols.js';
 
 /** What an item stands for, handed back by the client. */
 interface Called {
@@ -112,6 +113,7 @@ function grouped(model: FileModel, lines: readonly PerformLine[]): Map<Thing | u
 
 function operationItem(snapshot: Snapshot, operation: Thing): CallHierarchyItem {
   const line = operation.line as OperationLine;
+  const home = snapshot.library.model(operation.file);
   const at = operation.file === snapshot.path ? snapshot : undefined;
   const range = at?.range(line) ?? snapshot.location(operation.file, line).range;
   const uri = snapshot.location(operation.file, line).uri;
@@ -119,6 +121,7 @@ function operationItem(snapshot: Snapshot, operation: Thing): CallHierarchyItem 
     name: operation.name,
     detail: operation.title,
     kind: SymbolKind.Function,
+    ...(home ? tagsOf(home) : {}),
     uri,
     range,
     selectionRange: snapshot.location(operation.file, line.name ?? line.code).range,
@@ -133,6 +136,7 @@ function procedureItem(snapshot: Snapshot, model: FileModel): CallHierarchyItem 
     name: model.number ?? model.title,
     detail: model.title,
     kind: SymbolKind.Module,
+    ...tagsOf(model),
     uri: snapshot.uri,
     range: snapshot.range(span),
     selectionRange: snapshot.range(code),

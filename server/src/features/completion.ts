@@ -134,7 +134,7 @@ function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): Co
     ...(offer.also
       ? { additionalTextEdits: offer.also.map((e) => ({ range: snapshot.range(e.span), newText: e.text })) }
       : {}),
-    ...(offer.later ? { tags: [CompletionItemTag.Deprecated] } : {}),
+    ...(offer.withdrawn ? { tags: [CompletionItemTag.Deprecated] } : {}),
     ...(offer.goesOn && snapshot.client.asksAgain
       ? { command: { title: '', command: 'editor.action.triggerSuggest' } }
       : {}),

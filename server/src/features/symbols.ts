@@ -1,23 +1,26 @@
 // The outline of a document, and things and procedures of all libraries by name.
-import { type Line, SECTION_BY_WORD, type ThingKind } from '@baywright/language';
+import { type FileModel, type Line, SECTION_BY_WORD, type ThingKind } from '@baywright/language';
 import {
   type DocumentSymbol,
   type DocumentSymbolParams,
   type SymbolInformation,
   SymbolKind,
+  SymbolTag,
   type WorkspaceSymbolParams,
 } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
 import { documentFeature, libraryFeature } from './feature.js';
+import { isWithdrawn } from './numbered.js';
 
 export const documentSymbols = documentFeature<DocumentSymbolParams>(
   'textDocument/documentSymbol',
   { documentSymbolProvider: true },
   (snapshot) => {
     const out: DocumentSymbol[] = [];
+    const model = snapshot.library.model(snapshot.path);
     for (const line of snapshot.tree.lines) {
       const symbol = symbolOf(snapshot, line, undefined);
-      if (symbol) out.push(symbol);
+      if (symbol) out.push(line === model?.head ? { ...symbol, ...tagsOf(model) } : symbol);
     }
     return out;
   },
@@ -83,6 +86,11 @@ const KINDS: Readonly<Record<ThingKind, SymbolKind>> = {
   machine: SymbolKind.Object,
 };
 
+/** Struck out in lists: nobody works by it any more. */
+export function tagsOf(model: FileModel): { tags?: SymbolTag[] } {
+  return isWithdrawn(model) ? { tags: [SymbolTag.Deprecated] } : {};
+}
+
 const MOST = 500;
 
 /** Names and titles that hold all the letters asked for in their order; the closest names first. */
@@ -109,7 +117,13 @@ export const workspaceSymbols = libraryFeature<WorkspaceSymbolParams>(
           if (rank !== undefined)
             found.push({
               rank,
-              symbol: { name, kind, containerName: title, location: snapshot.location(path, span) },
+              symbol: {
+                name,
+                kind,
+                containerName: title,
+                location: snapshot.location(path, span),
+                ...tagsOf(model),
+              },
             });
         };
         if (model.head && model.number !== undefined)

@@ -10,7 +10,7 @@ import { proceduresWith } from '../numbered.js';
 import type { ActionOffer } from './offer.js';
 
 export function importFor(snapshot: Snapshot, finding: Finding): ActionOffer[] {
-  if (finding.code === 'N304') return performFrom(snapshot, finding);
+  if (PERFORMED.has(finding.code)) return performFrom(snapshot, finding);
   if (!UNKNOWN.has(finding.code)) return [];
   const name = snapshot.text.slice(finding.span.start, finding.span.end).replaceAll('"', '');
   const used = filesUsed(snapshot);
@@ -25,12 +25,13 @@ export function importFor(snapshot: Snapshot, finding: Finding): ActionOffer[] {
     }));
 }
 
-/** The procedure that has the operation, where the line names none or another. */
+/** A procedure that has the operation, where the line names none, another or a withdrawn one. */
 function performFrom(snapshot: Snapshot, finding: Finding): ActionOffer[] {
   const line = pathAt(snapshot.tree, finding.span.start).pop();
   if (line?.kind !== 'perform' || !line.operation) return [];
   const { operation, from } = line;
   return proceduresWith(snapshot, operation.text)
+    .filter(({ number, withdrawn }) => !withdrawn && number !== from?.text)
     .slice(0, MOST)
     .map(({ number }) => ({
       title: snapshot.say.performFrom(operation.text, number),
@@ -44,6 +45,9 @@ function performFrom(snapshot: Snapshot, finding: Finding): ActionOffer[] {
       },
     }));
 }
+
+/** Findings of an operation that is not there, or that nobody works by any more. */
+const PERFORMED: ReadonlySet<string> = new Set(['N304', 'R112']);
 
 /** Findings of a name that is not known: of things, vehicles and sheets. */
 const UNKNOWN: ReadonlySet<string> = new Set(['N101', 'N306', 'N307']);

@@ -12,8 +12,8 @@ export interface Offer {
   readonly docs?: string;
   /** What else is written when it is accepted: an import for a name of a file that is not used yet. */
   readonly also?: readonly TextEdit[];
-  /** Shown struck out or last: cannot be done now. */
-  readonly later?: boolean;
+  /** Out of date: shown struck out. */
+  readonly withdrawn?: boolean;
   /** Ask again at once: what follows is a choice too. */
   readonly goesOn?: boolean;
 }

@@ -3,7 +3,7 @@ import { DIAGNOSTICS, HEADS_IN, type LineContext, STATUSES, type VerbDef } from 
 import type { Snapshot } from '../../snapshot.js';
 import { IF_TESTS } from '../if-tests.js';
 import { filesUsed, relative } from '../import-lines.js';
-import { PROCEDURE, proceduresWith } from '../numbered.js';
+import { isWithdrawn, PROCEDURE, proceduresWith } from '../numbered.js';
 import { type Offer, thingOffer, value, word } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { fileOffers } from './file-lines.js';
@@ -64,8 +64,8 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
   if (/^revision\s+$/.test(before)) return [value(`${nextRevision(snapshot)} on `)];
   if (/^labour\s+/.test(before) && endsInNumber(before)) return unitOffers(['time']);
   if (/^perform\s+\S+\s+from\s+$/.test(before))
-    return proceduresWith(snapshot, /^perform\s+(\S+)/.exec(before)?.[1] ?? '').map(({ number, title }) =>
-      value(number, title),
+    return proceduresWith(snapshot, /^perform\s+(\S+)/.exec(before)?.[1] ?? '').map(
+      ({ number, title, withdrawn }) => ({ ...value(number, title), withdrawn }),
     );
   if (/^perform\s+\S+\s+$/.test(before))
     return [
@@ -123,7 +123,7 @@ function importOffers(snapshot: Snapshot): Offer[] {
 }
 
 function performOffers(snapshot: Snapshot): Offer[] {
-  return snapshot.shelf.paths().flatMap((p) => {
+  const offers = snapshot.shelf.paths().flatMap((p) => {
     const has = /^\s*operation\b/m.test(snapshot.file(p)?.text ?? '');
     const model = has ? snapshot.library.model(p) : undefined;
     return (model?.operations ?? []).map((o) =>
@@ -131,7 +131,9 @@ function performOffers(snapshot: Snapshot): Offer[] {
         insert:
           p === snapshot.path || model?.number === undefined ? o.name : `${o.name} from ${model.number}`,
         detail: `${o.title}${model?.number === undefined ? '' : `, ${model.number}`}`,
+        withdrawn: model !== undefined && isWithdrawn(model),
       }),
     );
   });
+  return offers.sort((a, b) => Number(a.withdrawn) - Number(b.withdrawn));
 }

@@ -52,9 +52,10 @@ export function objectOffers(
   if (now.length > 0 && !isAsked) return now;
   const later = found
     .filter((c) => !isFree(c))
-    .map((c) =>
-      thingOffer(c.thing, { later: true, docs: snapshot.say.notYet(reason(job, c, found, snapshot.say)) }),
-    );
+    .map((c) => {
+      const docs = snapshot.say.notYet(reason(job, c, found, snapshot.say));
+      return thingOffer(c.thing, { detail: `${c.thing.title} · ${docs}`, docs });
+    });
   return [...now, ...later];
 }
 

@@ -3,7 +3,7 @@
 import { say } from '../src/document/words.js';
 import type { PageData } from '../src/html/page-types.js';
 import type { Verdict } from './exact.js';
-import type { ClockState, JobState, Reason } from './state.js';
+import { type ClockState, isForOthers, type JobState, type Reason } from './state.js';
 
 export const byId = (id: string): HTMLElement | null => document.getElementById(id);
 
@@ -115,10 +115,12 @@ function drawProgress({ steps }: PageData, state: JobState): void {
 }
 
 function drawReadings(data: PageData, state: JobState): void {
+  const { words } = data;
   const list: string[] = [];
   for (const row of data.rows) {
+    const { needed = true, result, verdicts = {} } = state.rows[row.id] ?? {};
     for (const reading of row.readings) {
-      const verdict = state.rows[row.id]?.verdicts[reading.id] ?? { verdict: 'none' as const };
+      const verdict = verdicts[reading.id] ?? { verdict: 'none' as const };
       const isNone = verdict.verdict === 'none';
       // Six times “no reading yet” would say less than six empty places.
       const text = isNone && reading.place !== undefined ? '' : verdictText(data, verdict);
@@ -127,13 +129,13 @@ function drawReadings(data: PageData, state: JobState): void {
       output?.classList.toggle('pass', verdict.verdict === 'pass');
       output?.classList.toggle('fail', verdict.verdict !== 'pass' && !isNone);
       const place = reading.place === undefined ? '' : `, ${reading.place}`;
-      list.push(`${row.number} ${reading.name}${place}: ${verdictText(data, verdict)}`);
+      if (needed && !isForOthers(reading, row.readings, verdicts))
+        list.push(`${row.number} ${reading.name}${place}: ${isNone ? words.open : text}`);
       setFound(reading.id, isNone ? (reading.units[0]?.label ?? '') : text);
     }
     for (const id of row.inspections) {
-      const result = state.rows[row.id]?.result;
-      const text = result === 'good' ? data.words.good : result === 'bad' ? data.words.bad : '';
-      list.push(`${row.number}: ${text || data.words.noReading}`);
+      const text = result === 'good' ? words.good : result === 'bad' ? words.bad : '';
+      if (needed) list.push(`${row.number}: ${text || words.open}`);
       if (id) setFound(row.id, text);
     }
     for (const id of row.holds) {
@@ -141,7 +143,8 @@ function drawReadings(data: PageData, state: JobState): void {
       if (output) output.textContent = value(id);
     }
   }
-  drawList('list-readings', list, data.words.nothing);
+  // Boxes for different vehicles read alike until one of them is filled in.
+  drawList('list-readings', [...new Set(list)], words.nothing);
 }
 
 /** In the record: a reading by its blank, an inspection by its row. */

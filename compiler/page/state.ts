@@ -120,7 +120,7 @@ function rowState(row: PageRow, entries: Entries, on: RowState | undefined): Row
 }
 
 /** An empty box beside a filled one of its group is for another vehicle. */
-function isForOthers(
+export function isForOthers(
   { id, box, group }: PageReading,
   all: readonly PageReading[],
   verdicts: RowState['verdicts'],

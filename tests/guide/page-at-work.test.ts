@@ -32,6 +32,8 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
       );
       expect(await page.locator('#list-off').textContent()).toContain('caliper bracket bolts (2)');
 
+      const listed = page.locator('#list-readings');
+      expect(await listed.textContent()).toContain('2.6 Disc thickness, left: open');
       await page.fill('#disc-thickness', '0.866');
       await page.selectOption('#unit-disc-thickness', 'in');
       const verdict = page.locator('[data-reading] output');
@@ -39,6 +41,7 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
       await page.selectOption('#unit-disc-thickness', 'mm');
       await page.fill('#disc-thickness', '22,4');
       expect(await verdict.textContent()).toBe('Pass: 22.4 mm. Limit 22.0 mm.');
+      expect(await listed.textContent()).toContain('2.6 Disc thickness, left: Pass: 22.4 mm. Limit 22.0 mm.');
       expect(await page.locator('#r2-7').textContent()).toContain('Not needed: 2.6 passed.');
       await page.fill('#disc-thickness', '21');
       expect(await page.locator('#r2-7').textContent()).not.toContain('Not needed');

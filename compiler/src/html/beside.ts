@@ -15,7 +15,7 @@ import { say, type Words } from '../document/words.js';
 import type { PageContext } from './context.js';
 import { drawnHead } from './drawn.js';
 import { el, join, type Markup } from './markup.js';
-import { figureMarkup, proseMarkup, unitMarkup } from './prose.js';
+import { figureMarkup, nameMarkup, proseMarkup, unitMarkup } from './prose.js';
 
 export interface BesideContext extends PageContext {
   /** What the boxes are about, for their names. */
@@ -184,7 +184,7 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
     el(
       'fieldset',
       { class: 'reading', 'data-reading': reading.id },
-      el('legend', {}, reading.name),
+      el('legend', {}, nameMarkup(reading.name)),
       readingBlanks(reading, words),
       el(
         'p',

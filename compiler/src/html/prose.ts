@@ -13,6 +13,11 @@ export function proseMarkup(prose: Prose): Markup {
   return join(prose.map((inline) => renderInline(INLINE, inline)));
 }
 
+/** A name or title as it is, its numbers with their units kept whole. */
+export function nameMarkup(name: string): Markup {
+  return join(runsOf(name).map(({ text, whole }) => (whole ? el('span', { class: 'fig' }, text) : text)));
+}
+
 /** A value and its unit, which never part. */
 export function figureMarkup(figure: Figure): Markup {
   return el('span', { class: 'fig' }, figure.value, figure.unit !== '' && ['\u00A0', unitMarkup(figure)]);
@@ -34,12 +39,11 @@ export function quantityMarkup(quantity: Quantity): Markup {
 }
 
 const INLINE: InlineRenderers<Markup> = {
-  text: (inline) =>
-    join(runsOf(inline.text).map(({ text, whole }) => (whole ? el('span', { class: 'fig' }, text) : text))),
+  text: (inline) => nameMarkup(inline.text),
   strong: (inline) => el('strong', {}, proseMarkup(inline.children)),
   emphasis: (inline) => el('em', {}, proseMarkup(inline.children)),
   code: (inline) => el('code', {}, inline.text),
-  thing: (inline) => el('strong', {}, inline.text),
+  thing: (inline) => el('strong', {}, nameMarkup(inline.text)),
   quantity: (inline) => quantityMarkup(inline.quantity),
   line: (inline) => el('a', { href: `#${inline.row}` }, inline.text),
   link: (inline) => el('a', { href: inline.href, rel: 'noopener noreferrer' }, proseMarkup(inline.children)),

@@ -5,7 +5,7 @@ import { besideMarkup } from './beside.js';
 import { type PageContext, railClass } from './context.js';
 import { drawnMark, drawnOrder } from './drawn.js';
 import { type Attributes, el, join, type Markup } from './markup.js';
-import { proseMarkup } from './prose.js';
+import { nameMarkup, proseMarkup } from './prose.js';
 
 export interface StepContext extends PageContext {
   /** Number of things off after the row printed last, so that a figure shows only where it changes. */
@@ -22,7 +22,13 @@ export function stepMarkup(step: BlockOf<'step'>, context: StepContext): Markup 
     el(
       'div',
       { class: `row step-head ${barred(step)} ${railClass(step.before, context)}`.replace('  ', ' ') },
-      el('h2', { id: `h-${step.id}` }, el('span', {}, step.number), ' ', step.title.trim() || step.number),
+      el(
+        'h2',
+        { id: `h-${step.id}` },
+        el('span', {}, step.number),
+        ' ',
+        nameMarkup(step.title.trim() || step.number),
+      ),
       el('small', {}, step.phase),
       saidRevised(step, context),
     ),

@@ -313,12 +313,26 @@ describe('what verbs and clauses take', () => {
     ['torque 2 of hub-bolt', 'N210 `torque` takes no count'],
     ['set selector', 'N207 the value of `selector` is missing'],
     ['set selector drive', 'N206 `selector` has no value `drive`'],
+    ['run engine, at idle', 'N213 `at` of `run` takes a rotation speed'],
     ['clean hub with 3 mm', 'N213 `with` of `clean` takes tools, supplies and temporary things'],
   ])('%s', (line, expected) => {
     const told = onlyN(
       readMarked(job(`    ${line}\n    clean hub, hub-bolt\n    set selector park\n`)).files,
     ).map((f) => `${f.code} ${f.message}`);
     expect(told).toEqual([expected]);
+  });
+
+  test('what to do instead is said where it is known', () => {
+    const fleet = '\nvehicles\n  tipper: Tipper\n\nlimits\n  relief: Relief pressure\n    205 to 215 bar\n';
+    const [truck, limit] = onlyN(
+      readMarked(
+        job(
+          `    road-test tipper, 5 km\n    adjust relief\n    clean hub, hub-bolt\n    set selector park\n${fleet}`,
+        ),
+      ).files,
+    );
+    expect(truck?.fixes.map((fix) => fix.title)).toEqual(['Write `vehicle`']);
+    expect(limit?.advice).toBe('what is set is declared under `adjustments`, with `limit relief` below it');
   });
 
   test('a built-in under a name that a catalogue uses too', () => {

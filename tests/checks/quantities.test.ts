@@ -205,6 +205,13 @@ describe('each slip has its own message and its own fixes', () => {
     expect(told(work(`    fill gearbox-oil, 2.5 L${rest}`)).join()).toContain('Q118');
   });
 
+  test('a count is no slip for a measure', () => {
+    const [clicks] = findingsOf(readMarked(work('    pull hub, 4 clicks')).files).filter(
+      (f) => f.code === 'Q102',
+    );
+    expect(clicks?.fixes).toEqual([]);
+  });
+
   test('one finding for a figure, whatever else follows from it', () => {
     const codes = findingsOf(readMarked(catalogue({ bolt: 'torque 115 psi, per "HL-114"' })).files).map(
       (f) => f.code,

@@ -49,6 +49,25 @@ installation
   expect(needsOf(lower(small))).toContain('Torque wrenches: No wrench of the house list suits | 30 N·m');
 });
 
+it('pulls a hose that is renewed', () => {
+  const hose = `procedure T-1: Hose, renew
+
+connections
+  top-hose: Top hose
+    number "CH-40"
+    renew
+
+removal
+  step: Off
+    disconnect top-hose
+
+installation
+  step: On
+    connect top-hose
+`;
+  expect(needsOf(lower(hose)).join()).toContain('Top hose, CH-40');
+});
+
 it('asks for a key where the hexagon lies inside the head', () => {
   const inside = `procedure T-1: Plug, tighten
 

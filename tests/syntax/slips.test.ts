@@ -55,6 +55,32 @@ describe('the first word', () => {
     check(inStep('    Note that it drips: look.\n#   ^^^^ G201'));
   });
 
+  test('words that the checker cannot follow may have text of their own', () => {
+    const [plain] = check(inStep('    dry-fit glass: Set the gap.\n#   ^^^^^^^ G201'));
+    expect(plain?.fixes[0] && applyFix(inStep('    dry-fit glass: Set the gap.'), plain.fixes[0])).toBe(
+      inStep('    do: Dry-fit glass: Set the gap.'),
+    );
+  });
+
+  test('a clause of two words begun and gone on with another word', () => {
+    const cover = (code: string) => `procedure A-1: T\nparts\n  cover: Cover\n${code}`;
+    const [begun] = check(cover('    sealed by gasket\n#   ^^^^^^ G201'));
+    expect(begun?.fixes[0] && applyFix(cover('    sealed by gasket'), begun.fixes[0])).toBe(
+      cover('    sealed with gasket'),
+    );
+  });
+
+  test.each([
+    ['> 1 MΩ', 'at least 1 MΩ'],
+    ['>= 1 MΩ', 'at least 1 MΩ'],
+    ['≤ 35 N·m', 'at most 35 N·m'],
+    ['<3 mm', 'at most 3 mm'],
+  ])('the sign of a limit: %s', (typed, meant) => {
+    const limit = (code: string) => `procedure A-1: T\nlimits\n  value: Value\n    ${code}`;
+    const [sign] = findingsOf(new Map([['main.bay', limit(typed)]]));
+    expect(sign?.fixes[0] && applyFix(limit(typed), sign.fixes[0])).toBe(limit(meant));
+  });
+
   test('further off it is not read, nor is its block', () => {
     check(
       inStep(

@@ -38,13 +38,19 @@ function kindFault(use: NameUse, thing: Thing, { file }: Job): Finding | undefin
     const span = spanOf(use);
     return finding(
       wrongKind,
-      { file: file.path, span, related: declaredAt(thing), fixes: setFixes(use, thing, file.path) },
+      {
+        file: file.path,
+        span,
+        related: declaredAt(thing),
+        fixes: [...setFixes(use, thing, file.path), ...vehicleFix(use, thing, file.path)],
+      },
       {
         name: thing.name,
         kind: oneOf(thing.kind),
         verb: verb.word,
         takes: manyOf(kindsOn(verb)),
         verbs: verbsFor(thing),
+        instead: verb.on.adjustment && thing.kind === 'limit' ? settingOf(thing) : undefined,
       },
     );
   }
@@ -74,6 +80,17 @@ function setFixes({ at, line, name }: NameUse, thing: Thing, file: string): Fix[
     return { title: `Write \`${text}\``, edits: [{ file, span, text }] };
   });
 }
+
+/** The vehicle on the lift is `vehicle`, whatever the fleet calls it. */
+function vehicleFix({ at, name }: NameUse, thing: Thing, file: string): Fix[] {
+  if (at.form !== 'object' || thing.kind !== 'vehicle' || !at.statement.verb.machines?.includes('vehicle'))
+    return [];
+  const edits = [{ file, span: { start: name.start, end: name.end }, text: 'vehicle' }];
+  return [{ title: 'Write `vehicle`', edits, preferred: true }];
+}
+
+const settingOf = ({ name }: Thing): string =>
+  `what is set is declared under \`adjustments\`, with \`limit ${name}\` below it`;
 
 function builtInFault(
   verb: VerbDef,

@@ -78,7 +78,7 @@ function isOneTime({ name, marks }: Thing): boolean {
 function numberFindings(job: Job): Finding[] {
   const { path: file } = job.file;
   return job.file.things
-    .filter((t) => t.kind === 'part' && hasClause(t, 'renew') && !hasClause(t, 'number'))
+    .filter((t) => (t.kind === 'part' || t.kind === 'connection') && hasClause(t, 'renew') && !hasClause(t, 'number'))
     .flatMap((thing) => {
       const span = nameSpan(thing);
       if (!span || !thing.line) return [];

@@ -149,7 +149,12 @@ function formFaults({ verb, file }: BoundStatement, clause: Clause, slot: Clause
       finding(
         clauseForm,
         { file, span: { start: item.start, end: item.end } },
-        { clause: clauseWord, verb: verb.word, expected: `a ${slot.quantity.join(' or a ')}` },
+        {
+          clause: clauseWord,
+          verb: verb.word,
+          expected: `a ${slot.quantity.join(' or a ')}`,
+          isFigure: true,
+        },
       ),
     ];
   }

@@ -7,6 +7,7 @@ import type { Line } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
+import type { ClauseSlot } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
 import { declareFix, kindFromUses, type Undeclared } from './declare.js';
 import { oneOf } from './kind-words.js';
@@ -35,12 +36,17 @@ export const undeclaredUses = once((job: Job): ReadonlyMap<string, readonly Name
   for (const use of nameUses(job)) {
     if (job.scope.resolve(use.name.text) || unreadable.has(use.name.text)) continue;
     if (use.at.form === 'clause' && movedPart(use.at.statement, use.at.clause.word)) continue;
+    // A clause that takes a figure and no name says so itself.
+    if (use.at.form === 'clause' && takesFigure(use.at.statement.verb.clauses[use.at.clause.word])) continue;
     const list = groups.get(use.name.text) ?? [];
     list.push(use);
     groups.set(use.name.text, list);
   }
   return groups;
 });
+
+const takesFigure = (slot: ClauseSlot | undefined): boolean =>
+  slot?.quantity !== undefined && slot.names === undefined;
 
 /** Words of lines that could not be read: outside the work, one of them may be the missing entry. */
 export function wordsOnBrokenLines(lines: readonly Line[]): Set<string> {

@@ -171,7 +171,9 @@ function dimensionFault({ node, expected: { kinds } }: WrittenQuantity, at: Writ
       { written },
     );
   }
-  return finding(wrongDimension, at.place(node, kindFixes(node, kinds, at)), {
+  // Four clicks are no slip for four millimetres.
+  const fixes = unit.kind === 'count' ? [] : kindFixes(node, kinds, at);
+  return finding(wrongDimension, at.place(node, fixes), {
     written,
     found: quantityKinds[unit.kind].phrase,
     ...wanted(kinds),

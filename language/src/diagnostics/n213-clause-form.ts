@@ -5,11 +5,14 @@ export const clauseForm = defineDiagnostic<{
   readonly clause: string;
   readonly verb: string;
   readonly expected: string;
+  /** A figure is expected, and words stand there. */
+  readonly isFigure?: boolean;
 }>({
   code: 'N213',
   name: 'clause-form',
   severity: 'error',
   message: ({ clause, verb, expected }) => `\`${clause}\` of \`${verb}\` takes ${expected}`,
+  advice: ({ isFigure }) => (isFigure ? 'what is said in words goes after a colon' : undefined),
   why: `Some clauses name a thing, some give a figure. With the wrong one the line says something else than is meant.`,
   wrong: `procedure A-1: Bore, look at
 

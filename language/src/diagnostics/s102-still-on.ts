@@ -7,6 +7,7 @@ export const stillOn = defineDiagnostic<StateWords>({
   name: 'still-on',
   severity: 'error',
   message: (d) => `${d.names} ${d.are} still on`,
+  advice: () => 'take it off first; what is put on for the job alone is declared under `temporary`',
   why: 'A thing can only be put on after it has come off. Either the line that takes it off is missing, or it stands further down.',
   wrong: `procedure A-1: Bracket, refit
 

@@ -7,6 +7,7 @@ export const renewedInPlace = defineDiagnostic<StateWords>({
   name: 'renewed-in-place',
   severity: 'error',
   message: (d) => `${d.names} ${d.are} renewed while still on`,
+  advice: () => 'take it off first, or say that it rides `in` what has come off',
   why: 'A thing is renewed when it is off. If it never comes off, the new one stays in its box and the worn one stays in the vehicle.',
   wrong: `procedure A-1: Bracket, refit
 

@@ -89,8 +89,8 @@ rules
     before disconnect any connection marked high-voltage
     require measure or test any thing
     since disconnect any connection marked service-plug
-  usual-spring: A loaded spring is held by its compressor before its nut is touched.
-    before loosen or remove any fastener marked loaded-spring
+  usual-spring: A loaded spring is held back before its nut, or the part it sits in, is touched.
+    before loosen or remove any thing marked loaded-spring
     require compress any thing
   usual-pressure-cap: A cap under pressure is opened cold.
     never remove any thing marked pressure-cap

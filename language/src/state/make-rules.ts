@@ -143,7 +143,10 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   },
   placed: change('put', 'placed'),
   removed: change('put', 'away'),
-  connected: change('link', 'connected'),
+  connected(m, { act, thing, when }) {
+    m.change(thing, 'link', when, () => 'connected', act.index);
+    if (hasClause(thing, 'renew')) m.change(thing, 'fresh', when, () => 'new', act.index);
+  },
   disconnected(m, asked) {
     const { act, thing, when } = asked;
     m.change(thing, 'link', when, () => 'disconnected', act.index);

@@ -280,6 +280,8 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
     if (thing.kind === 'fluid') return lacksOf(m, thing, 'level', (v) => v === 'full', 'drained', when);
     if (thing.kind === 'fastener')
       return lacksOf(m, thing, 'tight', (v) => decode(v).out < size(decode(v)), 'off', when);
+    if (thing.kind === 'connection')
+      return lacksOf(m, thing, 'link', (v) => v === 'connected', 'disconnected', when);
     return hasClause(thing, 'held by') ? lacksOf(m, thing, 'place', (v) => v === 'in', 'off', when) : [];
   },
   'value declared': () => [],

@@ -185,8 +185,23 @@ function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
   const [, state, more] = tokens;
   const isState = isWork(place.context) && more === undefined && STATES.has(state?.image ?? '');
-  return unknown(word, () => (isState ? [`set ${word}`] : nearestWord(word, wordsOpening(place))));
+  return unknown(word, () => {
+    const sign = place.context === 'entry' ? SIGNS.get(word) : undefined;
+    if (sign !== undefined) return [sign];
+    if (isState) return [`set ${word}`];
+    const opening = wordsOpening(place);
+    const begun = opening.filter((text) => text.startsWith(`${word} `));
+    return begun.length > 0 ? begun : nearestWord(word, opening);
+  });
 }
+
+/** Signs for a limit, as a drawing has them. */
+const SIGNS: ReadonlyMap<string, string> = new Map([
+  ['>', 'at least'],
+  ['≥', 'at least'],
+  ['<', 'at most'],
+  ['≤', 'at most'],
+]);
 
 function isKnownElsewhere(word: string): boolean {
   return SECTION_BY_WORD.has(word) || HEADS.some((head) => head.word === word && head.kind !== 'text');

@@ -53,16 +53,22 @@ export function reportLeftover(
   const near =
     ORDERS.has(token.image) && source.clauseWords.includes('order')
       ? `order ${token.image}`
-      : nearest(
-          token.image,
-          source.clauseWords.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
-        )[0];
+      : isUntilFigure(token, source)
+        ? 'to'
+        : nearest(
+            token.image,
+            source.clauseWords.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
+          )[0];
   const isAfterName = before?.tokenType === Word;
   const fixes: Fix[] = [];
   if (near !== undefined) fixes.push(edit(`Write \`${near}\``, file, at.start, at.end, near));
   if (isAfterName && near === undefined) {
-    fixes.push(edit('Put a comma between the names', file, base + endOf(before), base + endOf(before), ','));
-    fixes.push(edit('Join the words by a hyphen', file, base + endOf(before), at.start, '-'));
+    if (!OF_SENTENCES.has(token.image)) {
+      fixes.push(
+        edit('Put a comma between the names', file, base + endOf(before), base + endOf(before), ','),
+      );
+      fixes.push(edit('Join the words by a hyphen', file, base + endOf(before), at.start, '-'));
+    }
     if (verb) {
       const first = token.image.charAt(0);
       fixes.push(
@@ -74,7 +80,9 @@ export function reportLeftover(
     near !== undefined
       ? `did you mean \`${near}\`?`
       : isAfterName
-        ? 'names are parted by commas, and a name of two words is joined by a hyphen; text goes after a colon'
+        ? OF_SENTENCES.has(token.image)
+          ? 'text for the technician goes after a colon'
+          : 'names are parted by commas, and a name of two words is joined by a hyphen; text goes after a colon'
         : 'text for the technician goes after a colon';
   return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
 }
@@ -108,6 +116,25 @@ function spokenFix(
   const hint = 'a set says how many `of` what';
   return say(before, 'Write `of`', before.startOffset, endOf(before), of, hint);
 }
+
+/** `run engine until 80 °C` is said with `to`. */
+function isUntilFigure(token: IToken, { code, clauseWords }: LineSource): boolean {
+  return token.image === 'until' && clauseWords.includes('to') && /^\s+[-−\d]/.test(code.slice(endOf(token)));
+}
+
+/** Words that go on with a sentence: no name begins with them. */
+const OF_SENTENCES = new Set([
+  'until',
+  'before',
+  'while',
+  'because',
+  'so',
+  'then',
+  'once',
+  'but',
+  'not',
+  'without',
+]);
 
 const SPOKEN = new Set(['the', 'a', 'an', 'all', 'both']);
 

@@ -104,7 +104,7 @@ export function reportUnknown(
     }
     const fixes = near.map((meant) => ({
       title: `Write \`${meant}\``,
-      edits: [{ file, span: word, text: meant }],
+      edits: [writeFor(line, word, meant)],
     }));
     const where = CONTEXT_WORDS[place.context];
     const plain = place.context === 'step' && fixes.length === 0 ? plainly(line) : undefined;
@@ -124,11 +124,23 @@ export function reportUnknown(
   );
 }
 
-/** The line as plain words for the technician, when it is short and has no text of its own. */
+/** Writes the words meant in the place of what was said for them: `>=` for a limit, `sealed by` for `sealed with`. */
+function writeFor({ file, text }: CodeLine, word: Name, meant: string): TextEdit {
+  const behind = text.slice(word.end);
+  const more = meant.startsWith(`${word.text} `)
+    ? /^ (?:as|at|by|from|in|of|on|to|until|when|with)(?= )/.exec(behind)
+    : /^\p{L}/u.test(word.text)
+      ? undefined
+      : /^=/.exec(behind);
+  const end = word.end + (more?.[0].length ?? 0);
+  return { file, span: span(word.start, end), text: /\d/.test(text.charAt(end)) ? `${meant} ` : meant };
+}
+
+/** The line as plain words for the technician, when it is short. */
 function plainly(line: CodeLine): TextEdit | undefined {
-  const { file, code, text, colon } = line;
+  const { file, code, text } = line;
   const said = text.slice(code.start, code.end);
-  if (colon !== undefined || !/^\p{L}[^\n]{0,100}$/u.test(said)) return undefined;
+  if (!/^\p{L}[^\n]{0,100}$/u.test(said)) return undefined;
   return { file, span: code, text: `do: ${said.charAt(0).toUpperCase()}${said.slice(1)}` };
 }
 

@@ -7,6 +7,7 @@ export const renew = defineVerb({
   on: {
     part: { needs: ['out to renew'], makes: ['renewed'] },
     fastener: { needs: ['out to renew'], makes: ['renewed'] },
+    connection: { needs: ['out to renew'], makes: ['renewed'] },
     fluid: { needs: ['out to renew'], makes: ['renewed'] },
     supply: EVENT,
   },
@@ -23,6 +24,6 @@ export const renew = defineVerb({
     de: '{object}[ durch {with}] ersetzen[ ({at})]',
   },
   done: 'renewed',
-  docs: 'Takes a new one in place of the old one. It stays off until `install`; the pull list gets one more.',
+  docs: 'Takes a new one in place of the old one. It stays off until `install`, a hose or lead until `connect`; the pull list gets one more.',
   example: 'renew disc: Renew both discs on the axle.',
 });

@@ -192,7 +192,7 @@ export const ENTRY_CLAUSES: readonly ClauseDef[] = [
     ['part'],
     'Places the part can be moved between; the first is where it rests.',
   ),
-  clause('number', 'raw', ['part', 'fastener', 'supply', 'tool', 'fluid'], 'Part number.'),
+  clause('number', 'raw', ['part', 'fastener', 'connection', 'supply', 'tool', 'fluid'], 'Part number.'),
   clause('per', 'raw', SPECIFIED, 'The sheet the figure comes from.'),
   clause('class', 'raw', ['fastener'], 'Property class by ISO 898 or ISO 3506.'),
   clause('grade', 'raw', ['fastener'], 'Strength grade by SAE J429.'),
@@ -205,7 +205,12 @@ export const ENTRY_CLAUSES: readonly ClauseDef[] = [
   clause('ASTM', 'raw', GRADED, 'Specification by ASTM.'),
   clause('refrigerant', 'raw', GRADED, 'Refrigerant number.'),
   measured('mix', ['fluid'], ['ratio'], 'Share of concentrate in the mix.'),
-  clause('renew', 'flag', ['part', 'fastener', 'supply'], 'Never goes back on: a new one is fitted.'),
+  clause(
+    'renew',
+    'flag',
+    ['part', 'fastener', 'connection', 'supply'],
+    'Never goes back on: a new one is fitted.',
+  ),
   clause(
     'once',
     'flag',

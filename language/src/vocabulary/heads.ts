@@ -105,7 +105,7 @@ export const HEADS: readonly HeadDef[] = [
     word: 'operation',
     kind: 'operation',
     class: 'titled',
-    contexts: ['file', 'work'],
+    contexts: ['work'],
     docs: 'A part of the work that other procedures may perform.',
   },
   {

@@ -226,6 +226,26 @@ describe('a circuit that was opened', () => {
   );
 });
 
+describe('a hose that is renewed', () => {
+  example(
+    'is off first, and connected new',
+    PLUG,
+    `
+    disconnect lead
+    renew lead
+    connect lead`,
+  );
+  example(
+    'while it is still on',
+    PLUG,
+    `
+    renew lead
+#   ^^^^^^^^^^ S115 \`lead\`
+    disconnect lead
+    connect lead`,
+  );
+});
+
 describe('a circuit of compressed air', () => {
   example(
     'holds no fluid and has no bleed screw: nothing is to be bled',

@@ -32,7 +32,7 @@ export function freshAt(
 ): Fresh | undefined {
   if (!thing) return undefined;
   const makes = verb.on[thing.kind]?.makes ?? [];
-  const isFitted = makes.includes('fitted') || makes.includes('started');
+  const isFitted = makes.includes('fitted') || makes.includes('started') || makes.includes('connected');
   if (verb.word !== 'renew' && !isFitted) return undefined;
   const when = verb.word === 'renew' ? place.when : renewedWhere(print, thing, place);
   return when === NEVER ? undefined : { when, only: variantWords(print, when, place.when) };

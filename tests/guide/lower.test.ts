@@ -387,7 +387,7 @@ removal
   const { lines, document } = lower(text, { bytes: { 'key.webm': webm, 'far/long.mp4': new Uint8Array(9) } });
   expect(lines).toEqual([
     '# 1 Off',
-    'Film key.webm at 2 s: The key pushes the clip aside.',
+    'Film at 2 s: The key pushes the clip aside.',
     '1.1 Remove the wheel nuts (5). {1 off, 0 to torque}',
     'Film long.mp4 at 1 min 5 s: How it comes off.',
     '1.2 Remove the road wheel. {2 off, 0 to torque}',

@@ -19,7 +19,6 @@ const FILES = [
   'icons/file-dark.svg',
   'l10n',
   'media',
-  'snippets',
   'syntaxes',
   'walkthrough',
   'dist/desktop.cjs',

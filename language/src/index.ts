@@ -74,7 +74,7 @@ export { wholeLines } from './text/whole-lines.js';
 export * as trade from './trade/index.js';
 export { type Condition, NEVER } from './variants/diagrams.js';
 export { VERB_BY_WORD, VERBS } from './verbs/index.js';
-export { suggestVerbs } from './verbs/said-for.js';
+export { suggestVerbs, wordsFor } from './verbs/said-for.js';
 export {
   type ClauseDef,
   ENTRY_CLAUSE_BY_WORD,

@@ -166,10 +166,9 @@ test('every value that is offered reads by its standard', () => {
 });
 
 test('every snippet reads as it is inserted', async () => {
-  const inserted = async (text: string): Promise<string[]> => {
-    const item = (await offered(text)).find((i) => i.label.endsWith(' …'));
-    const { newText = '' } = (item?.textEdit ?? {}) as Partial<TextEdit>;
-    const plain = newText.replaceAll(/\$\{\d+:([^}]*)\}/g, '$1').replaceAll('$0', '');
+  const inserted = async (text: string, label = ' …'): Promise<string[]> => {
+    const item = (await offered(text)).find((i) => i.label.endsWith(label));
+    const plain = expanded(item);
     const indent = /[ ]*(?=\$0)/.exec(text)?.[0] ?? '';
     session.rewrite(PATH, text.replace('$0', plain.trimEnd().replaceAll('\n', `\n${indent}`)));
     const found = await session.diagnostics(PATH);
@@ -178,6 +177,29 @@ test('every snippet reads as it is inserted', async () => {
   for (const { word, declares } of SECTIONS)
     if (declares) expect(await inserted(`${USED}\n${word}\n  $0\n`), word).toEqual([]);
   expect(await inserted('$0')).toEqual([]);
+  for (const label of ['measure … if', 'inspect … reject', 'raise … support'])
+    expect(await inserted(step('$0'), label), label).toEqual([]);
+});
+
+/** The text as an editor inserts it when nothing is changed: each stop with its default or first choice. */
+function expanded(item: CompletionItem | undefined): string {
+  if (!item) throw new Error('no snippet is offered');
+  const { newText = '' } = (item.textEdit ?? {}) as Partial<TextEdit>;
+  return newText.replaceAll(/\$\{\d+(?::([^}]*)|\|([^,|]*)[^}]*)\}/g, '$1$2').replaceAll('$0', '');
+}
+
+test('the snippets of a step name what the library has', async () => {
+  const items = await offered(step('$0'));
+  const text = (label: string): string => expanded(items.find((i) => i.label === label));
+  expect(text('measure … if')).toBe('measure disc-thickness\n  if below limit\n    note: What is done then.');
+  expect(text('raise … support')).toBe(
+    'warning: Support the vehicle on rated stands before anyone reaches under it.\nchock rear-wheels\nraise vehicle with trolley-jack at sill-points\nsupport vehicle with axle-stands at sill-points',
+  );
+});
+
+test('a verb is found by the words that shops say for it', async () => {
+  const install = (await offered(step('$0'))).find((i) => i.label === 'install');
+  expect(install?.filterText?.split(' ')).toEqual(expect.arrayContaining(['install', 'fit', 'refit']));
 });
 
 describe('rules', () => {

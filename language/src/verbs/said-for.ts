@@ -52,6 +52,10 @@ export const SAID_FOR: ReadonlyMap<string, string> = new Map(
   }).flatMap(([verb, words]) => words.map((word): [string, string] => [word, verb])),
 );
 
+/** What shops say for a verb, beside itself. */
+export const wordsFor = (verb: string): readonly string[] =>
+  [...SAID_FOR].filter(([, meant]) => meant === verb).map(([said]) => said);
+
 /** Verbs to offer for a word that is none: what shops mean by it first, then the nearest spellings; at most three. */
 export function suggestVerbs(word: string): string[] {
   const meant = SAID_FOR.get(word);

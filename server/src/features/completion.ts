@@ -124,7 +124,7 @@ function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): Co
     label: offer.label,
     kind: offer.kind,
     sortText: String(i).padStart(4, '0'),
-    filterText: newText.startsWith('"') ? newText : offer.label,
+    filterText: newText.startsWith('"') ? newText : [offer.label, ...(offer.alsoSaid ?? [])].join(' '),
     textEdit: isWithin
       ? { newText, insert, replace: snapshot.range({ start: replaces.start, end: wordEnd }) }
       : { range: insert, newText },

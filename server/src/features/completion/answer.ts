@@ -12,6 +12,8 @@ export interface Offer {
   readonly docs?: string;
   /** What else is written when it is accepted: an import for a name of a file that is not used yet. */
   readonly also?: readonly TextEdit[];
+  /** What a technician may type when this is meant: `fit` for `install`. */
+  readonly alsoSaid?: readonly string[];
   /** Out of date: shown struck out. */
   readonly withdrawn?: boolean;
   /** Ask again at once: what follows is a choice too. */

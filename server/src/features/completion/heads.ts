@@ -1,5 +1,12 @@
 // Completion of the first word of a line, and behind the heads that are not verbs.
-import { DIAGNOSTICS, HEADS_IN, type LineContext, STATUSES, type VerbDef } from '@baywright/language';
+import {
+  DIAGNOSTICS,
+  HEADS_IN,
+  type LineContext,
+  STATUSES,
+  type VerbDef,
+  wordsFor,
+} from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import { IF_TESTS } from '../if-tests.js';
 import { filesUsed, relative } from '../import-lines.js';
@@ -13,6 +20,7 @@ import { snippetOffers } from './snippets.js';
 import { kindOffers } from './things.js';
 import { endsInNumber, unitOffers } from './units.js';
 import { verbsIn } from './verb-order.js';
+import { workSnippets } from './work-snippets.js';
 
 /** What may open a line here. */
 export function firstWordOffers(snapshot: Snapshot, cursor: Cursor, context: LineContext): Offer[] {
@@ -21,13 +29,18 @@ export function firstWordOffers(snapshot: Snapshot, cursor: Cursor, context: Lin
   return [
     ...(snapshot.client.snippets ? snippetOffers(snapshot.say, context, cursor.declares) : []),
     ...(isWork ? verbsIn(cursor.section).map(verbOffer) : []),
+    ...(snapshot.client.snippets && context === 'step' ? workSnippets(snapshot, cursor) : []),
     ...headOffers(context),
   ];
 }
 
 function verbOffer(verb: VerbDef): Offer {
   const hasObject = verb.object !== 'none';
-  return word(verb.word, verb.docs, { insert: hasObject ? `${verb.word} ` : verb.word, goesOn: hasObject });
+  return word(verb.word, verb.docs, {
+    insert: hasObject ? `${verb.word} ` : verb.word,
+    goesOn: hasObject,
+    alsoSaid: wordsFor(verb.word),
+  });
 }
 
 export function headOffers(context: LineContext): Offer[] {

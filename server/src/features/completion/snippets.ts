@@ -1,8 +1,8 @@
 // Snippets for what is written most: a step, an entry of each kind, a procedure.
 import type { LineContext, ThingKind } from '@baywright/language';
-import { CompletionItemKind } from 'vscode-languageserver';
 import type { Texts } from '../../texts/index.js';
 import type { Offer } from './answer.js';
+import { snippet, stop } from './snippet-text.js';
 
 /** `kind` is what entries declare at the place, in a section of declarations. */
 export function snippetOffers(say: Texts, context: LineContext, kind: ThingKind | undefined): Offer[] {
@@ -29,15 +29,6 @@ export function setOffer(say: Texts): Offer {
     say.setSnippet,
     `${stop(1, '4')} of ${stop(2, 'M8x1.25')}, hex ${stop(3, '13 mm')}$0`,
   );
-}
-
-/** A stop of a snippet with the text it starts with, as the protocol writes it. */
-function stop(n: number, text: string): string {
-  return `\${${n}:${text}}`;
-}
-
-function snippet(label: string, docs: string, insert: string): Offer {
-  return { label, kind: CompletionItemKind.Snippet, insert, snippet: true, docs };
 }
 
 /** What an entry of a kind says next. */

@@ -55,6 +55,7 @@ export function jobOf(file: FileModel, imports: Imports): Job {
 
   const existing = new Map<Thing, Condition>();
   const exists = (thing: Thing): Condition => {
+    if (thing.exists.length === 0) return ALWAYS;
     const known = existing.get(thing);
     if (known !== undefined) return known;
     let result: Condition = ALWAYS;

@@ -30,6 +30,10 @@ export interface CellInfo {
   readonly aspect: Aspect;
 }
 
+interface Cell extends CellInfo {
+  value: Guarded;
+}
+
 const NONE: readonly Assumption[] = [];
 
 export class Machine {
@@ -45,9 +49,9 @@ export class Machine {
   readonly demands: ((verb: string, thing: Thing) => string | undefined)[] = [];
   /** Combinations and paths on which the procedure still goes on. */
   alive: Condition;
-  readonly #cells = new Map<CellInfo, Guarded>();
-  /** The cells of a thing that were ever written: at most four. */
-  readonly #cellsOf = new Map<Thing, CellInfo[]>();
+  /** The cells that were ever written, in that order, and those of each thing: at most four. */
+  readonly #cells: Cell[] = [];
+  readonly #cellsOf = new Map<Thing, Cell[]>();
   readonly #muted = new Map<Thing, Condition>();
   readonly #assumed = new Map<Thing, Assumption[]>();
   readonly #pinned: ReadonlyMap<string, string>;
@@ -71,15 +75,13 @@ export class Machine {
       const { act: by, cell, to } = change;
       if (by > act) continue;
       then.changes.push(change);
-      if (!then.#cells.has(cell)) then.#register(cell);
-      then.#cells.set(cell, to);
+      then.#write(cell.thing, cell.aspect, to);
     }
     return then;
   }
 
   read(thing: Thing, aspect: Aspect): Guarded {
-    const cell = this.#cell(thing, aspect);
-    return (cell && this.#cells.get(cell)) ?? initialValue(this.job, thing, aspect, this.#pinned);
+    return this.#cell(thing, aspect)?.value ?? initialValue(this.job, thing, aspect, this.#pinned);
   }
 
   /** Where the aspect may have a value that satisfies the test; muted things satisfy any test. */
@@ -112,12 +114,12 @@ export class Machine {
 
   /** Cells that have been written so far. */
   cells(): Iterable<[CellInfo, Guarded]> {
-    return [...this.#cells];
+    return this.#cells.map((cell) => [cell, cell.value]);
   }
 
   /** Where nothing is known of the thing, since a line that names it could not be read. */
   muted(thing: Thing): Condition {
-    return this.#muted.get(thing) ?? NEVER;
+    return this.#muted.size === 0 ? NEVER : (this.#muted.get(thing) ?? NEVER);
   }
 
   mute(thing: Thing, when: Condition): void {
@@ -132,7 +134,7 @@ export class Machine {
   }
 
   assumptions(thing: Thing): readonly Assumption[] {
-    return this.#assumed.get(thing) ?? NONE;
+    return this.#assumed.size === 0 ? NONE : (this.#assumed.get(thing) ?? NONE);
   }
 
   /** Where the thing is in an assumed state, whichever way. */
@@ -151,10 +153,7 @@ export class Machine {
 
   /** Forgets an outcome once no later line asks for it. */
   forget(variable: number): void {
-    for (const [cell, value] of this.#cells) {
-      const next = forgotten(this.d, value, variable, this.alive);
-      if (next !== value) this.#cells.set(cell, next);
-    }
+    for (const cell of this.#cells) cell.value = forgotten(this.d, cell.value, variable, this.alive);
     for (const list of this.#assumed.values()) for (const a of list) a.when = this.d.forget(a.when, variable);
     for (const [thing, when] of this.#muted) this.#muted.set(thing, this.d.forget(when, variable));
     this.clocks.forget(variable, this.alive);
@@ -162,25 +161,27 @@ export class Machine {
   }
 
   #store(thing: Thing, aspect: Aspect, before: Guarded, after: Guarded, by: number): void {
-    let cell = this.#cell(thing, aspect);
-    if (cell && after === before) return;
-    if (!cell) {
-      cell = { thing, aspect };
-      this.#register(cell);
-    }
-    this.#cells.set(cell, after);
-    this.changes.push({ act: by, cell, to: after });
+    if (after === before && this.#cell(thing, aspect)) return;
+    this.changes.push({ act: by, cell: this.#write(thing, aspect, after), to: after });
   }
 
-  #cell(thing: Thing, aspect: Aspect): CellInfo | undefined {
+  #write(thing: Thing, aspect: Aspect, value: Guarded): Cell {
+    const known = this.#cell(thing, aspect);
+    if (known) {
+      known.value = value;
+      return known;
+    }
+    const cell: Cell = { thing, aspect, value };
+    this.#cells.push(cell);
+    const cells = this.#cellsOf.get(thing);
+    if (cells) cells.push(cell);
+    else this.#cellsOf.set(thing, [cell]);
+    return cell;
+  }
+
+  #cell(thing: Thing, aspect: Aspect): Cell | undefined {
     const cells = this.#cellsOf.get(thing);
     if (cells) for (const cell of cells) if (cell.aspect === aspect) return cell;
     return undefined;
-  }
-
-  #register(cell: CellInfo): void {
-    const cells = this.#cellsOf.get(cell.thing);
-    if (cells) cells.push(cell);
-    else this.#cellsOf.set(cell.thing, [cell]);
   }
 }

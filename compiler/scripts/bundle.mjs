@@ -34,7 +34,8 @@ await build({
   format: 'cjs',
   supported: { 'dynamic-import': false },
   define: { 'import.meta.url': 'baywrightUrl' },
-  alias: { 'iconv-lite': join(compiler, 'scripts/system-decoder.mjs') },
+  // What Node has itself is not brought along: the decoder of other letters, and streams.
+  alias: { 'iconv-lite': join(compiler, 'scripts/system-decoder.mjs'), 'readable-stream': 'node:stream' },
   banner: {
     js: "(function (module, require, __filename) { const baywrightUrl = require('node:url').pathToFileURL(__filename).href;",
   },

@@ -101,7 +101,7 @@ describe('the program', () => {
       const text = good.replace('B-0', `B-${n}`);
       writeFileSync(join(many, `${n}.bay`), n % 7 === 0 ? text.replace('    torque cover-bolt\n', '') : text);
     }
-    const all = JSON.parse(baywright('check', 'many', '--format', 'json').stdout);
+    const all = JSON.parse(baywright('check', 'many', '--jobs', '3', '--format', 'json').stdout);
     expect(all.summary).toMatchObject({ files: 150, errors: 21 });
     const oneByOne = ['many/105.bay', 'many/112.bay', 'many/119.bay'].map((file) =>
       JSON.parse(baywright('check', file, '--format', 'json').stdout),

@@ -40,7 +40,11 @@ const OPTIONS = {
   strict: flag('--strict', 'exit with 1 for questions and hints too'),
   report: text('--report <file>', 'also write all findings as a page to print or send'),
   watch: flag('-w, --watch', 'check again whenever a file changes, until ended'),
-  jobs: count('-j, --jobs <count>', 'how many threads may work; 0 for as many as the machine has', 0),
+  jobs: count(
+    '-j, --jobs <count>',
+    'how many threads work; 0 for one, or as many as the machine has where that is quicker',
+    0,
+  ),
   fresh: flag('--fresh', 'look at every file again, whatever is kept from the last run'),
   stateAt: text(
     '--state-at <file:line>',

@@ -3,6 +3,7 @@
 import { BrowserMessageReader, BrowserMessageWriter, createConnection } from 'vscode-languageserver/browser';
 import { clientFiles } from './client-files.js';
 import { serve } from './connection.js';
+import { dayOf } from './day.js';
 
 export { type GuideSource, type Renderers, registerRenderers } from './renderers.js';
 
@@ -16,7 +17,7 @@ export function startWorkerServer(): void {
   serve(connection, {
     files: () => clientFiles(connection),
     now: () => performance.now(),
-    today: () => new Date().toISOString().slice(0, 10),
+    today: () => dayOf(new Date()),
     later(milliseconds, work) {
       const timer = setTimeout(work, milliseconds);
       return () => clearTimeout(timer);

@@ -4,6 +4,7 @@ import { setFlagsFromString } from 'node:v8';
 import { createConnection, ProposedFeatures } from 'vscode-languageserver/node';
 import { clientFiles } from './client-files.js';
 import { serve } from './connection.js';
+import { dayOf } from './day.js';
 import { diskFiles } from './disk-files.js';
 
 /**
@@ -19,7 +20,7 @@ export function startServer(): void {
   serve(connection, {
     files: ({ filesByClient }) => (filesByClient ? clientFiles(connection) : diskFiles),
     now: () => performance.now(),
-    today: () => new Date().toISOString().slice(0, 10),
+    today: () => dayOf(new Date()),
     later(milliseconds, work) {
       if (milliseconds <= 0) {
         const immediate = setImmediate(work);

@@ -1,5 +1,6 @@
 // Checks one file and says what its findings rest on, so that they can be kept as long as that stands.
 import { type Analysis, everyLine, partOf, resolvePath } from '@baywright/language';
+import { dayOf } from '@baywright/server/day';
 import { issuedRevisions } from '../desk/issue-store.js';
 import type { CheckedFile, KeptFile, Rests } from './checked-file.js';
 import type { OpenLibrary } from './libraries.js';
@@ -55,7 +56,7 @@ function restsOf(shell: Shell, opened: OpenLibrary, { model, job, path }: Analys
     numbers: Object.fromEntries(numbers),
     pictures: Object.fromEntries(pictures),
     ...(isReleased && model.number !== undefined ? { issue: newestIssue(shell, opened, model.number) } : {}),
-    ...(isReleased ? { day: today(shell) } : {}),
+    ...(isReleased ? { day: dayOf(shell.now()) } : {}),
   };
 }
 
@@ -69,7 +70,7 @@ export function stillHolds(
   const all = <T>(record: Readonly<Record<string, T>>, now: (key: string) => T): boolean =>
     Object.entries(record).every(([key, value]) => now(key) === value);
   return (
-    (rests.day === undefined || rests.day === today(shell)) &&
+    (rests.day === undefined || rests.day === dayOf(shell.now())) &&
     all(rests.files, (path) => fileHash(shell, opened, path)) &&
     all(rests.numbers, (one) => opened.pathOf(one) ?? '') &&
     all(rests.pictures, (path) => opened.exists(path)) &&
@@ -97,5 +98,3 @@ function fileHash(shell: Shell, opened: OpenLibrary, path: string): string {
 
 const newestIssue = (shell: Shell, opened: OpenLibrary, number: string): number =>
   issuedRevisions(shell, opened, number).at(-1) ?? -1;
-
-const today = (shell: Shell): string => shell.now().toISOString().slice(0, 10);

@@ -11,6 +11,7 @@ import {
   SETTINGS_FILE,
   type Settings,
 } from '@baywright/language';
+import { dayOf } from '@baywright/server/day';
 import { newestEdition } from '../desk/issue-store.js';
 import type { FileFact } from './checked-file.js';
 import { below, fileName, join, parent, relativeTo, upward } from './paths.js';
@@ -187,7 +188,7 @@ export function openLibrary(
       list,
       numbered: (number) => pathOf(number),
       exists,
-      today: () => shell.now().toISOString().slice(0, 10),
+      today: () => dayOf(shell.now()),
       issued: (number) => newestEdition(shell, { root, settings }, number),
     },
     settings,

@@ -1,6 +1,6 @@
 // Signs a procedure: its text with the new status line, if the rules of the house allow it. Writes nothing.
 import { type FileModel, personOf, STATUSES, type Status } from '@baywright/language';
-import { dayOf } from '../cli/day.js';
+import { dayOf } from '@baywright/server/day';
 import { openLibrary } from '../cli/libraries.js';
 import { join } from '../cli/paths.js';
 import { CannotRun, type Shell } from '../cli/shell.js';

@@ -1,5 +1,6 @@
 // `baywright check`: findings of procedures and catalogues.
 import { acceptedIn, DIAGNOSTICS, nearest } from '@baywright/language';
+import { dayOf } from '@baywright/server/day';
 import { type Checked, checkPaths, type Found } from '../check.js';
 import {
   type Context,
@@ -12,7 +13,6 @@ import {
   PATHS,
   text,
 } from '../command.js';
-import { dayOf } from '../day.js';
 import { fixShelf } from '../fix.js';
 import { troubleLines } from '../libraries.js';
 import { join, relativeTo } from '../paths.js';

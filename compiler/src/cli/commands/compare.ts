@@ -1,8 +1,8 @@
 // `baywright compare`: what changed between two editions, in shop terms, with the revision line to go with it.
 import { type Change, changesBetween, changeText, revisionLine, type ShopFacts } from '@baywright/language';
+import { dayOf } from '@baywright/server/day';
 import { openSide, pairs } from '../../desk/editions.js';
 import { type Context, choice, count, defineCommand } from '../command.js';
-import { dayOf } from '../day.js';
 
 export default defineCommand({
   name: 'compare',

@@ -1,11 +1,11 @@
 // `baywright master-list`: the current revision of every guide.
 import { changeSummary, type Language, type PhraseId, phrase, phraseText } from '@baywright/language';
+import { dayOf } from '@baywright/server/day';
 import { csvText } from '../../desk/csv.js';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { doubtfulHistory } from '../../desk/issue-store.js';
 import { type MasterRow, masterList } from '../../desk/master-list.js';
 import { choice, defineCommand, PATHS, text } from '../command.js';
-import { dayOf } from '../day.js';
 import { deliver } from '../given.js';
 
 const COLUMNS = ['Number', 'Title', 'Issued', 'Day', 'By', 'Copies', 'State', 'Since then', 'File'] as const;

@@ -1,7 +1,7 @@
 // `baywright new`: a file to start from.
 
+import { dayOf } from '@baywright/server/day';
 import { choice, defineCommand, text } from '../command.js';
-import { dayOf } from '../day.js';
 import { fileName, join, relativeTo } from '../paths.js';
 import { CannotRun } from '../shell.js';
 import { STARTER_KINDS, STARTERS } from '../starters.js';

@@ -1,11 +1,11 @@
 // `baywright reissue`: what a change in the library asks of the guides in the workshop.
 import { changeText, type PhraseId, phrase, phraseText, type Settings } from '@baywright/language';
+import { dayOf } from '@baywright/server/day';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { doubtfulHistory } from '../../desk/issue-store.js';
 import { masterList } from '../../desk/master-list.js';
 import { commonLine, guidesToReissue, type Reissue, withRevision } from '../../desk/reissue.js';
 import { type Context, defineCommand, flag, PATHS, text } from '../command.js';
-import { dayOf } from '../day.js';
 import { join, relativeTo } from '../paths.js';
 import { plural } from '../report/text.js';
 

@@ -1,4 +1,4 @@
-// The day in the shop.
+// The day in the shop, for the server and the command alike.
 
 /** The day on the wall of the shop, not that of Greenwich: what is signed in the morning is signed that day. */
 export function dayOf(now: Date): string {

@@ -8,7 +8,7 @@ export { findingsOfParts, type LibraryPart, libraryFindings, partOf } from './ch
 export * from './diagnostics/define.js';
 export { findingFile } from './diagnostics/finding-file.js';
 export { DIAGNOSTICS } from './diagnostics/index.js';
-export { FASTENER_IDENTITY } from './format/clause-text.js';
+export { FASTENER_IDENTITY, guardText as guardWritten } from './format/clause-text.js';
 export { type Formatted, format, formatRange, sameMeaning } from './format/index.js';
 export type { Analysis, Library, LibraryHost } from './library.js';
 export {

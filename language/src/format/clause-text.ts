@@ -77,6 +77,7 @@ export function clausePieces(
   return pieces;
 }
 
+/** A guard in its one form: `when axle heavy`. */
 export function guardText(text: string, guard: Guard): string {
   return `${guard.only ? 'only when' : 'when'} ${guardTermsText(text, guard)}`;
 }

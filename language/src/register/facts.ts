@@ -1,5 +1,5 @@
 // What a file says in shop terms, without regard to how it is laid out: figures of things by name, and the work line by
-// line. Two editions of a guide are compared by these; an issue keeps them.
+// line. Two editions of a guide are compared by these.
 import { clausePieces, guardText, joined } from '../format/clause-text.js';
 import { linePieces } from '../format/line-text.js';
 import type { Job } from '../names/job.js';
@@ -9,7 +9,7 @@ import type { FileModel, Thing } from '../names/model.js';
 import type { Scope } from '../names/scope.js';
 import type { Clause, Line } from '../syntax/tree.js';
 
-/** One figure or word about one thing: the torque of the hub bolts. Plain data, so that it can be kept as JSON. */
+/** One figure or word about one thing: the torque of the hub bolts. */
 export interface Fact {
   /** Tells it from every other fact of the file: `hub-bolt torque`. */
   readonly key: string;
@@ -214,6 +214,3 @@ function codeText(file: FileModel, line: Line): string {
 export function clauseWritten(text: string, clause: Clause): string {
   return joined(clausePieces(text, [clause], undefined, 'nothing'));
 }
-
-/** A guard in its one form: `when axle heavy`. */
-export const guardWritten = guardText;

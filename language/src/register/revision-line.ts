@@ -3,8 +3,8 @@ import type { Language } from '../vocabulary/kinds.js';
 import { type PhraseId, phrase, phraseText } from '../vocabulary/phrases.js';
 import { type Change, changeText } from './changes.js';
 
-/** Changes of the work are told by number beyond these many; figures are always told. */
-const MOST_WORDS = 220;
+/** Letters of changed figures that are told one by one; those beyond are counted. */
+const MOST_LETTERS = 220;
 
 /**
  * `revision 5 on 2026-11-02: Hub-to-knuckle bolts: torque 105 N·m → 115 N·m.` The shop lead puts it into better words; the
@@ -21,7 +21,7 @@ export function changeSummary(changes: readonly Change[], language: Language = '
   const told: string[] = [];
   let length = 0;
   for (const text of figures) {
-    if (told.length > 0 && length + text.length > MOST_WORDS) break;
+    if (told.length > 0 && length + text.length > MOST_LETTERS) break;
     told.push(text);
     length += text.length;
   }

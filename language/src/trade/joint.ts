@@ -12,9 +12,9 @@ import type { Thread } from './thread.js';
  * must not tip over on rounding: only past this share is a bolt said to yield.
  */
 const YIELD_LIMIT = 1.006;
-/** Under this share of proof a torque is asked about. */
+/** Under this share of proof a torque is asked about. Chosen here, well below any chart; no source. */
 const LOW_LIMIT = 0.1;
-/** Shares of proof that count as ordinary when a torque is tried a factor of 12 away. */
+/** Shares of proof that count as ordinary when a torque is tried a factor of 12 away. Chosen here; no source. */
 const ORDINARY = { from: 0.25, to: 1.1 };
 
 /** What a joint check needs. `writtenUnit` is the unit in the source text; it decides what is suggested. */
@@ -153,7 +153,7 @@ export function angleStretch(
   const snug = checkJoint(input);
   const area = input.thread.stressAreaMm2;
   if (!snug || area === undefined || !(input.gripMm > 0) || !(input.angleDeg >= 0)) return undefined;
-  const youngMPa = input.class.kind === 'stainless' ? 193_000 : 205_000;
+  const youngMPa = input.class.kind === 'stainless' ? YOUNG_MPA.austenitic : YOUNG_MPA.steel;
   const elongationMm = ((input.thread.pitchMm * input.angleDeg) / 360) * (input.boltShare ?? 0.65);
   const addedPreloadN = (youngMPa * area * elongationMm) / input.gripMm;
   const total = snug.preloadN + addedPreloadN;
@@ -167,6 +167,9 @@ export function angleStretch(
     sources: [...snug.sources, sourceTitle('PRACTICE')],
   };
 }
+
+/** Young's modulus at room temperature, MPa. Common engineering values, from memory. */
+const YOUNG_MPA = { steel: 205_000, austenitic: 193_000 };
 
 /** A torque judged without a class: only what no bolt at all could stand, or no wheel could be held with. */
 export interface UnclassedCheck {

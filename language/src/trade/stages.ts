@@ -31,7 +31,7 @@ export function stages(
 ): readonly Stage[] | { readonly problem: string } {
   if (percentages.length === 0) return { problem: 'no stage is given' };
   if (percentages.some((p) => !(p > 0 && p <= 100)))
-    return { problem: 'a stage lies between 1 and 100 % of the torque' };
+    return { problem: 'a stage is more than 0 and at most 100 % of the torque' };
   if (percentages.some((p, i) => i > 0 && p <= (percentages[i - 1] ?? 0)))
     return { problem: 'each stage must be higher than the one before' };
   if (percentages[percentages.length - 1] !== 100) return { problem: 'the last stage must be 100 %' };

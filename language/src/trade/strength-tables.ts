@@ -61,7 +61,7 @@ export const STAINLESS_CLASSES: readonly StrengthRow[] = [
   row('ISO3506', '80', 1.6, 24, 600, 600, 800),
 ];
 
-/** Stress under proof load of a style 1 nut (MPa) by upper diameter, ISO 898-2 (EN 20898-2). */
+/** Stress under proof load of a regular nut (MPa) by upper diameter, ISO 898-2; class 12 as its third edition has it. */
 export const NUT_PROOF: readonly {
   code: string;
   steps: readonly (readonly [toMm: number, proof: number])[];

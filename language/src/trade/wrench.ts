@@ -56,6 +56,7 @@ export function crowfootSetting(
 ): AdapterSetting {
   if (!(leverMm > 0)) return { problem: 'the lever length of the wrench must be known and above zero' };
   const reach = leverMm + extensionMm * Math.cos((angleDeg * Math.PI) / 180);
+  // Nearer to the handle the setting grows past any wrench: a bound chosen here, no source.
   if (!(reach > leverMm * 0.25))
     return { problem: 'the adapter reaches back nearly to the handle; turn it square to the handle' };
   const factor = leverMm / reach;

@@ -6,14 +6,15 @@ export type Term = ReadonlyMap<number, readonly number[]>;
 
 /**
  * Terms whose union is the condition within `domain` (combinations outside it never occur, so a term may cover
- * them). Each term is as wide as it can be; terms are taken until all is covered. An empty list means never.
+ * them). Each term is as wide as it can be; terms are taken until all is covered, or are too many for anyone to read. An
+ * empty list means never.
  */
 export function coverOf(d: Diagrams, condition: Condition, domain: Condition = ALWAYS): readonly Term[] {
   const outside = d.not(domain);
   const wide = d.or(condition, outside);
   const terms: Term[] = [];
   let left = d.and(condition, domain);
-  while (left !== NEVER && terms.length < 64) {
+  while (left !== NEVER && terms.length < MOST_TERMS) {
     const choice = d.some(left);
     if (!choice) break;
     const term = widen(d, new Map([...choice].map(([v, i]) => [v, [i]])), wide);
@@ -22,6 +23,8 @@ export function coverOf(d: Diagrams, condition: Condition, domain: Condition = A
   }
   return terms;
 }
+
+const MOST_TERMS = 64;
 
 /** Drops or widens variables one by one while the term still lies in the condition. */
 function widen(d: Diagrams, start: Map<number, readonly number[]>, wide: Condition): Term {

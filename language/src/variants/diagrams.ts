@@ -59,6 +59,7 @@ export class Diagrams {
     if (a === NEVER || b === NEVER) return NEVER;
     if (a === ALWAYS) return b;
     if (b === ALWAYS) return a;
+    // One number for the pair: 26 bits for each node are more than fit into memory, and exact in a double.
     const key = a < b ? a * 0x4000000 + b : b * 0x4000000 + a;
     const known = this.#and.get(key);
     if (known !== undefined) return known;

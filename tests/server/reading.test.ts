@@ -52,6 +52,13 @@ describe('hover', () => {
     expect(await hovered('removal', 'rem$0oval')).toContain('Take things off');
     expect(await hovered('    remove wheel-nut, wheel', '    remo$0ve wheel-nut, wheel')).toContain('S301');
   });
+  test('what an operation needs and leaves, where it is performed', async () => {
+    const operation = 'preparation\n  operation wheel-off: Wheel off\n    step: Off\n      remove wheel\n\n';
+    const card = await hovered('removal', `${operation}removal\n  perform wheel-o$0ff`);
+    expect(card).toContain('**Wheel off** · operation');
+    expect(card).toContain('Needs before it: wheel-nut off');
+    expect(card).toMatch(/Leaves: .*wheel off/);
+  });
   test('what must come off before a part, the first first', async () => {
     expect(await hovered('remove caliper-bolt, caliper', 'remove caliper-bolt, cal$0iper')).toContain(
       'Comes off after wheel-nut, wheel, caliper-bolt',

@@ -28,6 +28,7 @@ import type { View } from '../view.js';
 import { documentFeature } from './feature.js';
 import { dialLines } from './hover/dial.js';
 import { figuresAt, preloadLine, torqueOf } from './hover/joint.js';
+import { operationLines } from './hover/operation.js';
 import { orderLine } from './hover/order.js';
 import { thingCard } from './hover/thing.js';
 import { timeLine } from './hover/time.js';
@@ -83,6 +84,7 @@ async function aboutThing(
       wearLine(meant.thing, snapshot.say),
       orderLine(snapshot, meant.thing),
       dialLines(snapshot, line),
+      operationLines(snapshot, meant.thing),
       state,
     ]
       .filter((t) => t !== '')

@@ -51,6 +51,8 @@ export const DE: Texts = {
   stressArea: (area) => `Spannungsquerschnitt ${area}`,
   strength: (proof, tensile) => `Prüfspannung ${proof} MPa, Zugfestigkeit ${tensile} MPa`,
   wrench: (name) => `Schlüssel: ${name}`,
+  operationNeeds: (things) => `Braucht zuvor: ${things}`,
+  operationLeaves: (things) => `Hinterlässt: ${things}`,
   stepsComeTo: (handsOn, waiting, all) =>
     `Die Schritte ergeben **${handsOn}** Handarbeit (übliche Minuten der reinen Arbeit), ${waiting ?? 'keine'} Wartezeit, ${all} insgesamt`,
   lastsFrom: (least) => `Hält ab ${least} bis zum nächsten Service`,

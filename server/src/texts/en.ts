@@ -57,6 +57,8 @@ export const EN = {
   stressArea: (area: string) => `Tensile stress area ${area}`,
   strength: (proof: number, tensile: number) => `Proof ${proof} MPa, tensile ${tensile} MPa`,
   wrench: (name: string) => `wrench: ${name}`,
+  operationNeeds: (things: string) => `Needs before it: ${things}`,
+  operationLeaves: (things: string) => `Leaves: ${things}`,
   stepsComeTo: (handsOn: string, waiting: string | undefined, all: string) =>
     `The steps come to **${handsOn}** with hands on (usual minutes of the bare work), ${waiting ?? 'nothing'} waiting, ${all} in all`,
   lastsFrom: (least: string) => `Lasts to the next service from ${least}`,

@@ -50,6 +50,8 @@ export const ES: Texts = {
   stressArea: (area) => `Sección resistente ${area}`,
   strength: (proof, tensile) => `Tensión de prueba ${proof} MPa, resistencia a la tracción ${tensile} MPa`,
   wrench: (name) => `llave: ${name}`,
+  operationNeeds: (things) => `Necesita antes: ${things}`,
+  operationLeaves: (things) => `Deja: ${things}`,
   stepsComeTo: (handsOn, waiting, all) =>
     `Los pasos suman **${handsOn}** de manos (minutos usuales del trabajo solo), ${waiting ?? 'nada'} de espera, ${all} en total`,
   lastsFrom: (least) => `Dura hasta el próximo servicio a partir de ${least}`,

@@ -50,6 +50,8 @@ export const FR: Texts = {
   stressArea: (area) => `Section résistante ${area}`,
   strength: (proof, tensile) => `Contrainte d’épreuve ${proof} MPa, résistance à la traction ${tensile} MPa`,
   wrench: (name) => `clé : ${name}`,
+  operationNeeds: (things) => `Demande avant : ${things}`,
+  operationLeaves: (things) => `Laisse : ${things}`,
   stepsComeTo: (handsOn, waiting, all) =>
     `Les étapes font **${handsOn}** de main-d’œuvre (minutes usuelles du travail seul), ${waiting ?? 'aucune'} d’attente, ${all} en tout`,
   lastsFrom: (least) => `Tient jusqu’au prochain entretien à partir de ${least}`,

@@ -30,6 +30,31 @@ describe('grades', () => {
   });
 });
 
+test('a split pin that goes back is asked about', () => {
+  checkOnly(
+    `procedure A-1: Pin
+
+parts
+  rod: Rod
+    held by rod-pin
+
+fasteners
+  rod-pin: Pin of the rod
+# ^^^^^^^ L402
+    1 of split-pin
+
+removal
+  step: Off
+    remove rod-pin, rod
+
+installation
+  step: On
+    install rod, rod-pin
+`,
+    'L',
+  );
+});
+
 const job = (system: string, can: string, fill: string) => `procedure A-1: Fill
 
 fluids

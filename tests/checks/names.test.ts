@@ -322,6 +322,33 @@ describe('what verbs and clauses take', () => {
     expect(told).toEqual([expected]);
   });
 
+  test('a trouble code is no name', () => {
+    const [found] = onlyN(
+      readMarked(job('    record P0301\n    clean hub, hub-bolt\n    set selector park\n')).files,
+    );
+    expect(found?.fixes.map((fix) => fix.title)).toEqual(['Write `codes`']);
+  });
+
+  test('an operation or a limit on a line that could not be read is not asked for', () => {
+    const text = `procedure A-1: Job
+
+limits
+  gap: Gap
+    > 3 mm
+
+operation swap: Swap
+  step: Swap
+
+inspection
+  step: Look
+    measure gap
+      if below limit
+        perform swap
+`;
+    const codes = findingsOf(readMarked(text).files).map((f) => f.code);
+    expect(codes.filter((code) => /^[GNQ]/.test(code))).toEqual(['G201', 'G202']);
+  });
+
   test('what to do instead is said where it is known', () => {
     const fleet = '\nvehicles\n  tipper: Tipper\n\nlimits\n  relief: Relief pressure\n    205 to 215 bar\n';
     const [truck, limit] = onlyN(

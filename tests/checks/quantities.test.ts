@@ -205,8 +205,35 @@ describe('each slip has its own message and its own fixes', () => {
     expect(told(work(`    fill gearbox-oil, 2.5 L${rest}`)).join()).toContain('Q118');
   });
 
+  test('a figure that would be ordinary in another unit', () => {
+    const wheel = `catalogue: Wheel
+
+parts
+  wheel: Road wheel
+    held by wheel-bolt
+    marked wheel
+
+fasteners
+  wheel-bolt: Wheel bolts
+    4 of M12x1.5, hex 17 mm
+    torque 110 in-lb, per ?
+`;
+    const [found] = findingsOf(readMarked(wheel).files).filter((f) => f.code === 'Q117');
+    expect(found?.advice).toContain('; 110 N·m or 110 ft·lbf would be ordinary');
+  });
+
+  test('a limit in millimetres and inches', () => {
+    checkMarked(
+      catalogue({
+        limit: `at most 204.5 in, new 203.0 mm, per "HL-114"
+#                         ^^^^^^^^ Q112 the limit has two units, in and mm`,
+      }),
+      onlyQ,
+    );
+  });
+
   test('a count is no slip for a measure', () => {
-    const [clicks] = findingsOf(readMarked(work('    pull hub, 4 clicks')).files).filter(
+    const [clicks] = findingsOf(readMarked(work('    press hub, 4 clicks')).files).filter(
       (f) => f.code === 'Q102',
     );
     expect(clicks?.fixes).toEqual([]);

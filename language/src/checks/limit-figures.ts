@@ -1,8 +1,9 @@
-// Q122: what a limit says of a new part, against its own bounds.
+// Q112, Q122: what a limit says of a new part, against its own bounds.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { newOutsideLimit } from '../diagnostics/q122-new-outside-limit.js';
+import { rangeTwoUnits } from '../diagnostics/quantities.js';
 import { clausesOf, type Thing } from '../names/model.js';
-import { type Measure, numberOf, toSI } from '../quantity/index.js';
+import { type Measure, numberOf, toSI, type Unit } from '../quantity/index.js';
 import { type Bounds, limitCheck } from '../trade/measure.js';
 import type { Check } from './check.js';
 
@@ -13,6 +14,13 @@ export const limitFigures: Check = ({ job: { file } }) =>
     const kind = fresh?.measure?.unit.kind;
     const bounds = boundsOf(thing);
     if (!fresh?.measure || bounds === undefined || bounds.kind !== kind) return [];
+    const { unit } = fresh.measure;
+    if (isOtherSystem(unit, bounds.unit)) {
+      const data = { what: 'limit', first: bounds.unit.symbol, second: unit.symbol } as const;
+      return [
+        finding(rangeTwoUnits, { file: file.path, span: { start: fresh.start, end: fresh.end } }, data),
+      ];
+    }
     const { low, high } = endsOf(fresh.measure);
     const sides = [low, high].map((end) => (end === undefined ? 'within' : limitCheck(end, bounds).verdict));
     // A new part may differ within its own tolerance; it is wrong when none of it is good.
@@ -22,6 +30,10 @@ export const limitFigures: Check = ({ job: { file } }) =>
     return [newFinding(file.path, fresh, { written, name: thing.name, side: first })];
   });
 
+/** Millimetres beside inches: one of the two is likely a slip. */
+const isOtherSystem = (a: Unit, b: Unit): boolean =>
+  a.system !== b.system && a.system !== 'any' && b.system !== 'any';
+
 const newFinding = (
   file: string,
   { start, end }: { readonly start: number; readonly end: number },
@@ -29,16 +41,16 @@ const newFinding = (
 ): Finding => finding(newOutsideLimit, { file, span: { start, end } }, data);
 
 /** The bounds of a limit in the SI unit of its kind; undefined where they hang on the variant, or there are none. */
-function boundsOf(thing: Thing): (Bounds & { readonly kind: Measure['unit']['kind'] }) | undefined {
+function boundsOf(thing: Thing): (Bounds & { readonly kind: Unit['kind']; readonly unit: Unit }) | undefined {
   const clauses = ['bare', 'at least', 'at most'].flatMap((word) =>
     clausesOf(thing, word).map(({ clause, guard }) => ({ word, clause, guard })),
   );
   if (clauses.some(({ guard }) => guard !== undefined)) return undefined;
-  let bounds: { min?: number; max?: number; kind: Measure['unit']['kind'] } | undefined;
+  let bounds: { min?: number; max?: number; kind: Unit['kind']; unit: Unit } | undefined;
   for (const { word, clause } of clauses) {
     const measure = clause.spec?.stages[0]?.measure.measure;
     if (!measure || (bounds && bounds.kind !== measure.unit.kind)) return undefined;
-    bounds ??= { kind: measure.unit.kind };
+    bounds ??= { kind: measure.unit.kind, unit: measure.unit };
     const { low, high } = endsOf(measure);
     if (word !== 'at most' && low !== undefined) bounds.min = low;
     if (word !== 'at least' && high !== undefined) bounds.max = high;

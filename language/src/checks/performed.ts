@@ -7,6 +7,7 @@ import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { oneOf } from './kind-words.js';
 import { nearFixes } from './near-fixes.js';
+import { wordsOnBrokenLines } from './undeclared.js';
 
 export const performed: Check = ({ job, run }) => {
   const found = vehicles(job);
@@ -31,6 +32,7 @@ export const performed: Check = ({ job, run }) => {
 function unknown({ file, imports }: Job, line: PerformLine): Finding[] {
   const { operation, from } = line;
   if (from?.hole || !operation) return [];
+  if (!from && wordsOnBrokenLines(file.lines).has(operation.text)) return [];
   const callee = from ? imports.numbered(from.text) : file;
   const at = callee ? operation : (from ?? operation);
   const span = { start: at.start, end: at.end };

@@ -6,6 +6,7 @@ import { hasClause, type Thing } from '../names/model.js';
 import { type WrittenQuantity, writtenQuantities } from '../names/quantities.js';
 import {
   digitsFor,
+  formatMeasure,
   formatNumber,
   implausible,
   type Measure,
@@ -14,6 +15,7 @@ import {
   roundTo,
   type Unit,
   unitText,
+  usualUnits,
   valueFromSI,
 } from '../quantity/index.js';
 import type { Check } from './check.js';
@@ -53,8 +55,21 @@ function implausibleFault(quantity: WrittenQuantity, job: Job): Finding | undefi
   return finding(
     implausibleValue,
     { file: job.file.path, span },
-    { written, use: row.phrase, low: inUnit(row.low, unit), high: inUnit(row.high, unit) },
+    {
+      written,
+      use: row.phrase,
+      low: inUnit(row.low, unit),
+      high: inUnit(row.high, unit),
+      ordinary: ordinaryIn(node.measure, useOf(quantity, job)),
+    },
   );
+}
+
+/** The units of its kind in which the same figure would be ordinary: `110 in·lbf` on a wheel nut is `110 N·m`. */
+function ordinaryIn(measure: Measure, use: QuantityUse): string[] {
+  return usualUnits([measure.unit.kind])
+    .filter((unit) => unit !== measure.unit && !implausible({ ...measure, unit }, use))
+    .map((unit) => formatMeasure({ ...measure, unit }));
 }
 
 /** A limit of a band in the unit written, to two figures. */

@@ -27,7 +27,11 @@ export function rangeFault(node: MeasureNode, at: Writer): Finding | undefined {
     });
   }
   const fixes = writeRange(node, inUnit(low.number, first, second), high.number, second, at);
-  return finding(rangeTwoUnits, at.place(node, fixes), { first: first.symbol, second: second.symbol });
+  return finding(rangeTwoUnits, at.place(node, fixes), {
+    what: 'range',
+    first: first.symbol,
+    second: second.symbol,
+  });
 }
 
 /** An end of a range: its value, and how it was written. */

@@ -91,7 +91,7 @@ function sideFindings(job: Job, line: IfLine, before: Line | undefined): Finding
     const side = SIDES[test];
     const isThere =
       side === undefined ? hasSide(thing, 'lower') || hasSide(thing, 'upper') : hasSide(thing, side);
-    if (isThere) return [];
+    if (isThere || isUnread(thing)) return [];
     const isBare = !hasSide(thing, 'lower') && !hasSide(thing, 'upper');
     const found = finding(
       limitSideMissing,
@@ -102,6 +102,10 @@ function sideFindings(job: Job, line: IfLine, before: Line | undefined): Finding
     return isBare ? [{ ...found, severity: 'question' }] : [found];
   });
 }
+
+/** A line below its entry could not be read: it may be the figure. */
+const isUnread = ({ line }: Thing): boolean =>
+  line?.kind === 'entry' && line.children.some((child) => child.broken || child.kind === 'unread');
 
 /** A value alone, with a tolerance or a range, has both sides. */
 const hasSide = (thing: Thing, side: 'lower' | 'upper'): boolean =>

@@ -3,6 +3,7 @@ import { type Finding, finding } from '../diagnostics/define.js';
 import { sealantWithoutTimes } from '../diagnostics/l401-sealant-without-times.js';
 import { sealNotRenewed } from '../diagnostics/l402-seal-not-renewed.js';
 import { partNumberMissing } from '../diagnostics/l403-part-number-missing.js';
+import { threadText } from '../names/figures.js';
 import type { Job } from '../names/job.js';
 import { hasClause, nameSpan, type Thing } from '../names/model.js';
 import type { Check } from './check.js';
@@ -43,18 +44,25 @@ function clockFindings(job: Job, supply: Thing): Finding[] {
     : [];
 }
 
-/** Seals whose own removal, or that of the part they ride in, is in this job, and that are never new. */
+/** Retainers that are bent or broken when they come off; common practice. */
+const BENT_ONCE = /(?:^|-)(?:split-pin|cotter|rivet)$/;
+
+/** Seals and split pins whose own removal, or that of the part they ride in, is in this job, and that are never new. */
 function sealFindings(job: Job): Finding[] {
-  const seals = job.file.things.filter((t) => t.kind === 'part' && isOneTime(t));
+  const seals = job.file.things.filter(
+    (t) =>
+      (t.kind === 'part' && isOneTime(t)) ||
+      (t.kind === 'fastener' && BENT_ONCE.test(threadText(t)?.text ?? '')),
+  );
   if (seals.length === 0) return [];
   const removed = new Map<string, { readonly start: number; readonly end: number }>();
   const renewed = new Set<string>();
   for (const { statement } of workStatements(job)) {
-    const takesOff = statement.verb.on.part?.makes.includes('taken off') ?? false;
-    const renews = statement.verb.on.part?.makes.includes('renewed') ?? false;
     for (const { thing } of statement.objects) {
+      const makes = (thing && statement.verb.on[thing.kind]?.makes) ?? [];
+      const takesOff = makes.includes('taken off') || makes.includes('out');
       if (takesOff && thing && !removed.has(thing.id)) removed.set(thing.id, statement.line.code);
-      if (renews && thing) renewed.add(thing.id);
+      if (makes.includes('renewed') && thing) renewed.add(thing.id);
     }
   }
   const { path: file } = job.file;
@@ -78,7 +86,10 @@ function isOneTime({ name, marks }: Thing): boolean {
 function numberFindings(job: Job): Finding[] {
   const { path: file } = job.file;
   return job.file.things
-    .filter((t) => (t.kind === 'part' || t.kind === 'connection') && hasClause(t, 'renew') && !hasClause(t, 'number'))
+    .filter(
+      (t) =>
+        (t.kind === 'part' || t.kind === 'connection') && hasClause(t, 'renew') && !hasClause(t, 'number'),
+    )
     .flatMap((thing) => {
       const span = nameSpan(thing);
       if (!span || !thing.line) return [];

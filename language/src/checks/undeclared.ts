@@ -5,6 +5,7 @@ import { everyLine, type Job } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
 import { once } from '../text/once.js';
+import { dtcCheck } from '../trade/trouble-code.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
 import type { ClauseSlot } from '../vocabulary/verb.js';
@@ -44,6 +45,15 @@ export const undeclaredUses = once((job: Job): ReadonlyMap<string, readonly Name
   }
   return groups;
 });
+
+/** `record P0301`: a code is text, what is recorded are the codes. */
+const isTroubleCode = (uses: readonly NameUse[]): boolean =>
+  uses.every(
+    ({ at, name }) =>
+      at.form === 'object' &&
+      (at.statement.verb.machines?.includes('codes') ?? false) &&
+      dtcCheck(name.text).ok,
+  );
 
 const takesFigure = (slot: ClauseSlot | undefined): boolean =>
   slot?.quantity !== undefined && slot.names === undefined;
@@ -89,13 +99,17 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
   const [first, ...rest] = uses;
   const span = { start: first?.name.start ?? 0, end: first?.name.end ?? 0 };
   const machines = machinesMeant(uses);
-  const near = machines.length > 0 ? machines : nearest(wanted.name, fittingNames(job, uses));
+  const near = isTroubleCode(uses)
+    ? ['codes']
+    : machines.length > 0
+      ? machines
+      : nearest(wanted.name, fittingNames(job, uses));
   const fixes = nearFixes(
     file.path,
     uses.map(({ name }) => name),
     near,
   );
-  if (machines.length === 0)
+  if (machines.length === 0 && !isTroubleCode(uses))
     fixes.push(
       declareFix(file, [wanted], `Declare \`${wanted.name}\` as ${oneOf(wanted.kind)}`, near.length === 0),
     );

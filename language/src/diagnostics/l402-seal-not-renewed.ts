@@ -28,7 +28,7 @@ export const sealNotRenewed = defineDiagnostic<{ readonly name: string }>({
   severity: 'hint',
   message: (d) => `\`${d.name}\` is disturbed and goes back: is it not renewed?`,
   advice: () => '`renew` in its entry fits a new one each time; `accept L402` says why the old one will do',
-  why: `A gasket, seal or crush washer has taken the shape of its faces and seldom seals twice (common practice; the maker's sheet decides). A new one costs less than the second job.`,
+  why: `A gasket, seal or crush washer has taken the shape of its faces and seldom seals twice (common practice; the maker's sheet decides). A split pin or a rivet is bent or broken when it comes out. A new one costs less than the second job.`,
   wrong: job('').replace('cover-gasket: Cover gasket', 'cover-gasket: Cover gasket\n# ^^^^^^^^^^^^ L402'),
   right: job(', renew'),
 });

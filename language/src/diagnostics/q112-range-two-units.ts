@@ -1,13 +1,20 @@
 // A range whose ends have two units of one kind.
 import { defineDiagnostic } from './define.js';
 
-export const rangeTwoUnits = defineDiagnostic<{ readonly first: string; readonly second: string }>({
+export const rangeTwoUnits = defineDiagnostic<{
+  readonly what: 'range' | 'limit';
+  readonly first: string;
+  readonly second: string;
+}>({
   code: 'Q112',
   name: 'range-two-units',
   severity: 'error',
-  message: ({ first, second }) => `the range has two units, ${first} and ${second}`,
-  advice: () => 'write both ends in one unit',
-  why: `A range is written in one unit, after its second value. The other system is computed and printed beside it.`,
+  message: ({ what, first, second }) => `the ${what} has two units, ${first} and ${second}`,
+  advice: ({ what }) =>
+    what === 'range'
+      ? 'write both ends in one unit'
+      : 'write the limit and the figure of a new part in one unit',
+  why: `A range is written in one unit, after its second value. The other system is computed and printed beside it. The same holds for a limit and the figure of a new part: millimetres beside inches are a slip of the pen.`,
   wrong: `catalogue: Hub parts
 
 sources

@@ -6,12 +6,15 @@ export const implausibleValue = defineDiagnostic<{
   readonly use: string;
   readonly low: string;
   readonly high: string;
+  /** The same figure in other units, where that is usual. */
+  readonly ordinary: readonly string[];
 }>({
   code: 'Q117',
   name: 'implausible',
   severity: 'warning',
   message: ({ written, use }) => `${written} is hardly ${use}`,
-  advice: ({ low, high }) => `usual are ${low} to ${high}`,
+  advice: ({ low, high, ordinary }) =>
+    `usual are ${low} to ${high}${ordinary.length > 0 ? `; ${ordinary.join(' or ')} would be ordinary` : ''}`,
   why: `The figure lies far outside what is seen on road vehicles and light machinery. A decimal point or a unit may have slipped; read the sheet again. If it is right, accept it with the reason.`,
   wrong: `catalogue: Wheels
 

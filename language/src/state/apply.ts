@@ -148,15 +148,25 @@ function deficitOf({ act, need, about }: AskedOf, silent: boolean): Deficit {
   return { act, need, about: [about], lacks: [], silent, also: new Map(), late: [], arrived: new Map() };
 }
 
-/** Where the thing is already in an assumed state that goes the same way. */
+/**
+ * Where the thing is already in an assumed state that goes the same way. A cover that was only in the way never came off:
+ * nothing is owed for putting it back.
+ */
 function followsFrom(m: Machine, lack: Lack): Condition {
   const way = directionOf(lack.want);
   if (way === 'here') return m.assumedWhere(lack.thing);
   return whenOf(
     m,
-    m.assumptions(lack.thing).filter((a) => directionOf(a.want) === way),
+    m
+      .assumptions(lack.thing)
+      .filter(
+        (a) => directionOf(a.want) === way || (a.deficit.need === 'reachable' && isOf(a.deficit, lack)),
+      ),
   );
 }
+
+/** Whether the lack is left by the act that the deficit is of. */
+const isOf = ({ act }: Deficit, { maker }: Lack): boolean => act?.index === maker;
 
 /** Where the same lack of the same making was noted on other combinations: its finding then takes these in. */
 function earlierWith(lack: Lack, gathered: Gathered): Deficit | undefined {

@@ -282,7 +282,23 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
       return lacksOf(m, thing, 'tight', (v) => decode(v).out < size(decode(v)), 'off', when);
     if (thing.kind === 'connection')
       return lacksOf(m, thing, 'link', (v) => v === 'connected', 'disconnected', when);
-    return hasClause(thing, 'held by') ? lacksOf(m, thing, 'place', (v) => v === 'in', 'off', when) : [];
+    if (!hasClause(thing, 'held by')) return [];
+    // What rides in a part on the bench can be changed there.
+    const onBench = m.job
+      .relations(thing, 'in')
+      .filter((r) => r.target.kind === 'part')
+      .reduce(
+        (c, r) =>
+          m.d.or(
+            c,
+            m.d.and(
+              r.when,
+              m.where(r.target, 'place', (v) => v === 'out'),
+            ),
+          ),
+        NEVER,
+      );
+    return lacksOf(m, thing, 'place', (v) => v === 'in', 'off', m.d.minus(when, onBench));
   },
   'value declared': () => [],
 };

@@ -6,7 +6,7 @@ export const pull = defineVerb({
   word: 'pull',
   on: { part: IN_REACH, fastener: IN_REACH, connection: IN_REACH, place: IN_REACH },
   object: 'one or more',
-  bare: measured(['length', 'force'], 'How far, or how hard.'),
+  bare: measured(['length', 'force', 'count'], 'How far, how hard, or how many clicks.'),
   clauses: {
     from: named(SPOTS, 'What it comes out of.'),
     with: named(AIDS, 'The puller.'),

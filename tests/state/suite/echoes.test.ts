@@ -36,6 +36,19 @@ connections
     on hub
 `;
 
+describe('a cover in the way', () => {
+  example(
+    'was never off, and nothing is owed for putting it back',
+    HUB,
+    `
+    raise vehicle
+    loosen pin
+#   ^^^^^^^^^^ S104 \`wheel\`
+    torque pin
+    lower vehicle`,
+  );
+});
+
 describe('a failed need', () => {
   example(
     'that later lines would meet again: told once',

@@ -45,6 +45,34 @@ parts
     positions seated, pushed-in, drawn-out
 `;
 
+const BEARING = `
+parts
+  shaft: Shaft
+    held by flange-bolt
+  bearing: Bearing
+    in shaft
+    held by bearing-bolt
+fasteners
+  flange-bolt: Flange bolts
+    4 of M12x1.5
+    torque 120 N·m, per ?
+  bearing-bolt: Bearing bolts
+    2 of M14x2
+    torque 170 N·m, per ?
+`;
+
+describe('renew', () => {
+  example(
+    'what rides in a part on the bench',
+    BEARING,
+    `
+    remove flange-bolt, bearing-bolt, shaft
+    renew bearing
+    install shaft, flange-bolt, bearing-bolt
+    torque flange-bolt, bearing-bolt`,
+  );
+});
+
 describe('test', () => {
   example('a function is proved with the covers on', TWO, 'test sensor');
   example(

@@ -157,6 +157,7 @@ export function torques({ document }: Lowered): string[] {
       const stages = box.stages.map(({ label, figure, unit, set }) =>
         [
           ...(label === undefined ? [] : [label]),
+          ...(set ? [set.joint] : []),
           figure ? both(figure) : `? ${unit}`,
           ...(set ? [`[${set.label} ${both(set.figure)}]`] : []),
         ].join(' '),

@@ -1,7 +1,8 @@
 // How the print deals steps, legend and record out to pages.
 import { afterAll, expect, test } from 'vitest';
-import type { Block } from '../../compiler/src/document/blocks.js';
+import type { Block, Field } from '../../compiler/src/document/blocks.js';
 import type { GuideDocument } from '../../compiler/src/document/document.js';
+import { text } from '../../compiler/src/document/inline.js';
 import { renderPdf } from '../../compiler/src/output.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
 import { row } from './fixtures/build.js';
@@ -74,7 +75,75 @@ test('a record on its own begins on the first page', async () => {
   expect(pages[0]).toContain('Record: tear off');
 });
 
-test('blanks for the places of one reading stand two beside each other', async () => {
+/** A record with so many readings, torques and holds, and frames to write in. */
+function recordOf(readings: number, torques: number, holds: number): GuideDocument {
+  const base = fh12('record');
+  const list = <T>(count: number, one: (i: number) => T) =>
+    Array.from({ length: count }, (_, i) => one(i + 1));
+  const field = (key: string): Field => ({ key, label: [text(`Field ${key}`)], lines: 2, input: 'text' });
+  const record: Block = {
+    kind: 'record',
+    title: 'Record',
+    items: [
+      { kind: 'fields', columns: 4, fields: list(4, (i) => ({ ...field(`head ${i}`), lines: 1 })) },
+      {
+        kind: 'record-readings',
+        rows: list(readings, (i) => ({
+          row: `r${i}`,
+          number: `1.${i}`,
+          reading: `l${i}`,
+          places: 1,
+          what: `Play ${i} of the bearing`,
+          limit: [text('at most 0.05 mm')],
+          unit: 'mm',
+        })),
+      },
+      {
+        kind: 'record-torques',
+        rows: list(torques, (i) => ({
+          row: `t${i}`,
+          number: `2.${i}`,
+          joint: `Joint ${i} of the arm`,
+          count: 2,
+          torque: [text('first 60 N·m, then 90°')],
+        })),
+      },
+      {
+        kind: 'record-holds',
+        rows: list(holds, (i) => ({ row: `h${i}`, number: `3.${i}`, what: [text(`Hold ${i}`)] })),
+      },
+      { kind: 'fields', title: 'Sign-off', columns: 3, fields: list(5, (i) => field(`sign ${i}`)) },
+    ],
+  };
+  return { ...base, blocks: [record] };
+}
+
+test.for<[readings: number, torques: number, holds: number]>([
+  [2, 2, 1],
+  [5, 14, 2],
+  [12, 6, 1],
+])('a record of %i readings, %i torques and %i holds stands on one page', async (counts) => {
+  const pages = await pagesOf(recordOf(...counts));
+  expect(pages).toHaveLength(1);
+  for (let i = 1; i <= counts[1]; i++) expect(pages[0]).toContain(`Joint ${i} of`);
+});
+
+test('a longer record goes on with its name and the heads of its tables, and no section is parted for nothing', async () => {
+  const pages = await pagesOf(recordOf(20, 12, 4));
+  expect(pages).toHaveLength(2);
+  expect(pages[1]).toContain('Record, continued');
+  expect(pages[0]?.match(/Play \d+ of/g)).toHaveLength(20);
+  expect(pages[0]).not.toContain('Joint');
+  const long = await pagesOf(recordOf(70, 2, 2));
+  expect(long.length).toBeGreaterThan(2);
+  for (const page of long.slice(0, -1)) expect(page).toMatch(/What\s+Limit/);
+  expect(long[1]).toContain('Readings and inspections, continued');
+  const rows = long.map((page) => page.match(/Play \d+ of/g)?.length ?? 0);
+  expect(rows.reduce((sum, count) => sum + count, 0)).toBe(70);
+  for (const count of rows) expect(count).not.toBe(1);
+});
+
+test('blanks for the places of one reading stand beside each other, their unit behind the last', async () => {
   const base = fh12('record');
   const inPlaces = (blocks: readonly Block[]): readonly Block[] =>
     blocks.map((block) =>
@@ -85,19 +154,31 @@ test('blanks for the places of one reading stand two beside each other', async (
           : block,
     );
   const { pdf } = await renderPdf({ ...base, blocks: inPlaces(base.blocks) }, {}, engine);
-  const text = pdfText(pdf, '-layout');
-  expect(text).toMatch(/ 1 +2\n/);
-  expect(text).toMatch(/ mm +mm/);
+  const laid = pdfText(pdf, '-layout');
+  expect(laid).toMatch(/ 1 +2 +3\n/);
+  expect(laid).toMatch(/ 4 +5 +mm\n/);
 });
 
 test('nothing of a ban is cut off in the running head, however long it is', async () => {
   const base = fh12();
-  const text =
+  const said =
     'Keep every part of the van off its wheels and every hand out from under it, whoever asks and however late it is, until 7.1 is signed';
   const long = {
     ...base,
-    bans: base.bans.map((ban) => ({ ...ban, text: [{ kind: 'text' as const, text }] })),
+    bans: base.bans.map((ban) => ({ ...ban, text: [text(said)] })),
   };
   const pages = (await pagesOf(long)).map((page) => page.replace(/\s+/g, ' '));
-  expect(pages.filter((page) => page.includes(text)).length).toBe(2);
+  expect(pages.filter((page) => page.includes(said)).length).toBe(2);
+});
+
+test('the page before a record on double-sided paper says that it is left blank, and has its number', async () => {
+  for (const rows of [10, 40]) {
+    const { pdf, pages } = await renderPdf(withSteps(step('1', rows)), { twoSided: true }, engine);
+    const printed = pdfText(pdf, '-raw').split('\f').slice(0, pages);
+    const blank = printed.findIndex((page) => page.includes('left blank'));
+    const record = printed.findIndex((page) => page.includes('Record: tear off'));
+    expect(record % 2).toBe(0);
+    expect(blank).toBe(rows === 10 ? -1 : record - 1);
+    if (blank >= 0) expect(printed[blank]).toContain(`page ${blank + 1} of ${pages}`);
+  }
 });

@@ -64,9 +64,8 @@ it('sets what the wrench is set to below the torque of the joint, with its words
       beside: [
         torque(hex('24'), 1, [
           {
-            label: 'Joint',
             figure: newtonFeet('90', '66.4'),
-            set: { label: 'Set the wrench to', figure: newtonFeet('102', '75.2') },
+            set: { label: 'Set the wrench to', joint: 'Joint', figure: newtonFeet('102', '75.2') },
           },
         ]),
       ],

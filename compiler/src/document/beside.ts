@@ -30,8 +30,11 @@ export interface TorqueStage {
   readonly figure?: Quantity;
   /** Unit of the blank when the figure is missing. */
   readonly unit?: string;
-  /** What is set on the wrench, where that is not the torque itself: drag of the fastener, a crowfoot. */
-  readonly set?: { readonly label: string; readonly figure: Quantity };
+  /**
+   * What is set on the wrench, where that is not the torque itself: drag of the fastener, a crowfoot. `joint` names the
+   * torque beside it.
+   */
+  readonly set?: { readonly label: string; readonly joint: string; readonly figure: Quantity };
 }
 
 /** Where fasteners sit and the order they are taken in, worked out from the declared pattern. */

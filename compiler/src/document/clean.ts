@@ -32,14 +32,21 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
   // Most texts are as they should be, so what holds them is copied only when something in it changes.
   const walkInside = (value: object, source: SourceRef | undefined, key: string): unknown => {
     if (Array.isArray(value)) {
-      const items = value.map((item) => walk(item, source, key));
-      return items.every((item, i) => item === value[i]) ? value : items;
+      let items: unknown[] | undefined;
+      for (let i = 0; i < value.length; i++) {
+        const cleaned = walk(value[i], source, key);
+        if (cleaned === value[i]) continue;
+        items ??= [...value];
+        items[i] = cleaned;
+      }
+      return items ?? value;
     }
+    const fields = value as Readonly<Record<string, unknown>>;
     let copy: Record<string, unknown> | undefined;
-    for (const [name, item] of Object.entries(value)) {
-      const cleaned = walk(item, source, name);
-      if (cleaned === item) continue;
-      copy ??= { ...value };
+    for (const name in fields) {
+      const cleaned = walk(fields[name], source, name);
+      if (cleaned === fields[name]) continue;
+      copy ??= { ...fields };
       copy[name] = cleaned;
     }
     return copy ?? value;

@@ -5,6 +5,7 @@ import type { WordKey, Words } from './words.js';
 /** Each word with the phrase that says it. `loud` is set in capitals; `rename` fits the names of its slots. */
 const PHRASE_OF: Readonly<Record<Exclude<WordKey, 'beforeYouStart'>, PhraseId | Special>> = {
   page: 'page-of',
+  blankPage: 'blank-page',
   revision: { id: 'revision-on', rename: ['number', 'revision'] },
   jobNumber: 'job-number',
   continued: 'step-continued',

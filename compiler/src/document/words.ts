@@ -4,6 +4,7 @@
 const WORD_KEYS = [
   // Running head and foot
   'page',
+  'blankPage',
   'revision',
   'jobNumber',
   'continued',

@@ -61,16 +61,17 @@ export function clipMarkup({ body, film }: BlockOf<'clip'>): Markup {
 }
 
 /** One stage of a torque: the value as loud as anything on the page, the other system beneath. */
-export function stageMarkup(stage: TorqueStage, key: string, label: string): Markup {
+export function stageMarkup(stage: TorqueStage, key: string, name: string): Markup {
   const { figure, set } = stage;
+  const label = stage.label ?? set?.joint;
   const said = el(
     'p',
     {},
-    stage.label && el('small', {}, stage.label, ' '),
+    label && el('small', {}, label, ' '),
     figure
       ? loudMarkup(figure)
       : [
-          el('input', { type: 'text', id: key, 'aria-label': label, autocomplete: 'off' }),
+          el('input', { type: 'text', id: key, 'aria-label': name, autocomplete: 'off' }),
           ' ? ',
           stage.unit ?? '',
         ],

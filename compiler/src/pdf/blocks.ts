@@ -6,6 +6,7 @@ import { cut } from './cut.js';
 import { FRONT, type FrontKind } from './front/blocks.js';
 import type { Item } from './front/items.js';
 import { RECORD, type RecordKind } from './front/record.js';
+import type { RecordPartKind } from './front/record-parts.js';
 import {
   bannerBar,
   figureAside,
@@ -23,7 +24,7 @@ import type { Between, Piece } from './steps/units.js';
 
 type StandingKind = FrontKind | RecordKind;
 type StandingBlock = BlockOf<StandingKind>;
-type StepKind = Exclude<Block['kind'], StandingKind | 'record'>;
+type StepKind = Exclude<Block['kind'], StandingKind | RecordPartKind | 'record'>;
 
 /** `inset` is what stands over and under the lines of tables, in millimetres. */
 type Standing = {

@@ -6,6 +6,7 @@ import { openArt } from './art.js';
 import { isStanding, itemsOf, stepBlock } from './blocks.js';
 import type { PrintContext } from './context.js';
 import { type Item, itemsHigh } from './front/items.js';
+import { recordPages } from './front/record-pages.js';
 import { artArgument, pageNumber, stepHead } from './running.js';
 import { type Dealt, deal, type Fragment } from './steps/deal.js';
 import { HAIR } from './steps/frame.js';
@@ -32,9 +33,8 @@ interface Run {
   readonly code: (page: number | undefined) => Raw;
 }
 
-/** What stands over and under a line of the list of needs and of the record: closer where that saves a page. */
+/** What stands over and under a line of the list of needs: closer where that saves a page. */
 const NEED_INSETS = [1.35, 1, 0.7];
-const RECORD_INSETS = [2.2, 1.9, 1.6, 1.2];
 /** Between the legend, or what follows it, and what stands before. */
 const APART = 5.5;
 /** What is worked out from cells of tables may be short by so much. */
@@ -52,18 +52,30 @@ export function pagesOf(
   const first = others.findIndex((block) => !isStanding(block));
   const sheet = others.length > 0 ? [flowing(itemsOf(others, context, NEED_INSETS[0] ?? 0))] : [];
   const main = first < 0 ? sheet : guideRuns(others, first, document, context);
-  const runs = [...main, ...records.map((record) => recordRun(record, context, twoSided))];
+  const runs: Run[] = [];
   const begins: (number | undefined)[] = [];
   let before: number | undefined = 0;
-  for (const { pages, odd } of runs) {
-    const at: number | undefined = before === undefined ? undefined : before + 1 + (odd ? before % 2 : 0);
-    begins.push(at);
-    before = at === undefined || pages === undefined ? undefined : at + pages - 1;
+  for (const run of [...main, ...records.flatMap((record) => recordRuns(record, context, twoSided))]) {
+    // Where only the typesetter counts, it leaves a page empty by itself.
+    const isOff: boolean = before !== undefined && before % 2 === 1;
+    for (const one of run.odd && isOff && !counted ? [BLANK, run] : [run]) {
+      const at: number | undefined = before === undefined ? undefined : before + 1;
+      runs.push(one);
+      begins.push(at);
+      before = at === undefined || one.pages === undefined ? undefined : at + one.pages - 1;
+    }
   }
   const count = counted ? undefined : before;
   const code = runs.map((run, i) => run.code(run.isOne && count !== undefined ? begins[i] : undefined));
   return { code, count };
 }
+
+/** The back of the last page, before a record that is a sheet of its own: nobody need wonder what is missing there. */
+const BLANK: Run = {
+  pages: 1,
+  isOne: true,
+  code: (page) => call('blank-page', [page, pageNumber(page)]),
+};
 
 const codes = (items: readonly Item[]): Raw => sequence(items.map(({ code }) => code));
 
@@ -201,18 +213,19 @@ function dealEnding(front: Front, wide: Ending, narrow: Ending, full: number, { 
 const apart = (items: readonly Item[]): number => (items.length === 0 ? 0 : itemsHigh(items) + APART);
 
 /** A sheet to tear off; on double-sided paper it begins on a page with an odd number. */
-function recordRun(record: BlockOf<'record'>, context: PrintContext, twoSided: boolean): Run {
-  const full = context.frame.plainHeight - HAIR;
-  const title: Item = { above: 2, below: 4, height: 4.8, code: call('record-title', [record.title]) };
-  const items = (inset: number) => [title, ...itemsOf(record.items, context, inset)];
-  const inset = RECORD_INSETS.find((one) => itemsHigh(items(one)) <= full) ?? RECORD_INSETS[0] ?? 0;
-  const all = items(inset);
-  const high = itemsHigh(all);
-  const pages = Math.max(1, Math.ceil(high / full));
-  return {
-    pages,
-    isOne: pages === 1 && high <= full - UNSURE,
-    odd: twoSided,
-    code: (page) => call('record-page', [page, pageNumber(page), inset, codes(all)]),
-  };
+function recordRuns(record: BlockOf<'record'>, context: PrintContext, twoSided: boolean): readonly Run[] {
+  const { look, pages } = recordPages(record, context, context.frame.plainHeight - HAIR - UNSURE);
+  return pages.map((items, i) => ({
+    pages: 1,
+    isOne: true,
+    odd: twoSided && i === 0,
+    code: (page) =>
+      call('record-page', [
+        page,
+        pageNumber(page),
+        i === 0,
+        { inset: look.inset, gap: look.gap, under: look.under },
+        codes(items),
+      ]),
+  }));
 }

@@ -32,14 +32,16 @@ export function dialsAt(print: Print, thing: Thing, statement: BoundStatement, p
 export function settingOf(
   print: Print,
   dials: readonly DialSetting[],
-  newtonMetres: number,
+  newtonMetres: number | undefined,
 ): Pick<TorqueStage, 'set'> {
+  if (newtonMetres === undefined) return {};
   const dial = dials.find(
     ({ torque }) => torque.lowNm <= newtonMetres * NEARLY && newtonMetres <= torque.highNm * NEARLY,
   );
   if (!dial) return {};
   const figure = quantityOf(shown(dial.lowNm, dial.highNm, dial.torque.unit), print);
-  return { set: { label: phrase('dial-label', print.language), figure } };
+  const { language } = print;
+  return { set: { label: phrase('dial-label', language), joint: phrase('joint', language), figure } };
 }
 
 /** Torques that went through other units and back are equal up to this factor. */

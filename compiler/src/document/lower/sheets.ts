@@ -5,6 +5,7 @@ import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
 import { appliesText } from './front.js';
 import { sideText } from './identity.js';
+import { lineProse } from './line-words.js';
 import { stockGroups } from './needs.js';
 import type { Print } from './print.js';
 import { titleOf } from './texts.js';
@@ -116,7 +117,7 @@ export function recordBlock(print: Print): BlockOf<'record'> {
               count,
               torque: [
                 ...(variant === undefined ? [] : [text(`${variant}${phrase('colon', language)} `)]),
-                ...stagesProse(stages),
+                ...stagesProse(stages, print),
               ],
             })),
           } as const,
@@ -148,10 +149,13 @@ export function recordBlock(print: Print): BlockOf<'record'> {
   return { kind: 'record', title: phrase('record-title', language), items };
 }
 
-const stagesProse = (stages: readonly TorqueStage[]): Prose =>
-  stages.flatMap(
-    ({ label, figure, unit }, i): Prose => [
-      text(`${i === 0 ? '' : ', '}${label === undefined ? '' : `${label} `}`),
+const stagesProse = (stages: readonly TorqueStage[], { language }: Print): Prose =>
+  stages.flatMap(({ label, figure, unit, set }, i): Prose => {
+    const torque: Prose = [
       { kind: 'strong', children: [text(figure ? plainFigure(figure.primary) : `? ${unit ?? ''}`)] },
-    ],
-  );
+    ];
+    return [
+      text(`${i === 0 ? '' : ', '}${label === undefined ? '' : `${label} `}`),
+      ...(set ? lineProse('torque-set', language, { torque, set: plainFigure(set.figure.primary) }) : torque),
+    ];
+  });

@@ -1,7 +1,6 @@
 // The box of a torque: head, count, figures in stages, what must hold; with a small head to mark for each fastener.
 import {
   type BoundStatement,
-  type DialSetting,
   isEachSide,
   phrase,
   phraseText,
@@ -42,7 +41,7 @@ export function torqueBoxes(
   const here = together(
     torquesAt(print, thing, statement, place, stagesDone).map((one) => ({
       ...one,
-      stages: one.stages.map((stage, i) => withSetting(print, dials, stage, one.nm[i])),
+      stages: one.stages.map((stage, i) => ({ ...stage, ...settingOf(print, dials, one.nm[i]) })),
     })),
   );
   const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
@@ -98,17 +97,6 @@ function marksOf(print: Print, thing: Thing, stages: readonly TorqueStage[], sha
   if (count > MOST_MARKS || (count === 1 && stages.length < 2)) return [];
   if (stages.length < 2) return [{ label: text(phrase('tick-each', print.language)), count, shape }];
   return stages.map((stage) => ({ label: text(capitalFirst(stage.label ?? '')), count, shape }));
-}
-
-/** The torque of the joint says so where another figure stands beside it. */
-function withSetting(
-  print: Print,
-  dials: readonly DialSetting[],
-  stage: TorqueStage,
-  nm: number | undefined,
-): TorqueStage {
-  const setting = nm === undefined ? {} : settingOf(print, dials, nm);
-  return setting.set ? { label: phrase('joint', print.language), ...stage, ...setting } : stage;
 }
 
 interface Together extends Pick<TorqueHere, 'stages' | 'nm' | 'variant'> {

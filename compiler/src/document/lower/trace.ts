@@ -21,6 +21,8 @@ export interface Trace {
   finish(act: Act): void;
   /** Things that are not as they came in, with what they wait for. */
   readonly open: ReadonlyMap<Thing, Open>;
+  /** How often that changed so far. */
+  readonly changed: number;
   /** Fasteners as they stand: how many stages of their torque are done. */
   stagesDone(thing: Thing): number;
   /** Number of the act reached. */
@@ -34,6 +36,7 @@ export function traceOf(run: StateRun | undefined, job: Job, when: Condition): T
   const stages = new Map<Thing, number>();
   let done = 0;
   let at = -1;
+  let changed = 0;
   const combination = job.universe.diagrams.some(when) ?? new Map<number, number>();
   const changes = run?.machine.changes ?? [];
   const acts = run?.machine.acts ?? [];
@@ -47,9 +50,10 @@ export function traceOf(run: StateRun | undefined, job: Job, when: Condition): T
       if (value === undefined) continue;
       if (info.aspect === 'tight') stages.set(info.thing, decodeCounts(String(value)).stage);
       const state = openState(info.thing, info.aspect, String(value));
-      if (state === 'other') continue;
+      if (state === 'other' || state === open.get(info.thing)) continue;
       if (state === undefined) open.delete(info.thing);
       else open.set(info.thing, state);
+      changed++;
     }
   };
   const settle = (limit: number): void => {
@@ -60,6 +64,9 @@ export function traceOf(run: StateRun | undefined, job: Job, when: Condition): T
     open,
     get at() {
       return at;
+    },
+    get changed() {
+      return changed;
     },
     stagesDone: (thing) => stages.get(thing) ?? 0,
     next: (line) => acts.find((act) => act.index > at && act.line === line),

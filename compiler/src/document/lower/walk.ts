@@ -33,7 +33,15 @@ export interface Walk {
   readonly actRows: Map<string, RowAt>;
   /** Names of the things that rows change, by the id used in the rows. */
   readonly things: Map<string, string>;
+  /** What was open when it was last asked, and how often that had changed. */
+  shown: { readonly lead: SidePrint | undefined; readonly changed: number; readonly open: OpenThings };
 }
+
+/** What is open, by the id used in the rows. */
+export type OpenThings = ReadonlyMap<
+  string,
+  { readonly thing: Thing; readonly side: SidePrint | undefined; readonly open: Open }
+>;
 
 /** A row with an outcome. */
 export interface Asked extends RowAt {
@@ -64,6 +72,7 @@ export const newWalk = (print: Print): Walk => ({
   actRows: new Map(),
   clocks: [],
   things: new Map(),
+  shown: { lead: undefined, changed: 0, open: new Map() },
 });
 
 /** An act of the run and a thing it acts on, as one word. */
@@ -91,7 +100,15 @@ export function comingRow(walk: Walk): RowAt {
 const rowAt = ({ step }: Walk, row: number): RowAt => ({ row: `r${step}-${row}`, number: `${step}.${row}` });
 
 /** What is open on all printed sides: one entry a thing, or one a side of a thing that each side has. */
-export function openNow(walk: Walk): Map<string, { thing: Thing; side: SidePrint | undefined; open: Open }> {
+export function openNow(walk: Walk): OpenThings {
+  const { lead } = walk;
+  const changed = walk.print.sides.reduce((sum, { trace }) => sum + trace.changed, 0);
+  if (walk.shown.lead !== lead || walk.shown.changed !== changed)
+    walk.shown = { lead, changed, open: openOf(walk) };
+  return walk.shown.open;
+}
+
+function openOf(walk: Walk): OpenThings {
   const { print } = walk;
   const found = new Map<string, { thing: Thing; side: SidePrint | undefined; open: Open }>();
   for (const side of print.sides) {
@@ -117,9 +134,10 @@ export function railNow(walk: Walk): Rail {
 }
 
 /** What changed since `before`, with the names of the things put down for the page. */
-export function changesSince(walk: Walk, before: ReturnType<typeof openNow>): Change[] {
+export function changesSince(walk: Walk, before: OpenThings): Change[] {
   const after = openNow(walk);
   const changes: Change[] = [];
+  if (after === before) return changes;
   for (const [id, { thing, side, open }] of after) {
     const old = before.get(id)?.open;
     const to = open === 'loose' ? 'loose' : 'off';

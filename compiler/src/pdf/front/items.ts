@@ -61,7 +61,11 @@ export function textHigh(text: string, style: Style, width: number): number {
 }
 
 export function proseHigh(prose: Prose, style: Style, width: number): number {
-  return prose.length === 0 ? 0 : linesHigh(fill(proseRuns(prose, style), width).count, style.size);
+  return linesHigh(linesOf(prose, style, width), style.size);
+}
+
+export function linesOf(prose: Prose, style: Style, width: number): number {
+  return prose.length === 0 ? 0 : fill(proseRuns(prose, style), width).count;
 }
 
 /** What stands over and under cells of more than one line, at least: closer, they would run into the rules. */
@@ -69,13 +73,14 @@ const LEAST_INSET = 0.85;
 /** Higher than one line of any table, lower than two. */
 export const TWO_LINES = 6;
 
-/** Heights of the rows of a table: of their highest cells, with what stands around each. */
-export function rowsHigh(rows: readonly (readonly number[])[], inset: number): readonly number[] {
-  return rows.map((cells) => {
-    const high = Math.max(0, ...cells);
-    return short(high + 2 * (high < TWO_LINES ? inset : Math.max(inset, LEAST_INSET)) + 0.005);
-  });
+/** Height of a row of a table: of its highest cell, with what stands around it. */
+export function rowHigh(cells: readonly number[], inset: number): number {
+  const high = Math.max(0, ...cells);
+  return short(high + 2 * (high < TWO_LINES ? inset : Math.max(inset, LEAST_INSET)) + 0.005);
 }
+
+export const rowsHigh = (rows: readonly (readonly number[])[], inset: number): readonly number[] =>
+  rows.map((cells) => rowHigh(cells, inset));
 
 /** A table whose rows have these heights, which are told to it: else it would set every cell twice to find out. */
 export function tableItem(heights: readonly number[], name: string, more: readonly Argument[]): Item {

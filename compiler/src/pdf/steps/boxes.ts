@@ -104,13 +104,14 @@ function torquePart(
 }
 
 function stagePart({ label, figure, unit, set }: TorqueStage, width: number): Part {
-  const head = label === undefined ? [] : [words(label, { size: 8.5, weight: 700 }, width)];
+  const said = label ?? set?.joint;
+  const head = said === undefined ? [] : [words(said, { size: 8.5, weight: 700 }, width)];
   if (!figure) {
     const asked = moved(words(`? ${unit ?? ''}`, { size: 12, weight: 700 }, width - 26), 26, 3.2);
     return stacked(1.9, [...head, high(9, together(blank(24, 9), asked))]);
   }
-  const said = stacked(1.9, [...head, ...figureParts(figure, width)]);
-  return set ? stacked(1.9, [said, settingPart(set, width)]) : said;
+  const torque = stacked(1.9, [...head, ...figureParts(figure, width)]);
+  return set ? stacked(1.9, [torque, settingPart(set, width)]) : torque;
 }
 
 /** White on black: of two figures in a box this is the one that the hand sets. */

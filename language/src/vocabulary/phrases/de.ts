@@ -24,6 +24,7 @@ export const DE: PhraseTable = {
   revisions: 'Änderungsstand',
   'standing-statement': 'Vorschriften, Herstellerangaben und Fachpraxis gehen vor.',
   // Head and foot of a page
+  'blank-page': 'Diese Seite bleibt leer.',
   'page-of': 'Seite {page} von {pages}',
   revision: 'Revision {number}',
   'revision-on': 'Revision {number} vom {date}',

@@ -23,6 +23,7 @@ export const EN = {
   revisions: 'Revisions',
   'standing-statement': 'Local codes, the maker’s data and licensed practice come first.',
   // Head and foot of a page
+  'blank-page': 'This page is left blank.',
   'page-of': 'Page {page} of {pages}',
   revision: 'Revision {number}',
   'revision-on': 'Revision {number} of {date}',

@@ -24,6 +24,7 @@ export const ES: PhraseTable = {
   revisions: 'Revisiones',
   'standing-statement': 'Las normas locales, los datos del fabricante y la práctica autorizada priman.',
   // Head and foot of a page
+  'blank-page': 'Esta página se deja en blanco.',
   'page-of': 'Página {page} de {pages}',
   revision: 'Revisión {number}',
   'revision-on': 'Revisión {number} del {date}',

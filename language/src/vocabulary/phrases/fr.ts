@@ -24,6 +24,7 @@ export const FR: PhraseTable = {
   revisions: 'Révisions',
   'standing-statement': 'Règles locales, données du constructeur et pratique agréée priment.',
   // Head and foot of a page
+  'blank-page': 'Cette page est laissée vide.',
   'page-of': 'Page {page} sur {pages}',
   revision: 'Révision {number}',
   'revision-on': 'Révision {number} du {date}',

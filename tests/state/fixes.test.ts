@@ -39,3 +39,26 @@ torque bolt`,
   const mended = applyEdits(text, 'a.bay', found?.fixes[0]?.edits ?? []);
   expect(findingsOf(files(mended)).map((f) => `${f.code} ${f.message}`)).toEqual([]);
 });
+
+test('a part is hung only where a lead still holds it', () => {
+  const things = `
+parts
+  bar: Rail
+    held by nut
+fasteners
+  nut: Nuts
+    4 of M4x0.7
+    torque 2 N·m, per ?
+  plug: Glow plugs
+    4 of M10x1.0
+    torque 15 N·m, per ?
+    behind bar
+connections
+  lead: Lead
+    on bar
+`;
+  const fixOf = (work: string) =>
+    findingsOf(new Map([['a.bay', job(things, work)]])).find((f) => f.code === 'S104')?.fixes[0]?.title;
+  expect(fixOf('disconnect lead\nloosen plug\ntorque plug\nconnect lead')).toBe('Insert `remove nut, bar`');
+  expect(fixOf('loosen plug\ntorque plug')).toBe('Insert `remove nut`, `hang bar`');
+});

@@ -7,6 +7,8 @@ export const pathsDiffer = defineDiagnostic<StateWords>({
   name: 'paths-differ',
   severity: 'error',
   message: (d) => `the paths of this test do not come back together: ${d.names}`,
+  advice: () =>
+    'do the same on both ways round: put back in the branch what it takes off, or end the branch with `stop`',
   why: 'What is on, off or torqued behind an `if` must not depend on which way the technician went, unless that way ends in `stop`.',
   wrong: `procedure A-13: Bracket, look over
 

@@ -127,8 +127,11 @@ function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): strin
   for (const l of lacks) wants.set(l.thing, l.want);
   const of = (kind: Thing['kind'], ...asked: Want[]): Thing[] =>
     [...wants].filter(([t, w]) => t.kind === kind && asked.includes(w)).map(([t]) => t);
+  const before = m.asAfter((deficit.act?.index ?? m.acts.length) - 1);
   const hangs = (t: Thing): boolean =>
-    m.job.inverse(t, 'on').some((r) => r.of.kind === 'connection' && !wants.has(r.of));
+    m.job
+      .inverse(t, 'on')
+      .some((r) => r.of.kind === 'connection' && !wants.has(r.of) && isConnected(before, r.of, r.when));
   const parts = inOrder(m, of('part', 'off')).reverse();
   return [
     ...statement('loosen', of('fastener', 'slack')),
@@ -145,6 +148,13 @@ function apartLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): strin
     ]),
   ];
 }
+
+/** Whether a plug or hose is on anywhere, so that what it sits on can only be hung. */
+const isConnected = (m: Machine, connection: Thing, when: Condition): boolean =>
+  m.d.and(
+    when,
+    m.where(connection, 'link', (v) => v === 'connected'),
+  ) !== NEVER;
 
 function statement(verb: string, things: readonly Thing[]): string[] {
   return things.length > 0 ? [`${verb} ${things.map((t) => t.name).join(', ')}`] : [];

@@ -9,7 +9,6 @@ import {
   readFastener,
   readGrade,
   readOrder,
-  readOrderAsked,
   readThread,
   vinCheck,
   vinInRange,
@@ -30,7 +29,6 @@ it('readers answer', () => {
       expect(readFastener(any)).toBeTypeOf('object');
       expect(readGrade(standard, any).printed).toBeTypeOf('string');
       expect(readOrder(any)).toBeTypeOf('object');
-      expect(readOrderAsked(any)).toBeTypeOf('object');
       expect(vinCheck(any).ok).toBeTypeOf('boolean');
       expect(vinInRange(any, any, any)).toSatisfy((v: unknown) => v === undefined || typeof v === 'boolean');
       expect(dtcCheck(any).ok).toBeTypeOf('boolean');

@@ -8,7 +8,6 @@ import {
   coolantFreezePoint,
   coolantMix,
   coolantTopUp,
-  cureTime,
   drainedWaste,
   type GradeStandard,
   glycolFor,
@@ -303,17 +302,5 @@ describe('amounts', () => {
       { stream: 'used oil', amountL: 8.2, atLeast: false },
       { stream: 'coolant', amountL: 0, atLeast: true },
     ]);
-  });
-});
-
-describe('cure times', () => {
-  it('a supply’s own clause comes before the usual time', () => {
-    expect(cureTime('silicone gasket maker', 'fill', 60)).toMatchObject({ minutes: 60, own: true });
-    expect(cureTime('silicone gasket maker', 'fill')).toMatchObject({
-      minutes: 120,
-      own: false,
-      source: 'common practice',
-    });
-    expect(cureTime('butter', 'fill')).toBeUndefined();
   });
 });

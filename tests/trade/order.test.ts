@@ -9,7 +9,6 @@ import {
   orderSvg,
   orderText,
   readOrder,
-  readOrderAsked,
   reverseOrder,
   type TighteningOrder,
   tighteningOrder,
@@ -196,24 +195,6 @@ describe('reading an order clause', () => {
     expect(readOrder('inside-out, 2 rows')).toEqual({ pattern: 'inside-out', layout: { rows: 2 } });
     expect(readOrder('1-3-5-2-4')).toEqual({ pattern: [1, 3, 5, 2, 4] });
     expect(readOrder('round and round')).toHaveProperty('problem');
-  });
-});
-
-describe('asked for without a procedure', () => {
-  it.each([
-    ['star 5', { pattern: 'star', count: 5 }],
-    ['grid 2x5', { pattern: 'inside-out', count: 10, layout: { rows: 2, columns: 5 } }],
-    ['outside-in 2×5', { pattern: 'outside-in', count: 10, layout: { rows: 2, columns: 5 } }],
-    ['inside-out 11, 2 rows', { pattern: 'inside-out', count: 11, layout: { rows: 2 } }],
-    ['1-3-2-4', { pattern: [1, 3, 2, 4], count: 4 }],
-  ])('%s', (text, input) => {
-    expect(readOrderAsked(text)).toEqual(input);
-  });
-  it.each([
-    ['star', /say how many/],
-    ['spiral 5', /ask for star 5/],
-  ])('%s is a problem', (text, message) => {
-    expect(readOrderAsked(text)).toMatchObject({ problem: expect.stringMatching(message) });
   });
 });
 

@@ -69,7 +69,7 @@ export function fluidPages(): Page[] {
         ],
       ),
       '## Usual times of sealants',
-      "Used for hints alone. The product's own sheet comes first: write its times at the supply.",
+      "For your judgement alone: nothing is checked against these. Write the times of the product's own sheet at the supply, and those are.",
       table(
         ['Kind', 'Fit within', 'Torque after', 'Fill after', 'Run after', 'Full cure', 'Source'],
         CURES.map((row) => [

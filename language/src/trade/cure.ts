@@ -1,11 +1,14 @@
-/** Usual cure times of sealants and threadlockers: common practice, overridden by the supply's own clause. */
-import { type SourceKey, sourceTitle } from './sources.js';
+/**
+ * Usual cure times of sealants and threadlockers, for the reference alone: common practice. What is checked is what the
+ * supply's own clause asks for.
+ */
+import type { SourceKey } from './sources.js';
 
 /** What a cure clause gates. */
-export type CureEvent = 'torque' | 'fill' | 'run';
+type CureEvent = 'torque' | 'fill' | 'run';
 
 /** Usual times of one kind of supply, minutes. `fitWithinMin` is the working time before assembly. */
-export interface CureRow {
+interface CureRow {
   readonly kind: string;
   readonly fitWithinMin?: number;
   readonly afterMin: Readonly<Partial<Record<CureEvent, number>>>;
@@ -45,21 +48,3 @@ export const CURES: readonly CureRow[] = [
     source: 'PRACTICE',
   },
 ];
-
-/** Minutes to wait before an event, and whether they are the supply's own or the usual ones. */
-export interface CureTime {
-  readonly minutes: number;
-  readonly own: boolean;
-  readonly source: string;
-}
-
-/**
- * The time before `event` for a kind of supply: its own clause where written (minutes), else the usual time, else
- * undefined (nothing is known, nothing is claimed).
- */
-export function cureTime(kind: string, event: CureEvent, ownMin?: number): CureTime | undefined {
-  if (ownMin !== undefined) return { minutes: ownMin, own: true, source: "the supply's own clause" };
-  const row = CURES.find((c) => c.kind === kind);
-  const minutes = row?.afterMin[event];
-  return row && minutes !== undefined ? { minutes, own: false, source: sourceTitle(row.source) } : undefined;
-}

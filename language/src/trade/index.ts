@@ -13,7 +13,6 @@ export {
   type TopUp,
   USUAL_GLYCOL_PERCENT,
 } from './coolant.js';
-export { CURES, type CureEvent, type CureRow, type CureTime, cureTime } from './cure.js';
 export {
   chargeCheck,
   containersToPull,
@@ -79,7 +78,7 @@ export {
   tighteningOrder,
 } from './order.js';
 export type { Point } from './order-grid.js';
-export { readOrder, readOrderAsked } from './order-read.js';
+export { readOrder } from './order-read.js';
 export {
   orderCaption,
   orderNumbers,

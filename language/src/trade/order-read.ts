@@ -1,4 +1,4 @@
-/** Reads an order as it is written in a clause (`inside-out, 2 rows`) or asked for at the bench (`grid 2x5`). */
+/** Reads an order as it is written in a clause: `inside-out, 2 rows`. */
 import {
   ORDER_PATTERNS,
   type OrderInput,
@@ -30,25 +30,4 @@ export function readOrder(
     };
   }
   return { problem: `“${text.trim()}” is not an order; ${USAGE}` };
-}
-
-/**
- * Reads an order with its count, as asked for without a procedure: `star 5`, `cross 12`, `grid 2x5`,
- * `inside-out 11, 2 rows`, `outside-in 2x5`, `1-3-5-2-4`. A grid goes inside-out.
- */
-export function readOrderAsked(text: string): OrderInput | OrderProblem {
-  const words = text.trim().replace(/×/g, 'x');
-  const grid = /^(grid|inside-out|outside-in)\s+(\d+)\s*x\s*(\d+)$/i.exec(words);
-  if (grid?.[1]) {
-    const [rows, columns] = [Number(grid[2]), Number(grid[3])];
-    const pattern = grid[1].toLowerCase() === 'outside-in' ? 'outside-in' : 'inside-out';
-    return { pattern, count: rows * columns, layout: { rows, columns } };
-  }
-  const counted = /^(star|cross|inside-out|outside-in)\s+(?:of\s+)?(\d+)(.*)$/i.exec(words);
-  const read = readOrder(counted ? `${counted[1]}${counted[3]}` : words);
-  if ('problem' in read)
-    return { problem: `“${text.trim()}” is not an order; ask for star 5, cross 12, grid 2x5 or 1-3-5-2-4` };
-  if (counted) return { ...read, count: Number(counted[2]) };
-  if (typeof read.pattern === 'string') return { problem: `say how many: ${read.pattern} 8` };
-  return { ...read, count: read.pattern.length };
 }

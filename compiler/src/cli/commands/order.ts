@@ -3,7 +3,7 @@ import { trade } from '@baywright/language';
 import { choice, defineCommand, flag } from '../command.js';
 import { CannotRun } from '../shell.js';
 
-const PATTERNS = ['star', 'cross', 'inside-out', 'outside-in'] as const;
+const PATTERNS = trade.ORDER_PATTERNS;
 
 export default defineCommand({
   name: 'order',

@@ -38,7 +38,7 @@ The figures are for judging a specification, not for making one: the maker's dat
     ],
   ],
   run({ shell, paint }, [bolt = ''], options) {
-    const { thread, strengthClass } = readBolt(bolt);
+    const { thread, class: strengthClass } = readBolt(bolt);
     const given = options.at === undefined ? undefined : readTorque(options.at);
     const lubrication = options.thread === 'as delivered' ? undefined : options.thread;
     const writtenUnit = UNITS.find((symbol) => symbol === given?.measure.unit.symbol);
@@ -101,19 +101,14 @@ const VERDICTS = {
   low: 'This torque gives under a tenth of the proof load',
 } as const;
 
-function readBolt(bolt: string): { thread: trade.Thread; strengthClass: trade.StrengthClass } {
-  const match = /^(.+?)[\s,]+(?:(class|grade)\s+)?(\S+)$/i.exec(bolt.trim());
-  if (!match?.[1] || !match[3])
+function readBolt(bolt: string): Required<trade.FastenerNamed> {
+  const named = trade.readFastener(bolt);
+  if ('problem' in named)
+    throw new CannotRun(named.problem + (named.nearest === undefined ? '' : `; near it: ${named.nearest}`));
+  const { thread, class: strengthClass } = named;
+  if (strengthClass === undefined)
     throw new CannotRun('thread and class are both needed, as in "M12x1.75 10.9"');
-  const thread = trade.readThread(match[1].replace(/,\s*$/, ''));
-  if (!trade.isThread(thread))
-    throw new CannotRun(
-      thread.problem + (thread.nearest === undefined ? '' : `; near it: ${thread.nearest}`),
-    );
-  const word = match[2]?.toLowerCase();
-  const strengthClass = trade.readClass(match[3], word === 'class' || word === 'grade' ? word : undefined);
-  if (!trade.isClass(strengthClass)) throw new CannotRun(strengthClass.problem);
-  return { thread, strengthClass };
+  return { thread, class: strengthClass };
 }
 
 function readTorque(written: string): { measure: Measure; torqueNm: number } {

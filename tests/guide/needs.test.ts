@@ -20,6 +20,22 @@ completion
   ]);
 });
 
+it('asks for the whole fill where a line puts in a part of it and the rest is topped up', () => {
+  const text = `${HEAD}
+fluids
+  gearbox-fluid: Gearbox fluid
+    fill 5.5 L, until level at mark
+places
+  mark: Mark
+
+completion
+  step: End
+    fill gearbox-fluid, 4.5 L
+    top-up gearbox-fluid until level at mark
+`;
+  expect(needsOf(lower(text))).toEqual(['Fluids: Gearbox fluid, 5.5 L (5.8 US qt) | 1.1, 1.2']);
+});
+
 it('has a blank in the record for what is weighed or written down', () => {
   const { document } = lower(
     `${HEAD}\ncompletion\n  step: End\n    weigh axle-oil\n    record odometer, codes, axle-oil\n`,

@@ -55,7 +55,21 @@ interface Amount {
 function amountsOf(print: Print, thing: Thing, uses: readonly UsedAmount[]): Amount[] {
   const declared = declaredFor(print, thing, uses);
   const isSaid = uses.every(({ amount, isTopUp }) => amount !== undefined || isTopUp === true);
-  return isSaid || declared.length === 0 ? saidBy(uses) : declared;
+  const said = saidBy(uses);
+  return declared.length === 0 || (isSaid && !isFirstPart(said, declared, uses)) ? said : declared;
+}
+
+/** Whether the lines fill a part of what goes in, and top the rest up. */
+function isFirstPart(
+  said: readonly Amount[],
+  declared: readonly Amount[],
+  uses: readonly UsedAmount[],
+): boolean {
+  const most = (amounts: readonly Amount[]): number =>
+    Math.max(0, ...amounts.map(({ measure }) => largest(measure)));
+  const isOpen = uses.some(({ amount, isTopUp }) => isTopUp === true && amount === undefined);
+  const isOneKind = new Set([...said, ...declared].map(({ measure }) => measure.unit.kind)).size === 1;
+  return isOpen && isOneKind && most(said) < most(declared);
 }
 
 /** What is declared, once for each side it is used on; nothing where it is only topped up. */

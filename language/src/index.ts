@@ -51,7 +51,8 @@ export { type CanDo, canDo } from './state/can-do.js';
 export { decode as decodeCounts, size as sizeOfCounts } from './state/counts.js';
 export { type ClockWord, detailText, type StateDetail } from './state/detail-words.js';
 export { fittingEdits, fittingText } from './state/fitting-edits.js';
-export { type FittingHalf, type FittingStep, fittingHalf } from './state/fitting-half.js';
+export { type FittingHalf, fittingHalf } from './state/fitting-half.js';
+export type { FittingStep } from './state/fitting-steps.js';
 export { type DeclaredLabour, declaredLabour, type JobTime, jobTime } from './state/job-time.js';
 export { sealantOf } from './state/joints.js';
 export { type OperationSummary, operationSummary, type ThingState } from './state/operation-summary.js';
@@ -93,7 +94,7 @@ export {
   type Words,
 } from './vocabulary/kinds.js';
 export { nearest } from './vocabulary/near.js';
-export { NEEDS } from './vocabulary/needs.js';
+export { type Make, NEEDS } from './vocabulary/needs.js';
 export {
   dayInWords,
   listPieces,

@@ -1,5 +1,5 @@
 // Lasting bans on the rows where they hold: said where they begin and end, and in the running bar between.
-import { type BanInForce, bansInForce, phraseText } from '@baywright/language';
+import { type BanInForce, bansInForce, NEVER, phraseText } from '@baywright/language';
 import { type Block, type BlockOf, type Rail, walkBlocks } from '../blocks.js';
 import type { Ban } from '../document.js';
 import { type Prose, text } from '../inline.js';
@@ -44,7 +44,7 @@ function spansOf(walk: Walk): readonly Span[] {
   const found = bansInForce(print.run).flatMap((ban, i): RuleSpan[] => {
     const from = walk.acts.get(ban.from.index)?.first;
     const to = ban.to ? walk.acts.get(ban.to.index)?.last : undefined;
-    const isHere = print.job.universe.diagrams.and(ban.when, print.when) !== 0;
+    const isHere = print.job.universe.diagrams.and(ban.when, print.when) !== NEVER;
     return from && isHere && !isShort(from, to)
       ? [{ id: `ban-${i}`, from, to, told: toldOf(walk, ban), ban }]
       : [];

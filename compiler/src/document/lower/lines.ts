@@ -1,6 +1,6 @@
 // The lines of a step in order: rows, branches, repeats, performed operations, what is read and not ticked. Where
 // both sides are printed, lines that touch what each side has come once a side and all others once.
-import { type Line, phrase, phraseText, scopeOf } from '@baywright/language';
+import { type Line, NEVER, phrase, phraseText, scopeOf } from '@baywright/language';
 import type { Block, Depends } from '../blocks.js';
 import { type Prose, text } from '../inline.js';
 import { located, lowerClip, lowerMessage, lowerNote, lowerPicture } from './asides.js';
@@ -131,7 +131,7 @@ function lowerText(
 function lowerWhen(walk: Walk, line: Extract<Line, { kind: 'when' }>, place: Place, out: Out): void {
   const { print } = walk;
   const when = print.job.universe.diagrams.and(place.when, print.job.where(line.guard));
-  if (when === 0) return;
+  if (when === NEVER) return;
   const inner = { ...place, when };
   const variant = variantWords(print, when, place.when);
   if (variant === undefined) {
@@ -192,7 +192,7 @@ export function performed(
   const from = line.from && !line.from.hole ? job.imports.numbered(line.from.text) : place.scope.file;
   const operation = from?.operations.find(({ name }) => name === line.operation?.text);
   const when = job.universe.diagrams.and(place.when, job.where(line.guard));
-  if (!from || !operation?.line || when === 0) return undefined;
+  if (!from || !operation?.line || when === NEVER) return undefined;
   const scope = job.scopes.find(({ file }) => file.path === from.path) ?? scopeOf(from, job.imports);
   return {
     lines: operation.line.children,

@@ -8,6 +8,7 @@ import {
   type IssuedEdition,
   type Job,
   type Language,
+  NEVER,
   type Scope,
   type Settings,
   type StateRun,
@@ -107,7 +108,7 @@ export interface Place {
 
 /** Whether something guarded is met on any of the combinations of a place. */
 export const holdsHere = ({ job }: Print, guard: Guard | undefined, when: Condition): boolean =>
-  job.universe.diagrams.and(job.where(guard), when) !== 0;
+  job.universe.diagrams.and(job.where(guard), when) !== NEVER;
 
 /** The line of the source that something comes from, counted from 1. */
 export function sourceOf(print: Print, file: string, offset: number): SourceRef | undefined {

@@ -7,6 +7,8 @@ import {
   isEachSide,
   isFormless,
   type Line,
+  type Make,
+  NEVER,
   phrase,
   phraseText,
 } from '@baywright/language';
@@ -58,7 +60,7 @@ export function lowerStatement(
   const statement = bindStatement(line, place.scope.file.path, place.scope);
   if (!statement) return unreadRow(walk, line, place, out);
   const when = universe.diagrams.and(place.when, print.job.where(line.guard));
-  if (when === 0) return undefined;
+  if (when === NEVER) return undefined;
   const here = { ...place, when };
   const variant = variantWords(print, when, place.when);
   const only: Leading =
@@ -104,28 +106,19 @@ export function lowerStatement(
 /** `marked front-axle`, `marked rear-axle`. */
 const ENDS = ['front', 'rear'] as const;
 
-/** Verbs that look at things and leave them as they are. */
-const LOOKS: ReadonlySet<string> = new Set([
-  'inspect',
-  'test',
-  'measure',
-  'clean',
-  'mark',
-  'scrap',
-  'tag',
-  'untag',
-  'tie',
-  'untie',
-]);
+/** What a line can do to a thing and leave it where it is. */
+const LEAVES_IT: ReadonlySet<Make> = new Set(['outcome', 'cleaned', 'tagged', 'untagged', 'tied', 'untied']);
 
 /** Things that change with the line are done one at a time; looking at several is one look. */
 function isSplit({ verb, objects }: BoundStatement): boolean {
-  if (LOOKS.has(verb.word)) return false;
   const changes = new Set(['part', 'fastener', 'connection']);
   return (
     objects.length > 1 &&
     objects.some(
-      ({ thing }) => thing && changes.has(thing.kind) && (verb.on[thing.kind]?.makes.length ?? 0) > 0,
+      ({ thing }) =>
+        thing &&
+        changes.has(thing.kind) &&
+        (verb.on[thing.kind]?.makes.some((make) => !LEAVES_IT.has(make)) ?? false),
     )
   );
 }

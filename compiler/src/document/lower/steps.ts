@@ -1,5 +1,13 @@
 // The steps of a procedure in order, with their rows: those of its own phases and of the operations it performs.
-import { type Line, listPieces, phrase, phraseText, SECTION_BY_WORD, textOf } from '@baywright/language';
+import {
+  type Line,
+  listPieces,
+  NEVER,
+  phrase,
+  phraseText,
+  SECTION_BY_WORD,
+  textOf,
+} from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
 import { lowerLines, performed } from './lines.js';
@@ -91,7 +99,7 @@ function unitsOf(
     ) {
       close();
       const when = print.job.universe.diagrams.and(place.when, print.job.where(line.guard));
-      if (when !== 0) units.push(...unitsOf(walk, line.children, { ...place, when }, phase, title));
+      if (when !== NEVER) units.push(...unitsOf(walk, line.children, { ...place, when }, phase, title));
     } else loose.push(line);
   }
   close();
@@ -124,7 +132,7 @@ function inOrder(print: Print, units: readonly Unit[]): { unit: Unit; side: Side
 function lowerStep(walk: Walk, unit: Unit, side: SidePrint | undefined): BlockOf<'step'> | undefined {
   const { print } = walk;
   const place = side ? atSide(print, unit.place, side) : unit.place;
-  if (place.when === 0) return undefined;
+  if (place.when === NEVER) return undefined;
   walk.step++;
   walk.rows = 0;
   const before = railNow(walk);

@@ -1,6 +1,7 @@
 // Writers' prose and titles in the language of the print, with their references to figures filled in.
 import {
   clausesOf,
+  NEVER,
   type PhraseId,
   phraseText,
   resolve,
@@ -37,7 +38,7 @@ function resolved(print: Print, reference: string): Prose | undefined {
   const { diagrams } = print.job.universe;
   const clauses = (
     word === '' ? ['bare', 'at least', 'at most'].flatMap((w) => clausesOf(thing, w)) : clausesOf(thing, word)
-  ).filter(({ guard }) => diagrams.and(print.job.where(guard), print.when) !== 0);
+  ).filter(({ guard }) => diagrams.and(print.job.where(guard), print.when) !== NEVER);
   const clause = clauses.find(({ guard }) => guard !== undefined) ?? clauses[0];
   if (!clause) return undefined;
   if (clause.clause.spec)
@@ -76,7 +77,7 @@ const MACHINE_TITLES: Readonly<Record<string, PhraseId>> = {
 export function partNumber(print: Print, thing: Thing, within: number): string | undefined {
   const { diagrams } = print.job.universe;
   const all = clausesOf(thing, 'number').filter(
-    ({ guard }) => diagrams.and(print.job.where(guard), within) !== 0,
+    ({ guard }) => diagrams.and(print.job.where(guard), within) !== NEVER,
   );
   const texts = all.flatMap(({ clause, guard }) => {
     // `PF 4416` is one word: it is looked for in a rack.

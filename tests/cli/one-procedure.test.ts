@@ -120,10 +120,10 @@ describe('fitting-half', () => {
     const { code, out, err } = await baywright('fitting-half MR-1.bay', { files });
     expect({ code, err }).toEqual({ code: 0, err: '' });
     expect(out).toBe(`installation
-  step: Fit Mirror
+  step: Fit the mirror
     install mirror, mirror-bolt
     torque mirror-bolt
-  step: Fit Mirror cover
+  step: Fit the mirror cover
     install cover
 `);
   });

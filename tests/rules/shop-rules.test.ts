@@ -172,7 +172,7 @@ const SHOP_RULES: Readonly<Record<string, Shop>> = {
     broken: `${REFIT}    torque hub-bolt
 #   ^^^^^^^^^^^^^^^ S403`,
     missing: '`hold` must come after this line',
-    fix: 'Insert `hold: A second technician checks Hub bolts.`',
+    fix: 'Insert `hold: A second technician checks the hub bolts.`',
   },
   'paint-mark in the same step': {
     rule: `    after torque any fastener marked critical

@@ -122,7 +122,7 @@ describe('refactors', () => {
       /fitting half/,
     );
     expect(text.slice(text.indexOf('installation'))).toBe(
-      'installation\n  step: Fit Brake disc\n    install disc, caliper, caliper-bolt\n    torque caliper-bolt\n  step: Fit Road wheel\n    install wheel, wheel-nut\n    snug wheel-nut\n\ncompletion\n  step: Lower and hand back\n    lower vehicle\n    torque wheel-nut\n    unchock rear-wheels\n',
+      'installation\n  step: Fit the brake disc and the brake caliper\n    install disc, caliper, caliper-bolt\n    torque caliper-bolt\n  step: Fit the road wheel\n    install wheel, wheel-nut\n    snug wheel-nut\n\ncompletion\n  step: Lower and hand back\n    lower vehicle\n    torque wheel-nut\n    unchock rear-wheels\n',
     );
     session.rewrite(PATH, text);
     expect((await session.diagnostics(PATH)).filter((d) => d.severity === 1)).toEqual([]);

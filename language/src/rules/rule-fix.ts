@@ -1,6 +1,7 @@
 // Fixes of broken rules: the line that the rule asks for, put where it asks for it.
 import type { Fix } from '../diagnostics/define.js';
 import { minutes } from '../names/figures.js';
+import { inSentence } from '../names/in-sentence.js';
 import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import { moveFix } from '../state/fixes.js';
@@ -21,7 +22,7 @@ export function lineFor(
   if (required.form === 'wait') return `wait ${timeWords(left ?? minutes(required.time) ?? 0)}`;
   if (required.form === 'message')
     return required.message === 'hold'
-      ? `hold: A second technician checks ${act.statement?.objects.map((o) => o.thing?.title ?? o.item.name.text).join(', ') ?? 'this'}.`
+      ? `hold: A second technician checks ${act.statement?.objects.map((o) => (o.thing ? inSentence(o.thing) : o.item.name.text)).join(', ') ?? 'this'}.`
       : undefined;
   const { pattern } = required;
   const { target } = pattern;

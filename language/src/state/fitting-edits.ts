@@ -3,7 +3,8 @@ import type { FileModel } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
 import type { TextEdit } from '../text/span.js';
 import { wholeLines } from '../text/whole-lines.js';
-import type { FittingHalf, FittingStep } from './fitting-half.js';
+import type { FittingHalf } from './fitting-half.js';
+import type { FittingStep } from './fitting-steps.js';
 
 /** The insertions that write it; none where nothing is proposed. They do not touch each other. */
 export function fittingEdits(file: FileModel, half: FittingHalf): TextEdit[] {

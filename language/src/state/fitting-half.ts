@@ -2,21 +2,19 @@
 // the work written so far leaves it, what can be done next towards bringing it back together, takes the thing that came
 // off last first, and goes on until nothing is left. So the lines proposed satisfy every relation by construction.
 import { hasClause, type Thing } from '../names/model.js';
-import { NEVER } from '../variants/diagrams.js';
+import { type Condition, NEVER } from '../variants/diagrams.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import type { VerbDef } from '../vocabulary/verb.js';
 import { lacksFor, supposedAct } from './can-do.js';
+import { decode, size } from './counts.js';
+import type { Lack } from './deficit.js';
+import { inFittingOrder, inTurn } from './fitting-order.js';
+import { type FittingStep, FittingSteps } from './fitting-steps.js';
 import { facesOf, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
 import { MAKE_RULES } from './make-rules.js';
 import type { StateRun } from './run.js';
 import { lastActBefore, type StateFact, stateAt } from './state-at.js';
-
-export interface FittingStep {
-  readonly title: string;
-  /** Statements, without indent. */
-  readonly lines: readonly string[];
-}
 
 export interface FittingHalf {
   readonly installation: readonly FittingStep[];
@@ -29,64 +27,23 @@ export interface FittingHalf {
 export function fittingHalf(run: StateRun, offset = Number.MAX_SAFE_INTEGER): FittingHalf {
   const m = run.machine.asAfter(lastActBefore(run, offset));
   const writer = new Writer(m);
-  for (let facts = open(run, m, writer); facts.length > 0; facts = open(run, m, writer)) {
+  const open = (): StateFact[] =>
+    inFittingOrder(
+      m,
+      stateAt({ ...run, machine: m }, Number.MAX_SAFE_INTEGER).filter((fact) => !writer.gaveUp(fact)),
+    );
+  for (let facts = open(); facts.length > 0; facts = open()) {
+    const isFree = inTurn(m, facts);
+    // What had better wait is done only when nothing else can be.
+    if (facts.some((fact, i) => isFree(fact, i) && writer.settle(fact))) continue;
     if (!facts.some((fact) => writer.settle(fact))) return writer.result(facts.map((f) => f.thing));
   }
   return writer.result([]);
 }
 
-/** What is still open, in the order to try: the latest taken off first within a kind of work. */
-function open(run: StateRun, m: Machine, writer: Writer): StateFact[] {
-  const facts = stateAt({ ...run, machine: m }, Number.MAX_SAFE_INTEGER).filter(
-    (fact) => !writer.gaveUp(fact),
-  );
-  const fillers = new Set(
-    facts
-      .filter((f) => f.thing.kind === 'fluid')
-      .flatMap((f) => m.job.relations(f.thing, 'fill at').map((r) => r.target)),
-  );
-  const rank = (fact: StateFact): number => {
-    const group = GROUP_ORDER.indexOf(fact.group);
-    // The filler stays open until the fluid is in; chocks stay until the wheels carry.
-    return group >= 0 && (fillers.has(fact.thing) || fact.thing.kind === 'place')
-      ? group + GROUP_ORDER.length
-      : group;
-  };
-  return facts
-    .filter((f) => rank(f) >= 0)
-    .sort((a, b) => rank(a) - rank(b) || (b.act?.index ?? -1) - (a.act?.index ?? -1));
-}
-
-/** Tightening follows fitting at once; fluids and the vehicle's own posture come when all is closed. */
-const GROUP_ORDER: readonly StateFact['group'][] = [
-  'untorqued',
-  'capped',
-  'placed',
-  'off',
-  'hung',
-  'disconnected',
-  'loose',
-  'drained',
-  'unbled',
-  'owed',
-  'disturbed',
-  'raised',
-  'changed',
-];
-/** Work that closes the job rather than fits a part. */
-const COMPLETES: ReadonlySet<string> = new Set([
-  'lower',
-  'unchock',
-  'untag',
-  'set',
-  'check-level',
-  'adjust',
-  'bleed',
-]);
-
 class Writer {
   readonly #m: Machine;
-  readonly #steps: { title: string; lines: { verb: string; objects: string[] }[]; completes: boolean }[] = [];
+  readonly #steps = new FittingSteps();
   readonly #given = new Set<string>();
   readonly #settled = new Map<string, number>();
 
@@ -98,7 +55,7 @@ class Writer {
     return this.#given.has(`${fact.group} ${fact.thing.id}`);
   }
 
-  /** Writes the line that settles the fact, if it can be done now. Snugs or seals first where that is all that lacks. */
+  /** Writes the line that settles the fact, if it can be done now. Does first what is on the way there. */
   settle(fact: StateFact): boolean {
     const { group, thing } = fact;
     if (group === 'owed' && fact.said.what !== 'level unchecked') return this.#giveUp(fact);
@@ -112,11 +69,11 @@ class Writer {
   }
 
   result(left: readonly Thing[]): FittingHalf {
-    const written = (completes: boolean): FittingStep[] =>
-      this.#steps
-        .filter((s) => s.completes === completes)
-        .map((s) => ({ title: s.title, lines: s.lines.map((l) => `${l.verb} ${l.objects.join(', ')}`) }));
-    return { installation: written(false), completion: written(true), left: [...new Set(left)] };
+    return {
+      installation: this.#steps.written(false),
+      completion: this.#steps.written(true),
+      left: [...new Set(left)],
+    };
   }
 
   #settledOften(fact: StateFact): boolean {
@@ -132,6 +89,8 @@ class Writer {
     const m = this.#m;
     const { thing, when } = fact;
     if (lacksFor(m, verb, thing, when).length > 0) return false;
+    const uncap = fact.group === 'capped' ? VERB_BY_WORD.get('uncap') : undefined;
+    if (uncap) this.#write(uncap, thing, fact);
     this.#make(verb, thing, when, verb.takesValue ? m.rest(thing) : undefined);
     this.#write(verb, thing, fact);
     return true;
@@ -153,7 +112,8 @@ class Writer {
     const dry = m.where(part, 'joint', (v) => v === 'old');
     const install = VERB_BY_WORD.get('install');
     if (!sealant || !apply || !clean || !install || dry === NEVER) return;
-    if (lacksFor(m, install, part, dry).some((l) => l.want !== 'wet' && l.want !== 'clean')) return;
+    if (lacksFor(m, install, part, dry).some((l) => !SEALING.has(l.want))) return;
+    for (const lack of lacksFor(m, install, part, dry)) this.#clear(lack);
     const faces = facesOf(m.job, part);
     for (const face of faces) {
       if (m.where(face, 'clean', (v) => v !== 'clean') === NEVER) continue;
@@ -163,70 +123,67 @@ class Writer {
     const act = supposedAct(m, apply, dry);
     m.acts.push(act);
     m.change(part, 'joint', dry, () => 'wet', act.index);
-    this.#line(
-      `Seal ${part.title}`,
-      'apply',
-      `${sealant.name}${faces[0] ? ` to ${faces.map((f) => f.name).join(', ')}` : ''}`,
-      false,
-      false,
-    );
+    const to = faces[0] ? ` to ${faces.map((f) => f.name).join(', ')}` : '';
+    this.#steps.add({ verb: 'apply', text: `${sealant.name}${to}` });
   }
 
-  /** Does what the verb still asks for, where that is work of its own: wheels snug, a filler open, a sealant cured. */
+  /** Takes away what was placed where the part goes. */
+  #clear({ want, thing, when }: Lack): void {
+    const way = want === 'gone' ? wayBy('remove', thing, when) : undefined;
+    if (!way || lacksFor(this.#m, way.verb, thing, when).length > 0) return;
+    this.#make(way.verb, thing, when, undefined);
+    this.#write(way.verb, thing, undefined);
+  }
+
+  /** Does what the verb still asks for, where all of that is work of its own: wheels snug, a filler open, a cure. */
   #first(verb: VerbDef, fact: StateFact): boolean {
     const lacks = lacksFor(this.#m, verb, fact.thing, fact.when);
-    const cure = Math.max(0, ...lacks.filter((l) => l.want === 'cured').map((l) => Number(l.value)));
-    if (lacks.length > 0 && lacks.every((l) => l.want === 'cured') && cure > 0) {
-      this.#m.clocks.advance(cure, 0, fact.when);
-      this.#line('Let it cure', 'wait', cure % 60 === 0 ? `${cure / 60} h` : `${cure} min`, false, false);
-      return true;
+    const ways = lacks.map((lack) => this.#wayTo(lack, verb, fact));
+    if (lacks.length === 0 || ways.some((way) => way === undefined)) return false;
+    const minutes = Math.max(0, ...ways.map((way) => (typeof way === 'number' ? way : 0)));
+    const done = new Set<Thing>();
+    for (const way of ways) {
+      if (typeof way !== 'object' || done.has(way.thing)) continue;
+      done.add(way.thing);
+      if (lacksFor(this.#m, way.verb, way.thing, way.when).length > 0) return false;
+      this.#make(way.verb, way.thing, way.when, undefined);
+      this.#write(way.verb, way.thing, undefined);
     }
-    const want = verb.word === 'lower' ? 'snug' : verb.word === 'fill' ? 'off' : undefined;
-    const helper = VERB_BY_WORD.get(want === 'snug' ? 'snug' : 'remove');
-    const wanting = lacks.filter((l) => l.want === want);
-    if (!helper || wanting.length === 0 || lacks.some((l) => l.want !== want)) return false;
-    for (const { thing, when } of wanting) {
-      if (lacksFor(this.#m, helper, thing, when).length > 0) return false;
-      this.#make(helper, thing, when, undefined);
-      this.#write(helper, thing, undefined);
+    if (minutes > 0) {
+      this.#m.clocks.advance(minutes, 0, fact.when);
+      this.#steps.add({ verb: 'wait', text: minutes % 60 === 0 ? `${minutes / 60} h` : `${minutes} min` });
     }
     return true;
   }
 
+  /** The work that brings about what lacks, or the minutes to wait for it; undefined where neither would do. */
+  #wayTo({ want, value, thing, when }: Lack, verb: VerbDef, fact: StateFact): Way | number | undefined {
+    if (want === 'cured' || want === 'settled') return Number(value) || undefined;
+    if (want === 'gone' && thing.kind === 'temporary') return wayBy('remove', thing, when);
+    if (want === 'off' && OPENS_FILLER.has(verb.word)) return wayBy('remove', thing, when);
+    if (want === 'snug' && verb.word === 'lower') return wayBy('snug', thing, when);
+    if (!POSTURES.has(want) || !TIGHTENS.has(verb.word)) return undefined;
+    // Until the vehicle stands on the ground, the fastener is drawn up by hand.
+    const slack = this.#m.d.and(
+      fact.when,
+      this.#m.where(fact.thing, 'tight', (v) => !isSnug(v)),
+    );
+    return slack === NEVER ? undefined : wayBy('snug', fact.thing, slack);
+  }
+
   #write(verb: VerbDef, thing: Thing, fact: StateFact | undefined): void {
-    const completes =
-      COMPLETES.has(verb.word) || (TIGHTENS.has(verb.word) && this.#steps.at(-1)?.completes === true);
     const value = verb.takesValue
       ? ` ${this.#m.rest(thing)}`
       : verb.word === 'move'
         ? ` to ${thing.values[0]?.text ?? ''}`
         : '';
-    const only = fact?.variants === undefined ? '' : `, when ${fact.variants}`;
-    this.#line(
-      completes ? 'Lower and hand back' : `Fit ${thing.title}`,
-      verb.word,
-      `${thing.name}${value}${only}`,
-      completes,
-      value === '' && only === '',
-    );
-  }
-
-  /** Joins the line to the one before where one verb does both; a part opens a step of its own. */
-  #line(title: string, verb: string, object: string, completes: boolean, joins: boolean): void {
-    let step = this.#steps.at(-1);
-    const opens =
-      !step ||
-      step.completes !== completes ||
-      (!completes &&
-        (verb === 'install' || verb === 'apply') &&
-        step.lines.some((l) => FINISHES.has(l.verb)));
-    if (opens || !step) {
-      step = { title, lines: [], completes };
-      this.#steps.push(step);
-    }
-    const last = step.lines.at(-1);
-    if (joins && last?.verb === verb && !last.objects.some((o) => o.includes(' '))) last.objects.push(object);
-    else step.lines.push({ verb, objects: [object] });
+    this.#steps.add({
+      verb: verb.word,
+      thing,
+      text: `${thing.name}${value}`,
+      ...(fact?.variants === undefined ? {} : { only: `, when ${fact.variants}` }),
+      goesOn: this.#m.job.inverse(thing, 'fill at').length > 0,
+    });
   }
 }
 
@@ -236,9 +193,27 @@ const keyOf = ({ group, thing, when }: StateFact): string => `${group} ${thing.i
 const MOST_TRIES = 8;
 
 const TIGHTENS: ReadonlySet<string> = new Set(['torque', 'tighten']);
+/** What lacks of a joint that is about to be sealed. */
+const SEALING: ReadonlySet<Lack['want']> = new Set<Lack['want']>(['wet', 'clean', 'gone']);
+const OPENS_FILLER: ReadonlySet<string> = new Set(['fill', 'check-level']);
+const POSTURES: ReadonlySet<Lack['want']> = new Set<Lack['want']>(['back on ground', 'ride height']);
 
-/** After one of these a step is whole, and what is fitted next begins another. */
-const FINISHES: ReadonlySet<string> = new Set(['torque', 'tighten', 'snug', 'connect', 'fill', 'wait']);
+/** Work of another verb that must be done first. */
+interface Way {
+  readonly verb: VerbDef;
+  readonly thing: Thing;
+  readonly when: Condition;
+}
+
+function wayBy(word: string, thing: Thing, when: Condition): Way | undefined {
+  const verb = VERB_BY_WORD.get(word);
+  return verb && { verb, thing, when };
+}
+
+const isSnug = (word: string | number): boolean => {
+  const c = decode(String(word));
+  return c.torqued + c.snug === size(c);
+};
 
 /** The verb that takes away what was put on a thing for the job. */
 const UNDOES: Readonly<Partial<Record<StateFact['said']['what'], string>>> = {
@@ -254,7 +229,7 @@ function verbFor({ group, thing, detail, said }: StateFact): VerbDef | undefined
     off: 'install',
     hung: 'install',
     disconnected: 'connect',
-    capped: 'uncap',
+    capped: 'connect',
     loose: tighten,
     untorqued: tighten,
     drained: 'fill',

@@ -53,8 +53,8 @@ const rows: [string, ThingKind, string][] = [
   ['lower', 'machine', 'up, suspension free, wheels on > lowered'],
   ['load', 'machine', 'up > loaded'],
   ['unload', 'machine', 'suspension loaded > unloaded'],
-  ['run', 'machine', 'closed to run, run clock > moved_fluids'],
-  ['road-test', 'machine', 'whole, run clock, on ground, unchocked, nothing placed > moved_fluids, outcome'],
+  ['run', 'machine', 'closed to run, run clock > fluids moved'],
+  ['road-test', 'machine', 'whole, run clock, on ground, unchocked, nothing placed > fluids moved, outcome'],
 ];
 
 it.each(rows)('%s a %s: %s', (word, kind, effect) => {

@@ -110,7 +110,7 @@ function isRunning(work: WorkStatement, all: readonly WorkStatement[]): boolean 
     (w) =>
       w.step === work.step &&
       w.line.start < work.line.start &&
-      w.statement.verb.on.machine?.makes.includes('moved_fluids'),
+      w.statement.verb.on.machine?.makes.includes('fluids moved'),
   );
 }
 

@@ -1,5 +1,6 @@
 // The state of a set of fasteners: how many are how tight. Written as one word so that equal states are equal values.
 
+/** How many of the set are in each state; together all of it. */
 export interface Counts {
   readonly torqued: number;
   readonly snug: number;
@@ -12,12 +13,14 @@ export interface Counts {
 
 const known = new Map<string, Counts>();
 
+/** The state as a word, for a cell to hold. */
 export function encode(c: Counts): string {
   const word = `${c.torqued} ${c.snug} ${c.started} ${c.loose} ${c.out} ${c.stage}`;
   if (!known.has(word)) known.set(word, c);
   return word;
 }
 
+/** The state that a word of {@link encode} stands for. */
 export function decode(word: string): Counts {
   const found = known.get(word);
   if (found) return found;
@@ -27,11 +30,13 @@ export function decode(word: string): Counts {
 
 const whole: string[] = [];
 
+/** The word of `n` fasteners that all have their torque: how a set comes in. */
 export function allTorqued(n: number): string {
   whole[n] ??= encode({ torqued: n, snug: 0, started: 0, loose: 0, out: 0, stage: 0 });
   return whole[n];
 }
 
+/** How many fasteners the set has. */
 export function size(c: Counts): number {
   return c.torqued + c.snug + c.started + c.loose + c.out;
 }
@@ -121,4 +126,5 @@ export const wordSnugged = onWord(snugged);
 export const wordTorqued = onWord(torqued);
 /** All that are in reach stage `k` of several. */
 export const wordStaged = onWord(staged);
+/** A bleed screw: opened and shut again, it is snug whatever it was. */
 export const wordReseated = onWord((c) => snugged(loosened(c, size(c))));

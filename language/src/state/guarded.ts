@@ -14,6 +14,7 @@ export interface Choice {
 /** Choices that together cover all combinations. Where two overlap, both are possible. */
 export type Guarded = readonly Choice[];
 
+/** The act that stands for how the vehicle came in. */
 export const CAME_IN = -1;
 
 const constants = new Map<Value, Guarded>();

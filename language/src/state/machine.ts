@@ -36,6 +36,7 @@ interface Cell extends CellInfo {
 
 const NONE: readonly Assumption[] = [];
 
+/** Lives for one run. Everything is asked and changed inside a condition: the combinations and paths it holds on. */
 export class Machine {
   readonly job: Job;
   readonly d: Diagrams;
@@ -80,6 +81,7 @@ export class Machine {
     return then;
   }
 
+  /** One aspect of a thing on all combinations. */
   read(thing: Thing, aspect: Aspect): Guarded {
     return this.#cell(thing, aspect)?.value ?? initialValue(this.job, thing, aspect, this.#pinned);
   }
@@ -97,11 +99,13 @@ export class Machine {
     );
   }
 
+  /** Changes the value inside `when`; the act `by` answers for it only where it did change. */
   change(thing: Thing, aspect: Aspect, when: Condition, change: (value: Value) => Value, by: number): void {
     const before = this.read(thing, aspect);
     this.#store(thing, aspect, before, changed(this.d, before, when, change, by), by);
   }
 
+  /** Sets the value inside `when`; the act `by` answers for it also where it was so before. */
   put(thing: Thing, aspect: Aspect, when: Condition, value: Value, by: number): void {
     const before = this.read(thing, aspect);
     this.#store(thing, aspect, before, replaced(this.d, before, when, value, by), by);
@@ -122,6 +126,7 @@ export class Machine {
     return this.#muted.size === 0 ? NEVER : (this.#muted.get(thing) ?? NEVER);
   }
 
+  /** From here on nothing is known of the thing inside `when`, and nothing is told of it. */
   mute(thing: Thing, when: Condition): void {
     this.#muted.set(thing, this.d.or(this.muted(thing), when));
   }

@@ -222,7 +222,7 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   },
   loaded: change('suspension', 'jacked'),
   unloaded: change('suspension', 'free'),
-  moved_fluids(m, { act, when }) {
+  'fluids moved'(m, { act, when }) {
     for (const fluid of allThings(m.job.scopes)) {
       const settles = fluid.kind === 'fluid' ? minutesOf(fluid, 'settle') : undefined;
       if (settles !== undefined) m.clocks.start(`settle ${fluid.id}`, 'least', settles, when, act.index);

@@ -4,6 +4,7 @@
 /** A set of combinations: 0 is none, 1 is all, larger numbers are nodes of their `Diagrams`. */
 export type Condition = number;
 
+/** No combination, and all of them. */
 export const NEVER: Condition = 0;
 export const ALWAYS: Condition = 1;
 

@@ -30,6 +30,7 @@ export interface GuardProblem {
   readonly known: readonly string[];
 }
 
+/** The axes of one job, and what conditions over them mean. Outcomes of tests are added while the work is run. */
 export interface Universe {
   readonly diagrams: Diagrams;
   readonly axes: readonly Axis[];

@@ -7,7 +7,7 @@ export const roadTest = defineVerb({
   on: {
     machine: {
       needs: ['whole', 'run clock', 'on ground', 'unchocked', 'nothing placed'],
-      makes: ['moved_fluids', 'outcome'],
+      makes: ['fluids moved', 'outcome'],
     },
   },
   machines: ['vehicle'],

@@ -4,7 +4,7 @@ import { measured } from '../vocabulary/verb-shorthand.js';
 
 export const run = defineVerb({
   word: 'run',
-  on: { machine: { needs: ['closed to run', 'run clock'], makes: ['moved_fluids'] } },
+  on: { machine: { needs: ['closed to run', 'run clock'], makes: ['fluids moved'] } },
   machines: ['engine'],
   object: 'one or more',
   bare: measured(['time'], 'How long.'),

@@ -104,7 +104,7 @@ export const MAKES = {
   lowered: 'puts the vehicle on its wheels',
   loaded: 'loads the suspension',
   unloaded: 'lets the suspension hang',
-  moved_fluids: 'moves the fluids',
+  'fluids moved': 'moves the fluids',
   waited: 'lets the time named go by',
   outcome: 'gives a result that `if` can ask for',
 } as const;

@@ -21,6 +21,7 @@ describe('help', () => {
       expect(out).toMatch(new RegExp(`^Usage: baywright ${name} `));
       for (const argument of def.takes) expect(out).toContain(argument.docs.slice(0, 20));
       for (const option of Object.values(def.options)) expect(out).toContain(option.flags);
+      expect(out).not.toContain('default: []');
       for (const [line] of def.examples) expect(out).toContain(line);
       expect(def.examples.every(([line]) => line.startsWith(`baywright ${name}`))).toBe(true);
     },

@@ -114,7 +114,7 @@ function parserOption(option: Option): ParserOption {
     case 'count':
       return made.default(option.usual).argParser(wholeNumber);
     case 'list':
-      return made.default([], '').argParser((value: string, before: readonly string[]) => [...before, value]);
+      return made.argParser((value: string, before: readonly string[] = []) => [...before, value]);
     default:
       return made;
   }
@@ -125,11 +125,11 @@ function wholeNumber(text: string): number {
   return Number(text);
 }
 
-/** Options under the names that the table gives them; a flag that was not given is false. */
+/** Options under the names that the table gives them; a flag that was not given is false, a list is empty. */
 function optionValues(def: CommandDef, command: Parser): Record<string, never> {
   const values = Object.entries(def.options).map(([name, option]) => {
     const value: unknown = command.getOptionValue(parserOption(option).attributeName());
-    return [name, option.kind === 'flag' ? value === true : value];
+    return [name, option.kind === 'flag' ? value === true : option.kind === 'list' ? (value ?? []) : value];
   });
   return Object.fromEntries(values);
 }

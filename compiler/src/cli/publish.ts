@@ -1,9 +1,9 @@
-// Makes the guides of one procedure: lowers it and renders what was asked for. The renderers are loaded when the first
-// guide is made: checking alone must not pay for them.
+// Makes the guides of one procedure: lowers it and renders what was asked for. What lowers and renders is loaded when the
+// first guide is made: checking alone must not pay for it.
 import type { Analysis, IssuedEdition, Language } from '@baywright/language';
 import { edition, issuedRevisions, type StoreLibrary } from '../desk/issue-store.js';
 import type { OutputFinding } from '../document/document.js';
-import { type GuideChoice, type GuideShelf, lowerGuide } from '../document/lower/index.js';
+import type { GuideChoice, GuideShelf } from '../document/lower/index.js';
 import type { Engine } from '../pdf/engine.js';
 import type { PrintOptions } from '../print-options.js';
 import { readTranslations, translationPath } from '../translate/po.js';
@@ -36,6 +36,7 @@ export async function makeGuide(
   formats: readonly Format[],
   engine?: Engine,
 ): Promise<MadeGuide> {
+  const { lowerGuide } = await import('../document/lower/index.js');
   const { renderHtml, renderPdf } = await import('../output.js');
   const { document, findings, untranslated } = lowerGuide(analysis, wanted.choice, guideShelf(shell, shelf));
   const missing = [...untranslated.values()].reduce((sum, texts) => sum + texts.size, 0);

@@ -8,6 +8,7 @@ import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { type Span, span } from '../text/span.js';
 import { isOpenString, reportLeftover } from './leftover.js';
 import type { LineSource } from './line-source.js';
+import { LazyLookahead } from './lookahead.js';
 import { AnyToken, Comma, endOf, RawToken, StringToken, TOKEN_TYPES, wordOf } from './tokens.js';
 import type { Name, Raw } from './tree.js';
 
@@ -22,6 +23,7 @@ export abstract class ParserBase extends EmbeddedActionsParser {
     super([...TOKEN_TYPES], {
       skipValidations,
       maxLookahead: 1,
+      lookaheadStrategy: new LazyLookahead({ maxLookahead: 1 }),
       recoveryEnabled: false,
       nodeLocationTracking: 'none',
     });

@@ -1,6 +1,5 @@
 // `baywright translate`: what is printed and not yet translated, gathered into files for a translator.
 import type { Language } from '@baywright/language';
-import { lowerGuide } from '../../document/lower/index.js';
 import { mergeTranslations, translationPath } from '../../translate/po.js';
 import { type Context, defineCommand, flag, list } from '../command.js';
 import { readLanguage } from '../given.js';
@@ -35,7 +34,7 @@ A guide prints a text without a translation as it is written, with a mark. With 
     ['baywright translate --language es', 'what a Spanish print of the whole library needs'],
     ['baywright translate procedures/FH-12-front-hub.bay --language de --list', 'what is missing for one'],
   ],
-  run(context, args, options) {
+  async run(context, args, options) {
     const { shell, paintErr } = context;
     const { shelves, troubles } = collect(shell, args);
     let missing = 0;
@@ -44,7 +43,7 @@ A guide prints a text without a translation as it is written, with a mark. With 
         options.language.length > 0 ? options.language.map(readLanguage) : shelf.settings.languages.slice(1);
       if (asked.length === 0)
         throw new CannotRun('no language is named: give --language es, or name languages in baywright.json');
-      for (const language of asked) missing += translateShelf(context, shelf, language, options.list);
+      for (const language of asked) missing += await translateShelf(context, shelf, language, options.list);
     }
     for (const { path, problem } of troubles)
       shell.err.write(`${paintErr.red('baywright:')} ${path} ${problem}\n`);
@@ -54,12 +53,13 @@ A guide prints a text without a translation as it is written, with a mark. With 
 });
 
 /** Handles one library and language; gives how many texts are missing. */
-function translateShelf(
+async function translateShelf(
   { shell, paint }: Context,
   shelf: Shelf,
   language: Language,
   isList: boolean,
-): number {
+): Promise<number> {
+  const { lowerGuide } = await import('../../document/lower/index.js');
   const texts = new Map<string, Set<string>>();
   for (const path of shelf.files) {
     const analysis = shelf.library.analyse(path);

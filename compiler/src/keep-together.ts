@@ -17,6 +17,11 @@ const WHOLE = new RegExp(
   'g',
 );
 
+/** The digits before the last one belong to the number, and so does its sign. */
+const NUMBER = /[±+−<>≤≥≈\d.,/]*$/;
+/** So does the other end of a range, and what a tolerance is of: but not before a long unit, which needs a line for itself. */
+const RANGE = /(?:[\d.,/]+[ \u00A0](?:(?:to|bis|a|à)[ \u00A0]|(?=±)))?[±+−<>≤≥≈\d.,/]*$/;
+
 /** The text in runs, in order. Joined they are the text. */
 export function runsOf(text: string): readonly Run[] {
   // Each of them has a figure: most texts have none.
@@ -24,8 +29,8 @@ export function runsOf(text: string): readonly Run[] {
   const runs: Run[] = [];
   let from = 0;
   for (const { 0: found, index } of text.matchAll(WHOLE)) {
-    // The digits before the last one belong to the number, and so does its sign.
-    const start = index - (/[±+−<>≤≥≈\d.,/]*$/.exec(text.slice(from, index))?.[0].length ?? 0);
+    const before = found.includes('-') ? NUMBER : RANGE;
+    const start = index - (before.exec(text.slice(from, index))?.[0].length ?? 0);
     if (start > from) runs.push({ text: text.slice(from, start), whole: false });
     from = index + found.length;
     runs.push({ text: text.slice(start, from), whole: true });

@@ -5,7 +5,7 @@ import { afterAll, expect, test } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
 import type { GuideDocument } from '../../compiler/src/document/document.js';
 import type { Prose } from '../../compiler/src/document/inline.js';
-import { itemsOf } from '../../compiler/src/pdf/blocks.js';
+import { sectionsOf } from '../../compiler/src/pdf/blocks.js';
 import type { PrintContext } from '../../compiler/src/pdf/context.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
 import type { Item } from '../../compiler/src/pdf/front/items.js';
@@ -116,9 +116,14 @@ test('no text takes more room than is kept for it', async () => {
 test('the first page and the tables are as high as was worked out', async () => {
   for (const document of [fh12(), everyKind()]) {
     const context = contextOf(document);
-    const items = itemsOf(document.blocks, context, 1.6).filter(({ height }) => height > 0);
-    expect(items.length).toBeGreaterThan(6);
-    await hold(document, items.map(highAs(1.6)));
+    for (const inset of [1.35, 0.7]) {
+      const sections = sectionsOf(document.blocks, context, inset).map(({ rows, high, code }) => ({
+        height: high(0, rows),
+        code: code(0, rows),
+      }));
+      expect(sections.length).toBeGreaterThan(6);
+      await hold(document, sections.filter(({ height }) => height > 0).map(highAs(1.6)));
+    }
   }
 });
 
@@ -137,10 +142,7 @@ test.for(RECORD_LOOKS)(
         block.kind === 'record' ? recordParts(block, context, look) : [],
       );
       expect(parts.length).toBeGreaterThan(3);
-      const whole = parts.map(({ head, rows, code }) => ({
-        height: rows.reduce((sum, row) => sum + row, head),
-        code: code(0, rows.length),
-      }));
+      const whole = parts.map(({ rows, high, code }) => ({ height: high(0, rows), code: code(0, rows) }));
       await hold(document, whole.map(highAs(look.inset)));
     }
   },

@@ -6,9 +6,11 @@ import { runsOf } from '../../compiler/src/keep-together.js';
 const shown = (text: string) => runsOf(text).map((run) => (run.whole ? `[${run.text}]` : run.text));
 
 test.for<[string, string]>([
-  [', 60 to 300 N·m', ', 60 to [300 N·m]'],
+  [', 60 to 300 N·m', ', [60 to 300 N·m]'],
+  ['16 ±1 N·m, 10,5 bis 12 mm', '[16 ±1 N·m], [10,5 bis 12 mm]'],
+  ['450 to 500 FOOT-pounds', '450 to [500 FOOT-pounds]'],
   [', 1500 kg; ', ', [1500 kg]; '],
-  ['Torque wrench, 4.6 to 22.5 N·m', 'Torque wrench, 4.6 to [22.5 N·m]'],
+  ['Torque wrench, 4.6 to 22.5 N·m', 'Torque wrench, [4.6 to 22.5 N·m]'],
   ['250 FOOT-pounds', '[250 FOOT-pounds]'],
   ['15\u00A0±2\u00A0FOOT-pounds', '15\u00A0[±2\u00A0FOOT-pounds]'],
   ['90,0 FUSS-Pfund, 12 libras-PIE', '[90,0 FUSS-Pfund], [12 libras-PIE]'],

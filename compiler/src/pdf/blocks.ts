@@ -5,8 +5,10 @@ import type { PrintContext } from './context.js';
 import { cut } from './cut.js';
 import { FRONT, type FrontKind } from './front/blocks.js';
 import type { Item } from './front/items.js';
+import { needSections } from './front/needs.js';
 import { RECORD, type RecordKind } from './front/record.js';
 import type { RecordPartKind } from './front/record-parts.js';
+import { type Section, wholeSection } from './front/sections.js';
 import {
   bannerBar,
   figureAside,
@@ -22,24 +24,49 @@ import type { Part } from './steps/set.js';
 import { type Step, stepOf } from './steps/step.js';
 import type { Between, Piece } from './steps/units.js';
 
-type StandingKind = FrontKind | RecordKind;
+type StandingKind = FrontKind | RecordKind | 'needs';
 type StandingBlock = BlockOf<StandingKind>;
 type StepKind = Exclude<Block['kind'], StandingKind | RecordPartKind | 'record'>;
 
-/** `inset` is what stands over and under the lines of tables, in millimetres. */
+/** `inset` is what stands over and under the lines of the list of needs, in millimetres. */
 type Standing = {
-  readonly [K in StandingKind]: (block: BlockOf<K>, context: PrintContext, inset: number) => readonly Item[];
+  readonly [K in StandingKind]: (
+    block: BlockOf<K>,
+    context: PrintContext,
+    inset: number,
+  ) => readonly Section[];
 };
-const STANDING: Standing = { ...FRONT, ...RECORD };
 
-/** Blocks that stand on a page by themselves, as items of it. */
-export function itemsOf(blocks: readonly Block[], context: PrintContext, inset: number): readonly Item[] {
+const whole =
+  <B>(render: (block: B, context: PrintContext) => readonly Item[]) =>
+  (block: B, context: PrintContext): readonly Section[] => [wholeSection(render(block, context))];
+
+const STANDING: Standing = {
+  masthead: whole(FRONT.masthead),
+  heading: whole(FRONT.heading),
+  dangers: whole(FRONT.dangers),
+  needs: (block, _, inset) => needSections(block, inset),
+  key: whole(FRONT.key),
+  statement: whole(FRONT.statement),
+  sources: whole(FRONT.sources),
+  revisions: whole(FRONT.revisions),
+  questions: whole(FRONT.questions),
+  'torque-table': whole(RECORD['torque-table']),
+  'off-now': whole(RECORD['off-now']),
+};
+
+/** Blocks that stand on a page by themselves, as sections of it. */
+export function sectionsOf(
+  blocks: readonly Block[],
+  context: PrintContext,
+  inset: number,
+): readonly Section[] {
   return blocks.filter(isStanding).flatMap((block) => {
     const render = STANDING[block.kind] as Standing[StandingKind] as (
       block: StandingBlock,
       context: PrintContext,
       inset: number,
-    ) => readonly Item[];
+    ) => readonly Section[];
     return render(block, context, inset);
   });
 }

@@ -2,14 +2,16 @@
 // record. All is decided here, from heights that are worked out, so that the typesetter only sets.
 import type { Block, BlockOf } from '../document/blocks.js';
 import type { GuideDocument } from '../document/document.js';
+import { say } from '../document/words.js';
 import { openArt } from './art.js';
-import { isStanding, itemsOf, stepBlock } from './blocks.js';
+import { isStanding, sectionsOf, stepBlock } from './blocks.js';
 import type { PrintContext } from './context.js';
-import { type Item, itemsHigh } from './front/items.js';
+import { goOnItem, type Item, itemsHigh, titleItem } from './front/items.js';
 import { recordPages } from './front/record-pages.js';
+import { dealSections, flowingItems, type Section, type SectionLook } from './front/sections.js';
 import { artArgument, pageNumber, stepHead } from './running.js';
 import { type Dealt, deal, type Fragment } from './steps/deal.js';
-import { HAIR } from './steps/frame.js';
+import { type Frame, HAIR, WIDTH } from './steps/frame.js';
 import { runningHeads } from './steps/heads.js';
 import { stepPageCode } from './steps/page-code.js';
 import { call, type Raw, sequence } from './typst-code.js';
@@ -50,7 +52,7 @@ export function pagesOf(
   const records = blocks.filter((block): block is BlockOf<'record'> => block.kind === 'record');
   const others = blocks.filter((block) => block.kind !== 'record');
   const first = others.findIndex((block) => !isStanding(block));
-  const sheet = others.length > 0 ? [flowing(itemsOf(others, context, NEED_INSETS[0] ?? 0))] : [];
+  const sheet = others.length > 0 ? [flowing(itemsOf(others, context))] : [];
   const main = first < 0 ? sheet : guideRuns(others, first, document, context);
   const runs: Run[] = [];
   const begins: (number | undefined)[] = [];
@@ -77,6 +79,10 @@ const BLANK: Run = {
   code: (page) => call('blank-page', [page, pageNumber(page)]),
 };
 
+/** Sections below each other, as many pages as they take. */
+const itemsOf = (blocks: readonly Block[], context: PrintContext): readonly Item[] =>
+  flowingItems(sectionsOf(blocks, context, NEED_INSETS[0] ?? 0), frontLook(context));
+
 const codes = (items: readonly Item[]): Raw => sequence(items.map(({ code }) => code));
 
 const plainPage = (items: readonly Item[], page: number | undefined): Raw =>
@@ -90,8 +96,7 @@ const flowing = (items: readonly Item[]): Run => ({
 });
 
 interface Front {
-  readonly items: readonly Item[];
-  readonly pages: number;
+  readonly pages: readonly (readonly Item[])[];
   /** What is left of the last of them. */
   readonly room: number;
   /** The legend stands on them. */
@@ -100,31 +105,38 @@ interface Front {
 
 /** The first page is set closer when that saves a page, or makes room for the legend. */
 function frontOf(blocks: readonly Block[], legend: number, context: PrintContext): Front {
-  const full = context.frame.plainHeight;
+  const full = context.frame.plainHeight - HAIR;
   // Only the list of needs can be set closer: the rest is made once.
-  const made = new Map<Block, readonly Item[]>();
+  const made = new Map<Block, readonly Section[]>();
   const usual = NEED_INSETS[0] ?? 0;
-  const itemsAt = (inset: number) =>
-    blocks.flatMap((block) => {
+  const pagesAt = (inset: number) => {
+    const sections = blocks.flatMap((block) => {
       const known = made.get(block);
-      const items = known ?? itemsOf([block], context, inset);
-      if (block.kind !== 'needs') made.set(block, items);
-      return items;
+      const own = known ?? sectionsOf([block], context, inset);
+      if (block.kind !== 'needs') made.set(block, own);
+      return own;
     });
-  const first = itemsAt(usual);
-  const tries = (extra: number): readonly Item[] | undefined => {
+    return dealSections([], sections, frontLook(context), full);
+  };
+  const roomy = pagesAt(usual);
+  const tries = (extra: number) => {
     for (const inset of NEED_INSETS) {
-      const items = inset === usual ? first : itemsAt(inset);
-      if (itemsHigh(items) + extra <= full - HAIR) return items;
+      const pages = inset === usual ? roomy : pagesAt(inset);
+      if (pages.length === 1 && itemsHigh(pages[0] ?? []) + extra <= full) return pages;
     }
     return undefined;
   };
-  const items = (legend > 0 ? tries(legend) : undefined) ?? tries(0) ?? itemsAt(NEED_INSETS[1] ?? usual);
-  const high = itemsHigh(items);
-  const pages = Math.max(1, Math.ceil(high / full));
-  const room = pages * full - high - (pages > 1 ? 14 : HAIR);
-  return { items, pages, room, legend: legend > 0 && legend <= room };
+  const pages = (legend > 0 ? tries(legend) : undefined) ?? tries(0) ?? roomy;
+  const room = full - itemsHigh(pages.at(-1) ?? []);
+  return { pages, room, legend: legend > 0 && legend <= room };
 }
+
+const frontLook = ({ words }: PrintContext): SectionLook => ({
+  title: (title) => titleItem(title, WIDTH),
+  goOn: (title) => goOnItem(say(words.continued, { step: title }), 12.5, 5.5, 2),
+  next: [],
+  whole: false,
+});
 
 const isLegend = (block: Block): boolean => block.kind === 'key' || block.kind === 'statement';
 
@@ -141,8 +153,8 @@ function guideRuns(
     (block) => !isLegend(block),
   );
   const endingIn = (column: number): Ending => ({
-    legend: itemsOf(blocks.filter(isLegend), { ...context, column }, 0),
-    rest: itemsOf(ending, { ...context, column }, 0),
+    legend: itemsOf(blocks.filter(isLegend), { ...context, column }),
+    rest: itemsOf(ending, { ...context, column }),
   });
   const wide = endingIn(context.column);
   // Behind the steps it leaves the column for notes free.
@@ -157,8 +169,6 @@ function guideRuns(
     frame.stepHeight,
   );
   const ends = dealEnding(front, wide, narrow, frame.stepHeight - HAIR, dealt);
-  const early = [...front.items, ...ends.early];
-  const isOne = front.pages === 1 && itemsHigh(early) <= frame.plainHeight - UNSURE;
   const heads = runningHeads(document, dealt.pages, frame);
   const stepRun = (fragments: readonly Fragment[], i: number, rest: readonly Item[]): Run => ({
     pages: 1,
@@ -173,12 +183,21 @@ function guideRuns(
   });
   const last = dealt.pages.length - 1;
   return [
-    { pages: front.pages, isOne, code: (page) => plainPage(early, page) },
+    ...front.pages.map((items, i) =>
+      frontRun(i === front.pages.length - 1 ? [...items, ...ends.early] : items, frame),
+    ),
     ...dealt.pages.map((fragments, i) => stepRun(fragments, i, i === last ? ends.behind : [])),
     ...(ends.alone.length > 0 ? [stepRun([], dealt.pages.length, ends.alone)] : []),
     ...(ends.long.length > 0 ? [flowing(ends.long)] : []),
   ];
 }
+
+/** Where what was worked out may be short, only the typesetter knows that it is one page. */
+const frontRun = (items: readonly Item[], { plainHeight }: Frame): Run => ({
+  pages: 1,
+  isOne: itemsHigh(items) <= plainHeight - UNSURE,
+  code: (page) => plainPage(items, page),
+});
 
 /** What explains the guide, and what proves it: sources, revisions, open questions. */
 interface Ending {
@@ -199,11 +218,13 @@ interface Ends {
 
 /** The legend stands on the first page where it finds room; so does the rest when it would need a page of its own. */
 function dealEnding(front: Front, wide: Ending, narrow: Ending, full: number, { reach }: Dealt): Ends {
+  const all = [...wide.legend, ...wide.rest];
   const early = front.legend ? wide.legend : [];
   const late = front.legend ? narrow.rest : [...narrow.legend, ...narrow.rest];
   const ends = { early, behind: [], alone: [], long: [] };
+  // A list of needs that takes a second page leaves room there.
+  if (front.pages.length > 1 && apart(all) <= front.room) return { ...ends, early: all };
   if (apart(late) <= full - reach) return { ...ends, behind: late };
-  const all = [...wide.legend, ...wide.rest];
   if (apart(all) <= front.room) return { ...ends, early: all };
   if (itemsHigh(late) <= full) return { ...ends, alone: late };
   return { ...ends, long: front.legend ? wide.rest : all };

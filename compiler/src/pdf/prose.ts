@@ -8,11 +8,15 @@ import {
   renderInline,
 } from '../document/inline.js';
 import { type Run, runsOf } from '../keep-together.js';
-import { call, type Raw, raw, sequence, stringLiteral } from './typst-code.js';
+import { type Argument, call, type Raw, raw, sequence, stringLiteral } from './typst-code.js';
 
 export function proseCode(prose: Prose): Raw {
   return sequence(prose.map((inline) => renderInline(INLINE, inline)));
 }
+
+/** Nothing for a prose without words. */
+export const optional = (prose: Prose | undefined): Argument =>
+  prose && prose.length > 0 ? proseCode(prose) : undefined;
 
 /** A text as it is: where it is joined with others, a string does as well as an element, and costs less. */
 export function textCode(value: string): Raw {

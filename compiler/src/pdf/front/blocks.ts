@@ -1,35 +1,22 @@
 // The blocks of the first page and the tables after the steps, in print.
-import type { BlockOf, NeedRow } from '../../document/blocks.js';
+import type { BlockOf } from '../../document/blocks.js';
 import { PRINT_INKS } from '../../document/drawing/drawing.js';
 import { markDrawing } from '../../document/drawing/heads.js';
 import type { Prose } from '../../document/inline.js';
 import type { PrintContext } from '../context.js';
-import { proseCode, textCode } from '../prose.js';
+import { optional, proseCode, textCode } from '../prose.js';
 import { RAIL, WIDTH } from '../steps/frame.js';
 import { signalRow } from '../steps/panels.js';
 import { drawRails } from '../steps/rails.js';
 import { drawing, drawn, high, moved, type Part, prose, stacked, together, words } from '../steps/set.js';
-import { fill } from '../type/lines.js';
-import { proseRuns } from '../type/runs.js';
-import { type Argument, call, raw } from '../typst-code.js';
-import {
-  type Item,
-  partItem,
-  proseHigh,
-  rowsHigh,
-  TWO_LINES,
-  tableItem,
-  textHigh,
-  titleItem,
-  USUAL_GAP,
-} from './items.js';
+import { call } from '../typst-code.js';
+import { type Item, partItem, proseHigh, rowsHigh, tableItem, textHigh, titleItem } from './items.js';
 import { mastheadPart } from './masthead.js';
 
 const FRONT_KINDS = [
   'masthead',
   'heading',
   'dangers',
-  'needs',
   'key',
   'statement',
   'sources',
@@ -38,16 +25,8 @@ const FRONT_KINDS = [
 ] as const;
 export type FrontKind = (typeof FRONT_KINDS)[number];
 
-const optional = (prose: Prose | undefined): Argument =>
-  prose && prose.length > 0 ? proseCode(prose) : undefined;
+type Renderer<K extends FrontKind> = (block: BlockOf<K>, context: PrintContext) => readonly Item[];
 
-type Renderer<K extends FrontKind> = (
-  block: BlockOf<K>,
-  context: PrintContext,
-  inset: number,
-) => readonly Item[];
-
-/** `inset` is what stands over and under a line of the list of needs. */
 export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
   masthead: (block, context) => [partItem(mastheadPart(block, context), 0)],
   heading: ({ title, lead }) => [
@@ -70,7 +49,6 @@ export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
       2,
     ),
   ],
-  needs: (block, _context, inset) => (block.layout === 'list' ? needList(block, inset) : pullList(block)),
   key: ({ since }, context) => [
     titleItem(context.words.keyTitle, context.column),
     partItem(keyPart(since, context), 2),
@@ -142,54 +120,6 @@ export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
     ];
   },
 };
-
-/** `tall`: something in the row takes more than one line. */
-const needRow = (row: NeedRow, kind: string, tall = false): Argument => ({
-  kind,
-  what: proseCode(row.what),
-  use: optional(row.for),
-  tall,
-  number: row.number ?? '',
-  amount: proseCode(row.amount ?? []),
-  blank: row.blank,
-  revised: row.revised ?? false,
-});
-
-/** The kind is printed once, at its first row. */
-function needList(block: BlockOf<'needs'>, inset: number): readonly Item[] {
-  const all = block.groups.flatMap((group) =>
-    group.rows.map((row, i) => ({ row, kind: i === 0 ? group.title : '' })),
-  );
-  const style = { size: 10, tabular: true };
-  const heights = all.map(({ row, kind }) => [
-    3.8,
-    textHigh(kind, { ...style, size: 9.5 }, 34),
-    proseHigh(row.what, style, 72.5),
-    row.blank === undefined ? proseHigh(row.for, style, 56) : writeIn(row, row.blank),
-  ]);
-  return [
-    titleItem(block.title, WIDTH),
-    tableItem(rowsHigh([[textHigh('X', style, 56)], ...heights], inset), 'needs', [
-      raw(`${inset}mm`),
-      all.map(({ row, kind }, i) => needRow(row, kind, Math.max(...(heights[i] ?? [])) >= TWO_LINES)),
-    ]),
-  ];
-}
-
-/** A blank of 30 mm in the line makes it higher. */
-function writeIn(row: NeedRow, blank: string): number {
-  const said: Prose = [...row.for, { kind: 'text', text: ` ${blank} ` }];
-  const { count } = fill(proseRuns(said, { size: 10, tabular: true }), 56, 31);
-  return count * 4.2 + 2.3;
-}
-
-function pullList(block: BlockOf<'needs'>): readonly Item[] {
-  return block.groups.flatMap(({ title, rows }) => [
-    titleItem(title, WIDTH),
-    // A sheet of its own, which is as long as it is.
-    { above: 2, below: USUAL_GAP, height: 0, code: call('pull', [rows.map((row) => needRow(row, title))]) },
-  ]);
-}
 
 /** How to read the pages: two entries beside each other. */
 function keyPart(since: Prose, context: PrintContext): Part {

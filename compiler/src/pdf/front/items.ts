@@ -56,6 +56,14 @@ export function titleItem(title: string, width: number, level = 2): Item {
   return { above: 5.5, below: 2, height, code: call('titled', [title, level]) };
 }
 
+/** The title of what goes on from the page before. */
+export const goOnItem = (said: string, size: number, above: number, below: number): Item => ({
+  above,
+  below,
+  height: linesHigh(1, size),
+  code: call('goes-on', [said, size, above, below]),
+});
+
 export function textHigh(text: string, style: Style, width: number): number {
   return linesHigh(fill(textRuns(text, style), width).count, style.size);
 }

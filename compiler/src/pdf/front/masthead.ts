@@ -41,12 +41,15 @@ export function mastheadPart(block: BlockOf<'masthead'>, context: PrintContext):
   return stacked(4.5, [head, together(facts, moved(together(frame, print), WIDTH - SIDE, 0))]);
 }
 
+/** Between two times beside each other. */
+const APART = 5;
+
 /** As many beside each other as fit; their labels may take two lines. */
 function timesPart(times: BlockOf<'masthead'>['times'], width: number): Part {
   const [label, value] = [{ size: 8.5 }, { size: 16, weight: 800, tabular: true }];
   const columns = times.map((time) => {
     const valueWide = widthOf(time.value, '800ExtraBold', 16, true) + 0.2;
-    const labelWide = Math.min(34, widthOf(time.label, '400Regular', 8.5) + 0.2);
+    const labelWide = Math.min(30, widthOf(time.label, '400Regular', 8.5) + 0.2);
     return {
       wide: Math.min(Math.max(valueWide, labelWide), width),
       label: words(time.label, label, labelWide),
@@ -59,7 +62,7 @@ function timesPart(times: BlockOf<'masthead'>['times'], width: number): Part {
     const line = lines.at(-1);
     if (line && used + column.wide <= width) line.push(column);
     else lines.push([column]);
-    used = (line && used + column.wide <= width ? used : 0) + column.wide + 7;
+    used = (line && used + column.wide <= width ? used : 0) + column.wide + APART;
   }
   return stacked(
     2.4,
@@ -71,7 +74,7 @@ function timesPart(times: BlockOf<'masthead'>['times'], width: number): Part {
         ...line.map((column) => {
           const both = stacked(1.9, [moved(column.label, 0, labels - column.label.height), column.value]);
           const at = moved(both, x, 0);
-          x += column.wide + 7;
+          x += column.wide + APART;
           return at;
         }),
       );

@@ -8,7 +8,8 @@ import { linesHigh, widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { proseRuns } from '../type/runs.js';
 import { type Argument, call, type Raw, raw } from '../typst-code.js';
-import { linesOf, proseHigh, rowHigh, textHigh } from './items.js';
+import { linesOf, proseHigh, rowHigh, textHigh, USUAL_GAP } from './items.js';
+import { itemSection, type Section } from './sections.js';
 
 export type RecordPartKind = 'fields' | 'record-readings' | 'record-torques' | 'record-holds';
 
@@ -27,21 +28,11 @@ export interface RecordLook {
   readonly row: number;
 }
 
-export interface RecordPart {
-  readonly title: string | undefined;
-  /** Height of the head that is repeated on every page; 0 for what has none. */
-  readonly head: number;
-  /** Heights of what is never parted: rows of a table, or the whole of what is none. */
-  readonly rows: readonly number[];
-  /** Of the rows from one to before another. */
-  readonly code: (from: number, to: number) => Raw;
-}
-
 type Renderer<K extends RecordPartKind> = (
   block: BlockOf<K>,
   context: PrintContext,
   look: RecordLook,
-) => RecordPart;
+) => Section;
 
 /** Where a gloved hand writes it needs so much height. Common practice. */
 const HAND = 8;
@@ -69,7 +60,7 @@ const RECORD_PARTS: { readonly [K in RecordPartKind]: Renderer<K> } = {
     );
     const code = call('fields', [columns, millimetres(rows), ...fields.map(({ label }) => proseCode(label))]);
     const height = rows.reduce((sum, one) => sum + one, 0) + 2 * Math.max(0, rows.length - 1);
-    return { title, head: 0, rows: [height], code: () => code };
+    return itemSection({ above: 2, below: USUAL_GAP, height, code }, title);
   },
   'record-readings': ({ rows }, { words }, { inset }) => {
     const { widths, inRow } = readingColumns(rows, [words.pass, words.fail]);
@@ -117,7 +108,7 @@ export function recordParts(
   { items }: BlockOf<'record'>,
   context: PrintContext,
   look: RecordLook,
-): readonly RecordPart[] {
+): readonly Section[] {
   return items.flatMap((block) => (isRecordPart(block) ? [recordPart(block, context, look)] : []));
 }
 
@@ -127,7 +118,7 @@ function recordPart<K extends RecordPartKind>(
   block: BlockOf<K>,
   context: PrintContext,
   look: RecordLook,
-): RecordPart {
+): Section {
   return (RECORD_PARTS[block.kind] as Renderer<K>)(block, context, look);
 }
 
@@ -176,7 +167,7 @@ function torquesPart(
   { rows }: BlockOf<'record-torques'>,
   { words }: PrintContext,
   { inset }: RecordLook,
-): RecordPart {
+): Section {
   const torque = 52;
   const count = headed(words.count, 15);
   const wrench = headed(words.wrench, 28);
@@ -212,7 +203,7 @@ function pairPart(
   { rows }: BlockOf<'record-torques'>,
   { words }: PrintContext,
   { inset }: RecordLook,
-): RecordPart {
+): Section {
   const [wrench, initials] = [words.wrench, words.initials].map((word) =>
     Math.max(15, widthOf(word, '700Bold', PAIRED.size, true) + PAIRED_BESIDE + 0.2),
   ) as [number, number];
@@ -238,7 +229,7 @@ function pairPart(
     halves.map(([from, to]) => rows.slice(from, to).map(torqueRow)),
   ]);
   const high = halves.map(([from, to]) => heights.slice(from, to).reduce((sum, one) => sum + one, head));
-  return { title: words.recordTorques, head: 0, rows: [Math.max(...high)], code: () => code };
+  return itemSection({ above: 2, below: USUAL_GAP, height: Math.max(...high), code }, words.recordTorques);
 }
 
 /** Where rows of these heights are parted so that both halves are as high, the first rather higher. */
@@ -271,7 +262,7 @@ interface Table {
   readonly hand: number;
 }
 
-function tablePart(title: string, inset: number, { name, widths, heads, rows, hand }: Table): RecordPart {
+function tablePart(title: string, inset: number, { name, widths, heads, rows, hand }: Table): Section {
   const inside = (width: number) => Math.max(4, width - BESIDE);
   const head = rowHigh(
     heads.map((word, i) => textHigh(word, BOLD, inside(widths[i] ?? 0))),
@@ -285,8 +276,10 @@ function tablePart(title: string, inset: number, { name, widths, heads, rows, ha
   );
   return {
     title,
-    head,
-    rows: heights,
+    above: 2,
+    below: USUAL_GAP,
+    rows: rows.length,
+    high: (from, to) => heights.slice(from, to).reduce((sum, one) => sum + one, head),
     code: (from, to) =>
       call(name, [
         millimetres(widths),

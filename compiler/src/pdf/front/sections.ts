@@ -1,0 +1,110 @@
+// Sections dealt to pages: whole where that is asked for and takes no page more, else with their title and the head of their table
+// repeated. All heights are known before.
+
+import { type Raw, sequence } from '../typst-code.js';
+import { type Item, itemsHigh } from './items.js';
+
+/** What stands under one title; without rows that may part, it is one row. Millimetres. */
+export interface Section {
+  readonly title?: string;
+  /** What stands over and under it, where that is more than its neighbours keep. */
+  readonly above: number;
+  readonly below: number;
+  readonly rows: number;
+  /** Of the rows from one to before another, with the head of their table. */
+  readonly high: (from: number, to: number) => number;
+  readonly code: (from: number, to: number) => Raw;
+}
+
+export interface SectionLook {
+  /** The title of a section, and of one that goes on from the page before. */
+  readonly title: (title: string) => Item;
+  readonly goOn: (title: string) => Item;
+  /** What every page after the first begins with. */
+  readonly next: readonly Item[];
+  /** A section goes to the next page whole where that takes no page more. */
+  readonly whole: boolean;
+}
+
+/** Rows of a table that stand on a page at least, where it is parted. */
+const LEAST_ROWS = 2;
+
+/** `begin` stands at the top of the first page; `full` is the height of a page. */
+export function dealSections(
+  begin: readonly Item[],
+  sections: readonly Section[],
+  look: SectionLook,
+  full: number,
+): readonly (readonly Item[])[] {
+  const pages = deal(begin, sections, look, full, false);
+  if (pages.length === 1 || !look.whole) return pages;
+  const whole = deal(begin, sections, look, full, true);
+  return whole.length === pages.length ? whole : pages;
+}
+
+/** `whole` parts no section that fits a page. */
+function deal(
+  begin: readonly Item[],
+  sections: readonly Section[],
+  look: SectionLook,
+  full: number,
+  whole: boolean,
+): readonly (readonly Item[])[] {
+  const pages: Item[][] = [[...begin]];
+  const page = (): Item[] => pages.at(-1) ?? [];
+  const isFresh = (): boolean => page().length === (pages.length === 1 ? begin : look.next).length;
+  for (const section of sections) {
+    const { rows } = section;
+    const chunk = (from: number, to: number): readonly Item[] => sectionItems(section, look, from, to);
+    for (let from = 0; from < rows; ) {
+      let to = rows;
+      while (to > from && itemsHigh([...page(), ...chunk(from, to)]) > full) to -= 1;
+      if (to < rows) {
+        if (rows - to < LEAST_ROWS && to - from > LEAST_ROWS) to = rows - LEAST_ROWS;
+        if (!isFresh() && (whole || to - from < Math.min(LEAST_ROWS, rows - from))) {
+          pages.push([...look.next]);
+          continue;
+        }
+        to = Math.max(to, from + 1);
+      }
+      page().push(...chunk(from, to));
+      from = to;
+      if (from < rows) pages.push([...look.next]);
+    }
+  }
+  return pages;
+}
+
+function sectionItems(
+  { title, above, below, high, code }: Section,
+  look: SectionLook,
+  from: number,
+  to: number,
+): readonly Item[] {
+  const body: Item = { above, below, height: high(from, to), code: code(from, to) };
+  if (title === undefined) return [body];
+  return [from === 0 ? look.title(title) : look.goOn(title), body];
+}
+
+/** An item as a section that is never parted. */
+export const itemSection = ({ above, below, height, code }: Item, title?: string): Section => ({
+  ...(title === undefined ? {} : { title }),
+  above,
+  below,
+  rows: 1,
+  high: () => height,
+  code: () => code,
+});
+
+/** Items that follow each other and are never parted. */
+export const wholeSection = (items: readonly Item[]): Section =>
+  itemSection({
+    above: items[0]?.above ?? 0,
+    below: items.at(-1)?.below ?? 0,
+    height: itemsHigh(items),
+    code: sequence(items.map(({ code }) => code)),
+  });
+
+/** Sections below each other on as many pages as it takes. */
+export const flowingItems = (sections: readonly Section[], look: SectionLook): readonly Item[] =>
+  sections.flatMap((section) => sectionItems(section, look, 0, section.rows));

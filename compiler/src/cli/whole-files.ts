@@ -37,6 +37,8 @@ export function writeFile(path: string, data: string | Uint8Array, canBeMadeAgai
     clearOld(folder);
     temporary = join(folder, `${HIDDEN}${process.pid}-${threadId}`);
     writeFileSync(temporary, data, {
+      // Unless it is told the encoding, Node copies a text before it writes it.
+      encoding: 'utf8',
       flush: !canBeMadeAgain,
       ...(old === undefined ? {} : { mode: old.mode }),
     });

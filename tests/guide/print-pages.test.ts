@@ -182,3 +182,21 @@ test('the page before a record on double-sided paper says that it is left blank,
     if (blank >= 0) expect(printed[blank]).toContain(`page ${blank + 1} of ${pages}`);
   }
 });
+
+test('lines stand closer where that saves a page with little on it', async () => {
+  const counts = async (rows: number) => {
+    const guide = withSteps(step('1', rows));
+    const blocks = guide.blocks.filter(({ kind }) => kind === 'masthead' || kind === 'step');
+    return (await pagesOf({ ...guide, blocks })).map((page) => linesOn(page, '1')).filter(Boolean);
+  };
+  expect(await counts(32)).toEqual([32]);
+  // So many do not fit however close they stand: then they stand as usual.
+  expect((await counts(40)).length).toBe(2);
+});
+
+test('sources and revisions are not alone on a page where the last step can go with them', async () => {
+  const base = withSteps(step('1', 40), step('2', 14));
+  const pages = await pagesOf(base);
+  const last = pages.findIndex((page) => page.includes('Revisions'));
+  expect(linesOn(pages[last] ?? '', '2')).toBeGreaterThan(0);
+});

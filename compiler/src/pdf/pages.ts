@@ -10,7 +10,7 @@ import { goOnItem, type Item, itemsHigh, titleItem } from './front/items.js';
 import { recordPages } from './front/record-pages.js';
 import { dealSections, flowingItems, type Section, type SectionLook } from './front/sections.js';
 import { artArgument, pageNumber, stepHead } from './running.js';
-import { type Dealt, deal, type Fragment } from './steps/deal.js';
+import { closer, type Dealt, deal, type Fragment, lastApart } from './steps/deal.js';
 import { type Frame, HAIR, WIDTH } from './steps/frame.js';
 import { runningHeads } from './steps/heads.js';
 import { stepPageCode } from './steps/page-code.js';
@@ -164,11 +164,13 @@ function guideRuns(
     apart(wide.legend),
     context,
   );
-  const dealt = deal(
-    steps.filter((block) => !isStanding(block)).map((block) => stepBlock(block, context)),
-    frame.stepHeight,
-  );
-  const ends = dealEnding(front, wide, narrow, frame.stepHeight - HAIR, dealt);
+  const full = frame.stepHeight - HAIR;
+  const made = steps.filter((block) => !isStanding(block)).map((block) => stepBlock(block, context));
+  const dealtAt = (by: number): DealtSteps => {
+    const dealt = deal(by === 0 ? made : made.map((step) => closer(step, by)), frame.stepHeight);
+    return { dealt, ends: dealEnding(front, wide, narrow, full, dealt) };
+  };
+  const { dealt, ends } = closest(dealtAt, full);
   const heads = runningHeads(document, dealt.pages, frame);
   const stepRun = (fragments: readonly Fragment[], i: number, rest: readonly Item[]): Run => ({
     pages: 1,
@@ -190,6 +192,36 @@ function guideRuns(
     ...(ends.alone.length > 0 ? [stepRun([], dealt.pages.length, ends.alone)] : []),
     ...(ends.long.length > 0 ? [flowing(ends.long)] : []),
   ];
+}
+
+interface DealtSteps {
+  readonly dealt: Dealt;
+  readonly ends: Ends;
+}
+
+/** Lines stand closer, by so much over and under each, where that saves a last page with little on it. Millimetres. */
+const CLOSER = [0.2, 0.4];
+/** A page with more on it than this share is one that is worth its paper. */
+const WORTH = 0.5;
+
+function closest(dealtAt: (by: number) => DealtSteps, full: number): DealtSteps {
+  const pagesIn = ({ dealt, ends }: DealtSteps) => dealt.pages.length + (ends.alone.length > 0 ? 1 : 0);
+  const usual = dealtAt(0);
+  const used = usual.ends.alone.length > 0 ? 0 : usual.dealt.reach + apart(usual.ends.behind);
+  if (used > WORTH * full) return usual;
+  let best = usual;
+  for (const by of CLOSER) {
+    const next = dealtAt(by);
+    if (pagesIn(next) < pagesIn(best)) best = next;
+  }
+  return withLastStep(best, full);
+}
+
+/** What would stand on a page of its own takes the last step with it, where both find room there. */
+function withLastStep({ dealt, ends }: DealtSteps, full: number): DealtSteps {
+  const moved = ends.alone.length > 0 ? lastApart(dealt) : undefined;
+  if (!moved || moved.reach + apart(ends.alone) > full) return { dealt, ends };
+  return { dealt: moved, ends: { ...ends, alone: [], behind: ends.alone } };
 }
 
 /** Where what was worked out may be short, only the typesetter knows that it is one page. */

@@ -2,7 +2,7 @@
 // job shows whether a break here saves a page or parts a step for nothing.
 import type { Rail } from '../../document/blocks.js';
 import { HAIR } from './frame.js';
-import type { Part } from './set.js';
+import { high, lifted, type Part } from './set.js';
 import { groupHigh, type Unit } from './units.js';
 
 /** A step goes to the next page whole when it leaves no more than this much of its own page empty; else it is parted. */
@@ -67,6 +67,27 @@ export function deal(steps: readonly Step[], pageHeight: number): Dealt {
   }
   return { pages: pages.filter((page) => page.length > 0), reach: y };
 }
+
+/** The same pages, the last step on one of its own; none where it begins before its page or already has that. */
+export function lastApart({ pages }: Dealt): Dealt | undefined {
+  const page = pages.at(-1) ?? [];
+  const last = page.at(-1);
+  if (!last?.begins || page.length < 2) return undefined;
+  const reach = last.step.head.height + groupHigh(last.units);
+  return { pages: [...pages.slice(0, -1), page.slice(0, -1), [last]], reach };
+}
+
+/** The same step, its lines closer together by so much over and under each. */
+export const closer = (step: Step, by: number): Step => ({
+  ...step,
+  groups: step.groups.map((group) =>
+    group.map((unit) => {
+      const { row } = unit;
+      if (!row || row.ruled) return unit;
+      return { ...unit, row: { ...row, part: high(row.part.height - 2 * by, lifted(row.part, by)) } };
+    }),
+  ),
+});
 
 /** How many of the groups go on this page. `free` is what is left of it, `full` a whole page. */
 function fitting(tall: readonly number[], free: number, full: number): number {

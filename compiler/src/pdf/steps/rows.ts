@@ -20,6 +20,8 @@ export interface Row {
   /** Its place in its list: `6` of `2.6`, `2` of `3.4.2`. */
   readonly place: number;
   readonly stop: boolean;
+  /** Between two rules, which nothing comes closer to. */
+  readonly ruled: boolean;
   readonly rail: Rail;
   readonly revised: boolean;
   /** From the left edge of the text. */
@@ -187,6 +189,7 @@ function parted(
     number: i === 0 ? number : undefined,
     place: Number(/(\d+)\D*$/.exec(number)?.[1] ?? 1),
     stop: weight === 'stop',
+    ruled: weight !== undefined && i === 0,
     rail,
     revised,
     part: together(

@@ -79,6 +79,9 @@ export function moved({ height, x, y, of }: Part, dx: number, dy: number): Part 
   return { height: height + dy, x: x + dx, y: y + dy, of };
 }
 
+/** Higher up, with as much room below as before. */
+export const lifted = (part: Part, by: number): Part => ({ ...part, y: part.y - by });
+
 /** Over each other, as high as the highest. */
 export function together(...parts: readonly Part[]): Part {
   let height = 0;

@@ -7,6 +7,7 @@ import { releaseFindings } from './checks/release.js';
 import type { Finding } from './diagnostics/define.js';
 import type { Analysis, Library, LibraryHost } from './library.js';
 import { bindFile } from './names/bind.js';
+import { isHalfWritten } from './names/draft.js';
 import { type Job, jobOf } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import { numberIn } from './register/issue-folder.js';
@@ -115,6 +116,12 @@ interface Begun {
   analysis: Analysis | undefined;
 }
 
+/** What is left undone at the end of a job is a question while its second half is still to be written. */
+function stillOpen(model: FileModel, found: readonly Finding[]): readonly Finding[] {
+  if (!isHalfWritten(model)) return found;
+  return found.map((f) => (f.code.startsWith('S3') ? { ...f, severity: 'question' } : f));
+}
+
 /** Whoever waits for an answer may ask in between: after each `yield` the rest can wait, or be left undone. */
 function* analyse(
   file: Read,
@@ -129,7 +136,7 @@ function* analyse(
       ? runProcedure(job, rules.listen)
       : undefined;
   yield;
-  const raw = [...file.findings, ...(run ? reportState(run) : [])];
+  const raw = [...file.findings, ...(run ? stillOpen(model, reportState(run)) : [])];
   yield;
   if (run) raw.push(...rules.findings(thingsTold(run)));
   const input = { job, run, library, syntax: file.findings };

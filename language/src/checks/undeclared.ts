@@ -1,8 +1,8 @@
 // N101: names that nothing declares. One finding for a name, its other uses beside it.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { undeclared as undeclaredName } from '../diagnostics/names.js';
+import { isDraft } from '../names/draft.js';
 import { everyLine, type Job } from '../names/job.js';
-import type { FileModel } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import { dtcCheck } from '../trade/trouble-code.js';
@@ -126,10 +126,6 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
   );
   // A draft is typed before its things are declared: what is not a slip for a known name is still open there, not wrong.
   return near.length === 0 && isDraft(file) ? { ...found, severity: 'question' } : found;
-}
-
-function isDraft({ status }: FileModel): boolean {
-  return status?.status === undefined || status.status.text === 'draft';
 }
 
 /** Declared names of the kinds that fit every use. */

@@ -25,7 +25,7 @@ function index(): Page {
   return page(
     'findings/README.md',
     'Findings',
-    'An **error** cannot be right. A **warning** should be acted on. A **question** is something a draft may still leave open and a release may not. A **hint** is advice.',
+    'An **error** cannot be right. A **warning** should be acted on. A **question** is something a draft may still leave open and a release may not: a value, a name without an entry, and, until `installation` or `completion` has a line, what the job leaves off. A **hint** is advice.',
     'Settings can make a code graver or milder, an error apart. In a file, `accept CODE: reason` above a line silences that code on it; the reason is printed in the review report.',
     ...groups,
   );

@@ -1,6 +1,10 @@
 // Q: quantities as workshops write them, right and wrong. Each text stands for one line of a procedure or entry.
 import { describe, expect, test } from 'vitest';
 import type { Finding } from '../../language/src/diagnostics/define.js';
+import { bindFile } from '../../language/src/names/bind.js';
+import { clausesOf } from '../../language/src/names/model.js';
+import { numberOf, toSI } from '../../language/src/quantity/index.js';
+import { parse } from '../../language/src/syntax/index.js';
 import { afterFix, checkMarked, findingsOf, readMarked } from '../suite-helper.js';
 import { checkOnly } from './only.js';
 
@@ -203,6 +207,27 @@ describe('each slip has its own message and its own fixes', () => {
     expect(told(work(`    fill gearbox-oil, 1.5 L${rest}`))).toEqual([]);
     expect(told(work('    fill gearbox-oil, 1.5 L')).join()).toContain('Q118');
     expect(told(work(`    fill gearbox-oil, 2.5 L${rest}`)).join()).toContain('Q118');
+  });
+
+  test.each([
+    ["0°05' to 0°10'", 5 / 60, 10 / 60],
+    ["-0°30' to 0°30'", -0.5, 0.5],
+    ["0°10' ±0°05'", 5 / 60, 15 / 60],
+    ["-1°30' ±45'", -2.25, -0.75],
+  ])('degrees and minutes are one figure: %s', (written, low, high) => {
+    const { things } = bindFile('main.bay', parse(catalogue({ limit: written }), 'main.bay').tree);
+    const limit = things.find((thing) => thing.kind === 'limit');
+    const measured = limit && clausesOf(limit, 'bare')[0]?.clause.spec?.stages[0]?.measure.measure;
+    const ends = measured && toSI(measured);
+    expect([ends?.low && numberOf(ends.low), ends?.high && numberOf(ends.high)]).toEqual([
+      expect.closeTo(low, 9),
+      expect.closeTo(high, 9),
+    ]);
+  });
+
+  test('a doubtful unit is settled at both ends of a range', () => {
+    const [found] = findingsOf(readMarked(catalogue({ limit: "5' to 10'" })).files);
+    expect(found?.fixes.map((fix) => fix.title)).toEqual(['Write `5ft to 10ft`', 'Write `5′ to 10′`']);
   });
 
   test('a figure that would be ordinary in another unit', () => {

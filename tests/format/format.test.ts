@@ -49,6 +49,13 @@ describe('code', () => {
     ['square 3/4"', 'square 3/4 in'],
   ])('%s', (before, after) => expect(entryLine(before)).toBe(after));
 
+  test.each([
+    ['0°05′  to 0°10′', '0°05′ to 0°10′'],
+    ['0°10′ ± 5′', '0°10′ ±5′'],
+    ['-0°30′', '-0°30′'],
+    ['5′ to 10′', '5 to 10′'],
+  ])('%s', (before, after) => expect(entryLine(before, 'limits')).toBe(after));
+
   test('what is still open stays as written', () => {
     for (const open of ['torque ?', 'torque 1,5 N·m', 'torque 20', 'length 3 smoots', 'per ?'])
       expect(entryLine(open)).toBe(open);

@@ -84,6 +84,11 @@ describe('converted values, rounded', () => {
     ['0 mm', 'in', '0 in'],
     ['5 ft 6 in', 'm', '1.68 m'],
     ['1 h 40 min', 'min', '100 min'],
+    // The sign in front is that of the whole, though a zero does not keep it; a range and a tolerance may have two parts.
+    ["-0°30'", 'degree', '-0.50°'],
+    ["-1°30' ±45'", 'degree', '-1.50 ±0.75°'],
+    ["0°10' ±5'", 'arcminute', '10 ±5′'],
+    ["-0°30' to 0°30'", 'arcminute', '-30 to 30′'],
     ['10 to 10 mm', 'in', '0.39 to 0.39 in'],
     ['10.0 to 10.1 mm', 'in', '0.394 to 0.397 in'],
   ])('%s in %s is %s', (text, unit, expected) => {

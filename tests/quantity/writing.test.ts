@@ -25,9 +25,12 @@ describe('the formatter writes one form', () => {
     ['0.5 to 10 mm', '0.5 to 10 mm'],
     ['At least 5mm', 'at least 5 mm'],
     ['1h 40min', '1 h 40 min'],
+    ['-1° 30′', '-1°30′'],
+    ['0°10′ ±5′', '0°10′ ±5′'],
     ['5 feet 6 inches', '5 ft 6 in'],
     ['2 days 3 hrs', '2 d 3 h'],
-    ["1° 30'", '1° 30′'],
+    // No space within (SP 811, 7.2).
+    ["1° 30'", '1°30′'],
     ['½ turn', '1/2 turn'],
     ['3 turn', '3 turns'],
     ['10 times', '10 times'],

@@ -101,6 +101,11 @@ describe('the first word', () => {
     check('procedure A-1: T\nremoval\n  remove cap\n# ^^^^^^ G112\n  step: S');
   });
 
+  test('a name is made of the title where a clause word cannot be one', () => {
+    const [found] = check('procedure A-1: T\nsupplies\n  cleaner: Brake cleaner\n# ^^^^^^^ G207');
+    expect(found?.advice).toBe('write a longer name, such as `brake-cleaner`');
+  });
+
   test('a clause word is no name', () => {
     check('procedure A-1: T\nsupplies\n  sealant: Sealant\n# ^^^^^^^ G207');
   });

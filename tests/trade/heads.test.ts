@@ -74,9 +74,9 @@ describe('ASME B18.2.1 (k-tbolt.com chart), in', () => {
     ['1/2-13', '3/4 in'],
     ['9/16-12', '13/16 in'],
     ['5/8-11', '15/16 in'],
-    ['3/4-10', '1-1/8 in'],
-    ['7/8-9', '1-5/16 in'],
-    ['1-8', '1-1/2 in'],
+    ['3/4-10', '1 1/8 in'],
+    ['7/8-9', '1 5/16 in'],
+    ['1-8', '1 1/2 in'],
     ['#10-24', '5/16 in'],
   ])('%s: %s', (thread, printed) => {
     expect(headSizes(thr(thread)).map((h) => h.printed)).toContain(printed);

@@ -105,6 +105,8 @@ describe('a designation is read as workshops write it', () => {
     ['No. 10-32', '#10-32 UNF'],
     ['10-24', '#10-24 UNC'],
     ['1-8', '1-8 UNC'],
+    ['1-14', '1-14 UNS'],
+    ['1-14 UNS', '1-14 UNS'],
     ['1 1/8-7 UNC', '1-1/8-7 UNC'],
     ['.250-20', '1/4-20 UNC'],
     ['1/4-18 NPT', '1/4-18 NPT'],

@@ -10,6 +10,8 @@ export interface Writer {
   place(span: Span, fixes?: readonly Fix[]): { file: string; span: Span; fixes: readonly Fix[] };
   /** A fix that writes `text` at `span`; its title shows `whole`, the quantity, as it will stand. */
   write(span: Span, text: string, preferred?: boolean, whole?: Span): Fix;
+  /** The same at several places of a quantity. */
+  writeAll(spans: readonly Span[], text: string, whole: Span): Fix;
 }
 
 export function writerOf(file: string, source: string): Writer {
@@ -22,6 +24,17 @@ export function writerOf(file: string, source: string): Writer {
       const edits = [{ file, span: { start: span.start, end: span.end }, text }];
       const fix: Fix = { title: `Write \`${mended.trim()}\``, edits };
       return preferred ? { ...fix, preferred: true } : fix;
+    },
+    writeAll(spans, text, whole) {
+      let mended = '';
+      let from = whole.start;
+      for (const { start, end } of spans) {
+        mended += source.slice(from, start) + text;
+        from = end;
+      }
+      mended += source.slice(from, whole.end);
+      const edits = spans.map(({ start, end }) => ({ file, span: { start, end }, text }));
+      return { title: `Write \`${mended.trim()}\``, edits };
     },
   };
 }

@@ -68,7 +68,9 @@ function threadFindings(file: string, text: string, thing: Thing): Finding[] {
 /** The retainer that a text without a thread in it may mean; undefined where a thread was meant, and is misspelt. */
 function retainerMeant(text: string): readonly string[] | undefined {
   if (/^(?:1\/4|quarter)[ -]?turns?$/i.test(text)) return ['quarter-turn'];
-  return /\d/.test(text) || text.length < 3 ? undefined : nearest(text.toLowerCase().replaceAll(' ', '-'), FORMLESS);
+  return /\d/.test(text) || text.length < 3
+    ? undefined
+    : nearest(text.toLowerCase().replaceAll(' ', '-'), FORMLESS);
 }
 
 function unknownRetainer(file: string, raw: Raw, near: readonly string[]): Finding {

@@ -102,7 +102,8 @@ function unitFault(
       ...wanted(kinds),
     });
   }
-  const fixes = readings.map((reading) => at.write(unit, reading.unit.symbol, false, node));
+  const alike = unitsIn(node).filter(({ spelling }) => spelling === unit.spelling);
+  const fixes = readings.map((reading) => at.writeAll(alike, reading.unit.symbol, node));
   return finding(ambiguousUnit, at.place(unit, fixes), {
     spelling: unit.spelling,
     meanings: readings.map((each) => each.meaning),

@@ -10,7 +10,11 @@ export function measureText(text: string, node: MeasureNode): string {
     ({ number, unit, tolerance }) =>
       number.problem !== undefined || isDoubtful(unit) || isDoubtful(tolerance?.unit),
   );
-  return node.measure === undefined || isOpen ? asWritten(text, node) : formatMeasure(node.measure);
+  // Two ends in degrees and minutes stay so: in minutes alone nobody at the wheel would know them again.
+  const isFolded = node.amounts.some(({ number }) => /[\p{L}°′]/u.test(text.slice(number.start, number.end)));
+  return node.measure === undefined || isOpen || isFolded
+    ? asWritten(text, node)
+    : formatMeasure(node.measure);
 }
 
 export function specText(text: string, { stages }: SpecNode): string {

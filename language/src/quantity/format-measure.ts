@@ -52,12 +52,15 @@ const measureWords: Readonly<
 function formatAmount(amount: Amount, options: FormatOptions): string {
   const { parts, unit, value } = amount;
   if (parts !== undefined) {
-    const gap = options.style === 'print' ? '\u00a0' : ' ';
-    return parts
-      .map(
-        (part) => formatNumber(part.value, part.digits, options) + unitText(part.unit, part.value, options),
-      )
-      .join(gap);
+    const gap = isTouching(unit) ? '' : options.style === 'print' ? '\u00a0' : ' ';
+    const sign = value.compare(0) < 0 ? (options.style === 'print' ? '−' : '-') : '';
+    const text = parts.map(
+      (part) =>
+        formatNumber(part.value.abs(), part.digits, options) + unitText(part.unit, part.value.abs(), options),
+    );
+    const around = toleranceText(amount, options);
+    const own = around === '' || amount.percent !== undefined ? '' : unitText(unit, value, options);
+    return sign + text.join(gap) + around + own;
   }
   const tolerance = toleranceText(amount, options);
   const number = formatNumber(value, amount.digits, options);

@@ -81,6 +81,8 @@ function guarded<T>(read: () => T): T | QuantityProblem {
 interface WrittenNumber {
   readonly value: Rational;
   readonly digits: Digits;
+  /** A minus sign is written, which a zero does not keep. */
+  readonly isNegative: boolean;
 }
 
 /** The place reached in a text. */
@@ -103,12 +105,13 @@ class Reader {
     if (tolerance !== undefined) return this.withTolerance(first, tolerance);
     const beforeUnit = this.at;
     const unit = this.unitIfAny();
-    if (this.word('to') || this.rangeDash()) return this.range(first, unit);
     if (unit === undefined) {
+      if (this.word('to') || this.rangeDash()) return this.range(first, undefined);
       this.at = beforeUnit;
-      return this.amount(first, this.unit());
+      return this.amount(this.compound(first, this.unit()));
     }
-    return this.amount(first, unit);
+    const amount = this.compound(first, unit);
+    return this.word('to') || this.rangeDash() ? this.range(amount, amount.unit) : this.amount(amount);
   }
 
   word(word: string): boolean {
@@ -126,21 +129,30 @@ class Reader {
       throw new Problem({ problem: `"${rest}" after the quantity is not understood: leave it out` });
   }
 
-  private amount(first: WrittenNumber, unit: Unit): Measure {
-    const parts: AmountPart[] = [{ ...first, unit }];
+  /** `1 h` and what follows of it. The sign in front is that of the whole: -1°30′ is half a degree below -1°. */
+  private compound({ value, digits, isNegative }: WrittenNumber, unit: Unit): Amount {
+    const parts: AmountPart[] = [{ value, digits, unit }];
     while (readNumber(this.text, this.skip()) !== undefined) {
-      parts.push({ ...this.number(), unit: this.unit([unit.kind]) });
+      const next = this.number();
+      parts.push({
+        value: isNegative ? next.value.neg() : next.value,
+        digits: next.digits,
+        unit: this.unit([unit.kind]),
+      });
     }
     const folded = foldParts(parts);
     if ('problem' in folded) throw new Problem({ problem: compoundProblems[folded.problem] });
-    if (parts.length > 1) return folded;
-    const tolerance = this.tolerance();
-    return tolerance === undefined ? folded : this.applied(folded, tolerance);
+    return folded;
   }
 
-  private range(first: WrittenNumber, unitBefore: Unit | undefined): Measure {
-    const last = this.number();
-    const unit = this.unit();
+  private amount(amount: Amount): Measure {
+    const tolerance = this.tolerance();
+    return tolerance === undefined ? amount : this.applied(amount, tolerance);
+  }
+
+  private range(first: Pick<WrittenNumber, 'value' | 'digits'>, unitBefore: Unit | undefined): Measure {
+    const last = this.compound(this.number(), this.unit());
+    const { unit } = last;
     if (unitBefore !== undefined && unitBefore !== unit) {
       throw new Problem({ problem: `a range has one unit, written after its second value: ${unit.symbol}` });
     }
@@ -204,7 +216,7 @@ class Reader {
     if (read.problem !== undefined)
       throw numberProblem(this.text.slice(this.at, read.end), read.readings ?? []);
     this.at = read.end;
-    return { value: isNegative ? read.value.neg() : read.value, digits: read.digits };
+    return { value: isNegative ? read.value.neg() : read.value, digits: read.digits, isNegative };
   }
 
   private unit(expected = this.options.expected): Unit {

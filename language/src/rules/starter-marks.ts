@@ -21,7 +21,8 @@ export const STARTER_MARKS: Readonly<Record<string, string>> = {
   'keep-clean': 'A line that dirt must not fall into: cleaned around before it is opened.',
   'high-voltage': 'A power-side connector: low-voltage battery off, wait, proved dead.',
   'service-plug': 'The plug that parts the power side.',
-  'loaded-spring': 'A fastener that holds a loaded spring, or a part with one inside: the spring is compressed first.',
+  'loaded-spring':
+    'A fastener that holds a loaded spring, or a part with one inside: the spring is compressed first.',
   'pressure-cap': 'A cap over hot fluid under pressure: opened cold.',
   'engine-heat': 'The engine temperature, with the value `hot`.',
   'open-gears':

@@ -211,6 +211,9 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
   ],
   'drain open': (m, { thing, when }) =>
     m.job.relations(thing, 'drain at').flatMap((r) => {
+      // A tap or a plug that is loose runs already.
+      if (r.target.kind === 'fastener')
+        return lacksOf(m, r.target, 'tight', (v) => !fastenerSlack(v), 'off', m.d.and(when, r.when));
       if (r.target.kind !== 'part') return notOff(m, r, when);
       const still = m.d.minus(
         when,

@@ -116,12 +116,26 @@ export function reportUnknown(
   }
   const last = lex(line.joined)[problem.length - 1];
   const at = span(code.start, last === undefined ? word.end : code.start + endOf(last));
-  if (problem.form === 'reserved') return finding(reservedName, { file, span: at }, { word: problem.word });
+  if (problem.form === 'reserved') {
+    const longer = nameFromTitle(line, problem.word);
+    const fixes =
+      longer === undefined
+        ? []
+        : [{ title: `Write \`${longer}\``, edits: [{ file, span: at, text: longer }] }];
+    return finding(reservedName, { file, span: at, fixes }, { word: problem.word, longer });
+  }
   return finding(
     wordOutOfPlace,
     { file, span: at },
     { word: problem.word, where: CONTEXT_WORDS[place.context], goes: problem.goes },
   );
+}
+
+/** The title as a name, where it is longer than the word: `brake-cleaner` of `Brake cleaner`. */
+function nameFromTitle({ text, remark }: CodeLine, word: string): string | undefined {
+  if (remark === undefined) return undefined;
+  const name = text.slice(remark.start, remark.end).trim().toLowerCase().replace(/ +/g, '-');
+  return name.length > word.length && /^\p{L}+(?:-\p{L}+){1,2}$/u.test(name) ? name : undefined;
 }
 
 /** Writes the words meant in the place of what was said for them: `>=` for a limit, `sealed by` for `sealed with`. */

@@ -2,7 +2,14 @@
 import type { IToken } from 'chevrotain';
 import { span } from '../text/span.js';
 import { ParserBase } from './parser-base.js';
-import { type AmountTokens, amountNode, amountsNode, rangeNode } from './quantities.js';
+import {
+  type AmountTokens,
+  amountNode,
+  amountsNode,
+  compoundNodes,
+  foldedNode,
+  rangeNode,
+} from './quantities.js';
 import {
   Back,
   Bound,
@@ -18,7 +25,7 @@ import {
   Word,
   wordOf,
 } from './tokens.js';
-import type { MeasureNode, SpecNode } from './tree.js';
+import type { AmountNode, MeasureNode, SpecNode } from './tree.js';
 
 export abstract class QuantityRules extends ParserBase {
   private readonly numberForms = [
@@ -86,18 +93,17 @@ export abstract class QuantityRules extends ParserBase {
 
   private readonly unbounded = this.RULE('unbounded', (bound: IToken | undefined): MeasureNode => {
     const amounts: AmountTokens[] = [];
-    let high: AmountTokens | undefined;
+    const high: AmountTokens[] = [];
     amounts.push(this.SUBRULE(this.amount));
-    this.OR([
-      {
-        GATE: () => this.isRange(),
-        ALT: () => {
-          this.OR2(this.rangeForms);
-          high = this.SUBRULE2(this.amount);
-        },
+    this.MANY(() => amounts.push(this.SUBRULE2(this.amount)));
+    this.OPTION({
+      GATE: () => this.isRange(),
+      DEF: () => {
+        this.OR(this.rangeForms);
+        high.push(this.SUBRULE3(this.amount));
+        this.MANY2(() => high.push(this.SUBRULE4(this.amount)));
       },
-      { ALT: () => this.MANY(() => amounts.push(this.SUBRULE3(this.amount))) },
-    ]);
+    });
     return this.ACTION(() => this.measureOf(bound, amounts, high));
   });
 
@@ -152,14 +158,16 @@ export abstract class QuantityRules extends ParserBase {
   private measureOf(
     bound: IToken | undefined,
     tokens: readonly AmountTokens[],
-    high: AmountTokens | undefined,
+    above: readonly AmountTokens[],
   ): MeasureNode {
     const base = this.source.base;
-    const amounts = tokens.map((amount) => amountNode(amount, base));
+    const nodes = (each: readonly AmountTokens[]): readonly AmountNode[] =>
+      compoundNodes(each.map((amount) => amountNode(amount, base)));
+    const amounts = nodes(tokens);
     const start = bound === undefined ? (amounts[0]?.start ?? base) : base + bound.startOffset;
     const place = span(start, base + endOf(this.LA(0)));
-    const [low] = amounts;
-    if (high !== undefined && low !== undefined) return rangeNode(low, amountNode(high, base), place);
+    const [low, high] = [foldedNode(amounts), foldedNode(nodes(above))];
+    if (above.length > 0 && low && high) return rangeNode(low, high, place);
     const side = bound === undefined ? undefined : wordOf(bound) === 'at least' ? 'least' : 'most';
     return amountsNode(amounts, side, place);
   }

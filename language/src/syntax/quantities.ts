@@ -5,6 +5,8 @@ import {
   type Digits,
   foldParts,
   type Measure,
+  type QuantityKind,
+  resolveUnit,
   type Unit,
   unitById,
   withPercent,
@@ -29,6 +31,7 @@ export function numberNode(token: IToken, base: number): NumberNode {
       start,
       end: start + 1,
       value: undefined,
+      negative: false,
       digits: undefined,
       hole: true,
       problem: undefined,
@@ -41,6 +44,7 @@ export function numberNode(token: IToken, base: number): NumberNode {
     start,
     end: start + length,
     value: negative ? read.value.neg() : read.value,
+    negative,
     digits: read.digits,
     hole: false,
     problem: read.problem,
@@ -101,6 +105,64 @@ export function amountNode({ number, rest }: AmountTokens, base: number): Amount
       percent: isShare,
       unit: isShare ? percent : own,
     },
+  };
+}
+
+/** The amounts of a compound with each doubtful unit read by the one before it: the `'` behind degrees is no foot. */
+export function compoundNodes(amounts: readonly AmountNode[]): readonly AmountNode[] {
+  let kind: QuantityKind | undefined;
+  const meant = amounts.map((amount): AmountNode => {
+    const unit = amount.unit && unitAfter(amount.unit, kind);
+    kind = unit?.unit?.kind;
+    const { tolerance } = amount;
+    return {
+      ...amount,
+      unit,
+      tolerance: tolerance?.unit ? { ...tolerance, unit: unitAfter(tolerance.unit, kind) } : tolerance,
+    };
+  });
+  return withToleranceFolded(meant);
+}
+
+const unitAfter = (unit: UnitNode, kind: QuantityKind | undefined): UnitNode =>
+  kind !== undefined && unit.unit === undefined && unit.readings.length > 0
+    ? { ...unit, unit: resolveUnit(unit, [kind]) }
+    : unit;
+
+/** A tolerance in two parts too: the `±0°05′` behind `0°10′`. */
+function withToleranceFolded(amounts: readonly AmountNode[]): readonly AmountNode[] {
+  const [part, rest] = amounts.slice(-2);
+  const { tolerance } = part ?? {};
+  const { value, digits } = rest?.number ?? {};
+  const [first, last] = [tolerance?.unit?.unit, rest?.unit];
+  if (!part || !rest || !tolerance || !first || !last?.unit || !value || !digits || rest.tolerance)
+    return amounts;
+  if (!tolerance.digits || tolerance.percent || tolerance.plus.compare(tolerance.minus) !== 0) return amounts;
+  const folded = foldParts([
+    { value: tolerance.plus, digits: tolerance.digits, unit: first },
+    { value, digits, unit: last.unit },
+  ]);
+  if ('problem' in folded || folded.unit !== part.unit?.unit) return amounts;
+  const whole = { ...tolerance, plus: folded.value, minus: folded.value, digits, unit: last };
+  const { end } = rest;
+  return [
+    ...amounts.slice(0, -2),
+    { ...part, end, tolerance: { ...whole, numberEnd: rest.number.end, end } },
+  ];
+}
+
+/** The end of a range as one amount in its last unit; undefined where its parts do not go together. */
+export function foldedNode(amounts: readonly AmountNode[]): AmountNode | undefined {
+  const [first] = amounts;
+  const last = amounts.at(-1);
+  if (!first || !last || amounts.length === 1) return first;
+  if (amounts.some(({ tolerance }) => tolerance !== undefined)) return undefined;
+  const { measure } = amountMeaning(amounts, undefined, undefined);
+  if (measure?.form !== 'amount') return undefined;
+  return {
+    ...last,
+    start: first.start,
+    number: { ...last.number, start: first.start, value: measure.value, negative: first.number.negative },
   };
 }
 
@@ -166,10 +228,13 @@ function amountMeaning(
   unit: Unit | undefined,
 ): Meaning {
   const parts = [];
+  const isNegative = amounts[0]?.number.negative ?? false;
   for (const { number, unit: written } of amounts) {
     const known = written === undefined ? unit : written.unit;
     if (number.value === undefined || number.digits === undefined || known === undefined) return NOTHING;
-    parts.push({ value: number.value, digits: number.digits, unit: known });
+    // The sign in front is that of the whole: -1°30′ is half a degree below -1°.
+    const value = isNegative ? number.value.abs().neg() : number.value;
+    parts.push({ value, digits: number.digits, unit: known });
   }
   const folded = foldParts(parts);
   if ('problem' in folded) return { measure: undefined, problem: folded.problem };
@@ -177,9 +242,9 @@ function amountMeaning(
     const { value, unit: in_, digits } = folded;
     return { measure: { form: 'bound', side: bound, value, unit: in_, digits }, problem: undefined };
   }
-  const [first] = amounts;
+  const tolerance = amounts.at(-1)?.tolerance;
   return {
-    measure: first?.tolerance === undefined ? folded : tolerated(folded, first.tolerance),
+    measure: tolerance === undefined ? folded : tolerated(folded, tolerance),
     problem: undefined,
   };
 }

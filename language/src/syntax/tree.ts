@@ -51,6 +51,8 @@ export interface Raw extends Span {
  */
 export interface NumberNode extends Span {
   readonly value: Rational | undefined;
+  /** Written with a minus sign, which a zero does not keep: the `-0` of `-0°30′`. */
+  readonly negative: boolean;
   readonly digits: Digits | undefined;
   readonly hole: boolean;
   readonly problem: NumberProblem | undefined;

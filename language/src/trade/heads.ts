@@ -36,7 +36,7 @@ export const headSizes = once((thread: Thread): readonly HeadSize[] => {
     (f.sizes[size] ?? []).map((inch) => ({
       family: f.name,
       acrossFlatsMm: inch * MM_PER_INCH,
-      printed: `${inchFraction(inch)} in`,
+      printed: inchText(inch),
       source: f.source,
     })),
   );
@@ -104,6 +104,9 @@ export function threadsForHead(acrossFlatsMm: number): readonly string[] {
   );
   return [...new Set([...metric, ...inch])];
 }
+
+/** An inch size as a file writes it, where a hyphen would make a range: `1 1/8 in`. */
+export const inchText = (inch: number): string => `${inchFraction(inch).replace('-', ' ')} in`;
 
 /** A fraction of an inch as a wrench is marked: `7/16`, `1-1/8`. Sixty-fourths at the finest. */
 export function inchFraction(inch: number): string {

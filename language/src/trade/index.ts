@@ -41,6 +41,7 @@ export {
   hexalobularSizes,
   hexalobularSuspicious,
   inchFraction,
+  inchText,
   isKey,
   type OddHead,
   threadsForHead,

@@ -67,14 +67,17 @@ export interface UnifiedRow {
   readonly diameterIn: number;
   readonly unc: number;
   readonly unf: number;
+  /** A special pitch that is as common: the 1-14 of spindles, from memory. */
+  readonly uns?: number;
   readonly source: SourceKey;
 }
 
-const unified = (size: string, diameterIn: number, unc: number, unf: number): UnifiedRow => ({
+const unified = (size: string, diameterIn: number, unc: number, unf: number, uns?: number): UnifiedRow => ({
   size,
   diameterIn,
   unc,
   unf,
+  ...(uns === undefined ? {} : { uns }),
   source: 'B1_1',
 });
 
@@ -95,7 +98,7 @@ export const UNIFIED_THREADS: readonly UnifiedRow[] = [
   unified('5/8', 0.625, 11, 18),
   unified('3/4', 0.75, 10, 16),
   unified('7/8', 0.875, 9, 14),
-  unified('1', 1, 8, 12),
+  unified('1', 1, 8, 12, 14),
   unified('1-1/8', 1.125, 7, 12),
   unified('1-1/4', 1.25, 7, 12),
   unified('1-3/8', 1.375, 6, 12),

@@ -247,10 +247,10 @@ function readUnified(text: string, leftHand: boolean): Thread | ThreadProblem | 
       nearest: `${row.size}-${perInch} ${series}`,
     };
   }
-  const known = series !== 'UN';
+  const known = series !== 'UN' || perInch === row.uns;
   const diameterMm = row.diameterIn * MM_PER_INCH;
   const pitchMm = MM_PER_INCH / perInch;
-  const designation = `${row.size}-${perInch} ${known ? series : (asked ?? 'UN')}${leftHand ? '-LH' : ''}`;
+  const designation = `${row.size}-${perInch} ${series !== 'UN' ? series : perInch === row.uns ? 'UNS' : (asked ?? 'UN')}${leftHand ? '-LH' : ''}`;
   return {
     system: 'unified',
     designation,

@@ -4,10 +4,15 @@ import { AIDS, named, SPOTS } from '../vocabulary/verb-shorthand.js';
 
 export const connect = defineVerb({
   word: 'connect',
-  on: { connection: { needs: ['not connected', 'parts joined in'], makes: ['connected'] } },
+  on: {
+    connection: {
+      needs: ['not connected', 'parts joined in', 'cover order', 'nothing left behind it'],
+      makes: ['connected'],
+    },
+  },
   object: 'one or more',
   clauses: {
-    to: named(SPOTS, 'What it joins.'),
+    to: named([...SPOTS, 'temporary', 'tool'], 'What it joins; a gauge or a measuring glass for the job.'),
     at: named(SPOTS, 'Where on the vehicle.'),
     with: named(AIDS, 'The tool or supply.'),
   },

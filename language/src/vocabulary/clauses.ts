@@ -80,7 +80,7 @@ export const ENTRY_CLAUSES: readonly ClauseDef[] = [
     'names',
     ['part', 'fastener', 'connection', 'circuit', 'temporary', 'place', 'limit', 'adjustment'],
     'Cannot be reached until these are off.',
-    ['part', 'temporary'],
+    ['part', 'temporary', 'connection'],
   ),
   clause(
     'in',

@@ -246,6 +246,44 @@ describe('a hose that is renewed', () => {
   );
 });
 
+const HOSE = `
+parts
+  fan: Fan
+    behind hose
+connections
+  hose: Hose
+`;
+
+describe('a hose in the way', () => {
+  example(
+    'comes off first and goes on last',
+    HOSE,
+    `
+    disconnect hose
+    remove fan
+    install fan
+    connect hose`,
+  );
+  example(
+    'is still on',
+    HOSE,
+    `
+    remove fan
+#   ^^^^^^^^^^ S104 \`fan\` cannot be reached: \`hose\`
+    install fan`,
+  );
+  example(
+    'goes on too early',
+    HOSE,
+    `
+    disconnect hose
+    remove fan
+    connect hose
+#   ^^^^^^^^^^^^ S201
+    install fan`,
+  );
+});
+
 describe('a circuit of compressed air', () => {
   example(
     'holds no fluid and has no bleed screw: nothing is to be bled',

@@ -291,6 +291,21 @@ const LEVEL_PLUG = `${PLUGS.replace(
     torque 40 N·m, per ?`,
 )}`;
 
+describe('a tap', () => {
+  example(
+    'runs as soon as it is loose',
+    PLUGS,
+    `
+    loosen drain-plug
+    drain oil
+    torque drain-plug
+    remove fill-plug
+    fill oil
+    install fill-plug
+    torque fill-plug`,
+  );
+});
+
 describe('a level plug beside the fill plug', () => {
   example(
     'is what the level is read at, and fluid still goes in by the filler',

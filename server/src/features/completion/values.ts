@@ -87,5 +87,5 @@ export function headOffers(thread: string | undefined): Offer[] {
 }
 
 function headLabel(mm: number, metric: boolean): string {
-  return metric ? `${mm} mm` : `${trade.inchFraction(mm / 25.4)} in`;
+  return metric ? `${mm} mm` : trade.inchText(mm / 25.4);
 }

@@ -105,6 +105,11 @@ export function lower(text: string, options: LowerOptions = {}): Lowered {
   return { document, lines: linesOf(document).map(spaced), block: (kind) => blockOf(document, kind) };
 }
 
+/** The guide of a wheel whose nuts have their torque in other stages on each of two vehicles: one line, two boxes. */
+export const twoVehicles = (): GuideDocument =>
+  lower(WHEEL, { files: { 'catalogue.bay': CATALOGUE.replace('torque 180', 'torque 90 N·m then 180') } })
+    .document;
+
 /** Spaces that hold words together, as plain ones. */
 export const spaced = (words: string): string => words.replaceAll('\u00a0', ' ');
 

@@ -8,7 +8,7 @@ import { JOB_RECORD } from '../../compiler/src/record-schema.js';
 import { useBrowser, withPage } from './browser.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
-import { HEAD, lower } from './lower-helper.js';
+import { HEAD, lower, twoVehicles } from './lower-helper.js';
 
 useBrowser();
 
@@ -110,6 +110,16 @@ inspection
     expect(await page.locator('#why').isVisible()).toBe(true);
     await page.evaluate(() => dispatchEvent(new Event('afterprint')));
     expect(await page.locator('.step').isVisible()).toBe(true);
+  });
+});
+
+test('torques of two vehicles at one line are written down apart', async () => {
+  await withPage(twoVehicles(), { acceptDownloads: true }, async (page) => {
+    await page.fill('#wrench-r3-5', 'W 1');
+    await page.fill('#wrench-r3-5-2', 'W 2');
+    const [download] = await Promise.all([page.waitForEvent('download'), page.click('#save')]);
+    const record = JOB_RECORD.parse(JSON.parse(readFileSync(await download.path(), 'utf8')));
+    expect(record.torques.map(({ line, wrench }) => `${line} ${wrench}`)).toEqual(['3.5 W 1', '3.5 W 2']);
   });
 });
 

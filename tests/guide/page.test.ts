@@ -11,6 +11,7 @@ import { SAFETY_COLOURS } from '../../compiler/src/safety-colours.js';
 import { useBrowser, withPage } from './browser.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
+import { twoVehicles } from './lower-helper.js';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 useBrowser();
@@ -18,6 +19,8 @@ useBrowser();
 const DOCUMENTS: readonly [string, GuideDocument][] = [
   ...SHEETS.map((sheet): [string, GuideDocument] => [sheet, fh12(sheet)]),
   ['every kind', everyKind()],
+  // One line has a torque for each of two vehicles, and a box and a blank for each.
+  ['two vehicles', twoVehicles()],
 ];
 
 describe.for(DOCUMENTS)('%s', ([, document]) => {

@@ -14,7 +14,8 @@ export const RECORD_LOOKS: readonly [RecordLook, ...RecordLook[]] = [
   { inset: 2.2, gap: 5.5, under: 2, field: 17, paired: false, row: 4 },
   { inset: 1.6, gap: 5.5, under: 2, field: 17, paired: false, row: 4 },
   { inset: 1.2, gap: 4.2, under: 1.6, field: 14.5, paired: false, row: 4 },
-  { inset: 1.2, gap: 4.2, under: 1.6, field: 14.5, paired: true, row: 4 },
+  { inset: 1.6, gap: 4.6, under: 1.7, field: 14.5, paired: true, row: 5 },
+  { inset: 1.2, gap: 4.2, under: 1.6, field: 14.5, paired: true, row: 5 },
   { inset: 1.05, gap: 2.8, under: 1.1, field: 12.5, paired: true, row: 5 },
   { inset: 0.85, gap: 2.8, under: 0.9, field: 12.5, paired: true, row: 5 },
 ];
@@ -32,6 +33,12 @@ export function recordPages(record: BlockOf<'record'>, context: PrintContext, fu
     if (best.pages.length === 1) break;
     const next = dealt(record, look, context, full);
     if (next.pages.length < best.pages.length) best = next;
+  }
+  // Frames to write in take what room is left.
+  for (const field of [roomy.field, 14.5]) {
+    if (field <= best.look.field) break;
+    const next = dealt(record, { ...best.look, field }, context, full);
+    if (next.pages.length === best.pages.length) return next;
   }
   return best;
 }

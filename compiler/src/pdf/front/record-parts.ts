@@ -72,7 +72,7 @@ const RECORD_PARTS: { readonly [K in RecordPartKind]: Renderer<K> } = {
       rows: rows.map((row) => ({
         code: {
           number: row.number,
-          what: row.what,
+          what: proseCode([text(row.what)]),
           limit: proseCode(row.limit),
           unit: row.unit ?? '',
           places: row.places,
@@ -193,7 +193,7 @@ type Torque = BlockOf<'record-torques'>['rows'][number];
 
 const torqueRow = ({ number, joint, count, torque }: Torque): Argument => ({
   number,
-  joint,
+  joint: proseCode([text(joint)]),
   count: String(count),
   torque: proseCode(torque),
 });

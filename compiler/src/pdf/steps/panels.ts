@@ -12,7 +12,7 @@ import { fill } from '../type/lines.js';
 import { proseRuns } from '../type/runs.js';
 import { picturePart } from './boxes.js';
 import { RAIL, WIDTH } from './frame.js';
-import { drawing, drawn, high, moved, type Part, prose, stacked, together, words } from './set.js';
+import { balanced, drawing, drawn, high, moved, type Part, prose, stacked, together, words } from './set.js';
 
 /** Of the rail's spine, and what panels stand clear of it. */
 const LEFT = RAIL + 2.5;
@@ -21,7 +21,7 @@ const AROUND = 1.6;
 export function signalPanel(signal: Signal, word: string, body: Prose, context: PrintContext): Part {
   const width = context.frame.body - LEFT;
   const room = width - context.frame.signal - 6;
-  const panel = signalBox(signal, word, prose(body, SAID, room), width, context);
+  const panel = signalBox(signal, word, balanced(body, SAID, room), width, context);
   return high(panel.height + 2 * AROUND, moved(panel, LEFT, AROUND));
 }
 
@@ -33,7 +33,7 @@ export function signalRow(
   const room = WIDTH - context.frame.signal - 6;
   const place = { size: 11 };
   const wide = Math.min(room / 2, fill(proseRuns(where, place), 1000).width + 0.5);
-  const said = prose(body, SAID, room - wide - 4);
+  const said = balanced(body, SAID, room - wide - 4);
   const text = together(said, moved(prose(where, place, wide), room - wide, 0));
   const panel = signalBox(signal, word, text, WIDTH, context);
   return high(panel.height + 2 * AROUND, moved(panel, 0, AROUND));

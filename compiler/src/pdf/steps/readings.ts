@@ -53,7 +53,7 @@ function onePlace(unit: string): Part {
   );
 }
 
-/** A numbered blank for each place, two beside each other. */
+/** A numbered blank for each place, two beside each other, and the unit. */
 function places(count: number, unit: string): Part {
   const wide = (INSIDE - 2) / 2;
   const rows = Math.ceil(count / 2);
@@ -62,10 +62,12 @@ function places(count: number, unit: string): Part {
     const box = together(moved(number, 0, (8 - number.height) / 2), moved(blank(wide - 4.5, 8), 4.5, 0));
     return moved(box, (i % 2) * (wide + 2), Math.floor(i / 2) * 9.6);
   });
-  return stacked(1.2, [
-    high(rows * 9.6 - 1.6, together(...all)),
-    words(unit, { size: 12, weight: 700 }, INSIDE),
-  ]);
+  const blanks = high(rows * 9.6 - 1.6, together(...all));
+  const name = words(unit, { size: 12, weight: 700 }, wide);
+  // Beside the last of an odd number there is room for the unit.
+  return count % 2 === 1 && name.height <= 8
+    ? together(blanks, moved(name, wide + 4, blanks.height - 4 - name.height / 2))
+    : stacked(1.2, [blanks, name]);
 }
 
 /** The limit and, behind it where there is room and below it where there is none, what it is when new. */

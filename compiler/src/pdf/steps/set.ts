@@ -44,6 +44,19 @@ export function prose(what: Prose, style: Style, width: number, look: Look = {})
   );
 }
 
+/** Where it takes two lines, they are alike: the last word of a warning does not stand alone. */
+export function balanced(what: Prose, style: Style, width: number): Part {
+  const runs = proseRuns(what, style);
+  if (fill(runs, width).count !== 2) return prose(what, style, width);
+  let [short, long] = [width / 2, width];
+  while (long - short > 2) {
+    const middle = (short + long) / 2;
+    if (fill(runs, middle).count === 2) long = middle;
+    else short = middle;
+  }
+  return prose(what, style, long);
+}
+
 export function words(what: string, style: Style, width: number, look: Look = {}): Part {
   return setText(what, linesHigh(fill(textRuns(what, style), width).count, style.size), style, width, look);
 }

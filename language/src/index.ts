@@ -40,6 +40,7 @@ export { type BoundItem, type BoundStatement, bindStatement } from './names/stat
 export { type Wear, wearOf } from './names/wear.js';
 export * from './quantity/index.js';
 export { findingPage } from './reference/findings.js';
+export { monthsLater } from './register/days.js';
 export * from './register/index.js';
 export { type BanInForce, bansAt, bansInForce } from './rules/bans-in-force.js';
 export { starterRules } from './rules/starter.js';
@@ -51,7 +52,8 @@ export { type CanDo, canDo } from './state/can-do.js';
 export { decode as decodeCounts, size as sizeOfCounts } from './state/counts.js';
 export { type ClockWord, detailText, type StateDetail } from './state/detail-words.js';
 export { fittingEdits, fittingText } from './state/fitting-edits.js';
-export { type FittingHalf, type FittingStep, fittingHalf } from './state/fitting-half.js';
+export { type FittingHalf, fittingHalf } from './state/fitting-half.js';
+export type { FittingStep } from './state/fitting-steps.js';
 export { type DeclaredLabour, declaredLabour, type JobTime, jobTime } from './state/job-time.js';
 export { sealantOf } from './state/joints.js';
 export { type OperationSummary, operationSummary, type ThingState } from './state/operation-summary.js';
@@ -74,7 +76,7 @@ export { wholeLines } from './text/whole-lines.js';
 export * as trade from './trade/index.js';
 export { type Condition, NEVER } from './variants/diagrams.js';
 export { VERB_BY_WORD, VERBS } from './verbs/index.js';
-export { suggestVerbs, wordsFor } from './verbs/said-for.js';
+export { suggestVerbs, verbMeant, wordsFor } from './verbs/said-for.js';
 export {
   type ClauseDef,
   ENTRY_CLAUSE_BY_WORD,

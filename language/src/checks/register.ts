@@ -14,6 +14,7 @@ import { type Job, linesOf, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { resolvePath } from '../names/scope.js';
 import { numberOf } from '../quantity/index.js';
+import { monthsLater } from '../register/days.js';
 import { newestRevision } from '../register/edition.js';
 import type { Settings } from '../settings/index.js';
 import type { Name, ReviewLine } from '../syntax/tree.js';
@@ -222,14 +223,4 @@ function reviewFindings(file: FileModel, settings: Settings, today: string | und
   return due !== undefined && span && due < today
     ? [finding(reviewDue, { file: file.path, span }, { day: due })]
     : [];
-}
-
-function monthsLater(day: string, months: number): string {
-  const [year = 0, month = 1, date = 1] = day.split('-').map(Number);
-  const count = year * 12 + (month - 1) + months;
-  return [
-    String(Math.floor(count / 12)),
-    String((count % 12) + 1).padStart(2, '0'),
-    String(date).padStart(2, '0'),
-  ].join('-');
 }

@@ -2,6 +2,7 @@
 // that begins with one is reported with the word to use, and read on as that verb. Common practice, no source.
 
 import { nearestWord } from '../vocabulary/near.js';
+import type { VerbDef } from '../vocabulary/verb.js';
 import { VERB_BY_WORD } from './index.js';
 
 /** The verb for each word a technician may type instead. */
@@ -51,6 +52,10 @@ export const SAID_FOR: ReadonlyMap<string, string> = new Map(
     wait: ['pause', 'allow'],
   }).flatMap(([verb, words]) => words.map((word): [string, string] => [word, verb])),
 );
+
+/** The verb that a word is, or that it is said for. */
+export const verbMeant = (word: string): VerbDef | undefined =>
+  VERB_BY_WORD.get(word) ?? VERB_BY_WORD.get(SAID_FOR.get(word) ?? '');
 
 /** What shops say for a verb, beside itself. */
 export const wordsFor = (verb: string): readonly string[] =>

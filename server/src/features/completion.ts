@@ -1,5 +1,12 @@
 // Completion: what may stand at the cursor, asked of the tables, the names and the state of the vehicle at the line.
-import { ENTRY_CLAUSE_BY_WORD, HEADS_IN, type LineContext, VERB_BY_WORD, VERBS } from '@baywright/language';
+import {
+  ENTRY_CLAUSE_BY_WORD,
+  HEADS_IN,
+  type LineContext,
+  VERB_BY_WORD,
+  VERBS,
+  verbMeant,
+} from '@baywright/language';
 import {
   type CompletionItem,
   CompletionItemTag,
@@ -10,13 +17,15 @@ import {
 } from 'vscode-languageserver';
 import type { Snapshot } from '../snapshot.js';
 import { type Offer, word } from './completion/answer.js';
+import { goingOn } from './completion/begun.js';
 import { type Cursor, cursorAt } from './completion/cursor.js';
 import { entryOffers } from './completion/entry.js';
 import { behindHead, firstWordOffers, headOffers } from './completion/heads.js';
 import { proseOffers } from './completion/prose.js';
 import { ruleOffers } from './completion/rules.js';
 import { statementOffers } from './completion/statement.js';
-import { kindOffers, undeclaredOffers, valueOffers } from './completion/things.js';
+import { kindOffers, valueOffers } from './completion/things.js';
+import { undeclaredOffers } from './completion/undeclared.js';
 import { documentFeature, libraryFeature } from './feature.js';
 import { thingCard } from './hover/thing.js';
 import { settingsCompletion } from './settings-file/completion.js';
@@ -27,13 +36,19 @@ export const completion = documentFeature<CompletionParams>(
   (snapshot, { position }): CompletionList | null => {
     const cursor = cursorAt(snapshot, snapshot.positions.offset(position));
     if (!cursor) return null;
-    const offers = offersAt(snapshot, cursor).slice(0, MOST);
-    return { isIncomplete: false, items: offers.map((offer, i) => itemOf(snapshot, offer, cursor, i)) };
+    const all = offersAt(snapshot, cursor);
+    const heads = all.length === 0 && cursor.context !== 'text' ? headsOf(cursor.context) : all;
+    const { offers, cursor: at } = goingOn(heads, cursor) ?? { offers: all, cursor };
+    const items = offers.slice(0, MOST).map((offer, i) => itemOf(snapshot, offer, at, i));
+    return { isIncomplete: false, items };
   },
   settingsCompletion,
 );
 
 const MOST = 400;
+
+const headsOf = (context: Cursor['context']): Offer[] =>
+  context === 'rule' || context === 'text' ? [] : headOffers(context);
 
 export function offersAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
   const { context, before } = cursor;
@@ -71,7 +86,7 @@ function behindVerb(snapshot: Snapshot, cursor: Cursor, context: LineContext): O
   const { before } = cursor;
   const word = /^\S+/.exec(before)?.[0] ?? '';
   if (HEADS_IN.get(context)?.has(word) && !VERB_BY_WORD.has(word)) return [];
-  const verb = VERB_BY_WORD.get(word);
+  const verb = verbMeant(word);
   return verb ? statementOffers(snapshot, cursor, verb, before.slice(word.length)) : [];
 }
 

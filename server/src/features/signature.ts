@@ -1,6 +1,14 @@
 // Signature help: what a verb takes, clause by clause, with the one at the cursor marked; below an entry, what stands in
 // its clause.
-import { type ClauseDef, ENTRY_CLAUSES, VERB_BY_WORD, type VerbDef } from '@baywright/language';
+import {
+  type ClauseDef,
+  ENTRY_CLAUSES,
+  HEADS_IN,
+  STEP_CLAUSE_BY_WORD,
+  VERB_BY_WORD,
+  type VerbDef,
+  verbMeant,
+} from '@baywright/language';
 import type { ParameterInformation, SignatureHelp, SignatureHelpParams } from 'vscode-languageserver';
 import type { Texts } from '../texts/index.js';
 import { type Cursor, cursorAt } from './completion/cursor.js';
@@ -22,10 +30,14 @@ export const signature = documentFeature<SignatureHelpParams>(
 
 /** The verb of the line, or of the statement that the line goes on with. */
 function verbOf({ context, before, parent }: Cursor): VerbDef | undefined {
+  const word = /^\S+/.exec(before)?.[0] ?? '';
+  // Below a statement stand its further clauses, and lines of their own: tests, texts, pictures.
   if (context === 'statement')
-    return parent?.kind === 'statement' && before !== '' ? VERB_BY_WORD.get(parent.verb.text) : undefined;
+    return parent?.kind === 'statement' && before !== '' && !HEADS_IN.get('statement')?.has(word)
+      ? VERB_BY_WORD.get(parent.verb.text)
+      : undefined;
   const isWork = context === 'step' || context === 'work' || context === 'operation';
-  return isWork ? VERB_BY_WORD.get(/^\S+/.exec(before)?.[0] ?? '') : undefined;
+  return isWork ? verbMeant(word) : undefined;
 }
 
 function ofVerb(say: Texts, verb: VerbDef, before: string): SignatureHelp {
@@ -43,7 +55,9 @@ function ofVerb(say: Texts, verb: VerbDef, before: string): SignatureHelp {
     : [];
   const clauses = Object.entries(verb.clauses).map(
     ([word, slot]): Parameter => ({
-      label: `${word} ${slot.names?.join(' | ') ?? slot.quantity?.join(' | ') ?? '…'}`,
+      label: [word, slot.names?.join(' | ') ?? slot.quantity?.join(' | ') ?? worded(word)]
+        .filter(Boolean)
+        .join(' '),
       documentation: slot.docs,
       word,
     }),
@@ -75,16 +89,26 @@ function whatStands(def: ClauseDef): string | undefined {
       return def.names?.join(' | ');
     case 'spec':
       return def.unitless ? 'number' : (def.quantity?.join(' | ') ?? 'quantity');
-    case 'raw': {
-      const known = rawOffers(def.word).map((offer) => offer.label);
-      return known.length === 0 ? '…' : `${known.slice(0, 6).join(' | ')}${known.length > 6 ? ' | …' : ''}`;
-    }
+    case 'raw':
+      return valuesOf(def.word);
     case 'words':
     case 'option':
       return '…';
     default:
       return undefined;
   }
+}
+
+/** What stands behind the word of a step's clause that takes neither things nor a figure; nothing behind a flag. */
+function worded(word: string): string {
+  return STEP_CLAUSE_BY_WORD.get(word)?.shape === 'flag' ? '' : valuesOf(word);
+}
+
+/** The first of the values that a word has, or of what kind they are. */
+function valuesOf(word: string): string {
+  const known = rawOffers(word).map((offer) => offer.label);
+  if (known.length === 0) return word === 'per' ? 'source' : '…';
+  return `${known.slice(0, 6).join(' | ')}${known.length > 6 ? ' | …' : ''}`;
 }
 
 interface Parameter extends ParameterInformation {

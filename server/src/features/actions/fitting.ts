@@ -15,7 +15,9 @@ import type { ActionOffer } from './offer.js';
 
 export function writeFittingHalf(snapshot: Snapshot, span: Span): ActionOffer | undefined {
   // It is work on the work: beside a part number the list stays about the part.
-  const section = snapshot.tree.lines.find((l) => l.start <= span.start && l.end >= span.start);
+  const section = snapshot.tree.lines.findLast((l) => l.start <= span.start);
+  // The empty line behind the last step is where the rest is wanted.
+  if (section && snapshot.text.slice(section.end, span.start).trim() !== '') return undefined;
   if (section?.kind !== 'section' || !SECTION_BY_WORD.get(section.word)?.work) return undefined;
   const { run, model } = snapshot.analysis();
   if (!run) return undefined;

@@ -1,5 +1,6 @@
 // Completion at the left edge: the opening line first, then what a file of its kind still lacks, in the order of a file.
-import { HEADS_IN, SECTIONS, type SectionDef } from '@baywright/language';
+import { fittingHalf, fittingText, HEADS_IN, SECTIONS, type SectionDef } from '@baywright/language';
+import { CompletionItemKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { type Offer, word } from './answer.js';
 import type { Cursor } from './cursor.js';
@@ -26,7 +27,18 @@ export function fileOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
   const sections = sectionsBehind(last?.head.text, there)
     .filter((s) => !isCatalogue || s.declares)
     .map((s) => word(s.word, s.docs));
-  return last ? [...sections, ...words] : [...words, ...sections];
+  return last ? [...fittingOffers(snapshot, cursor, there), ...sections, ...words] : [...words, ...sections];
+}
+
+/** The whole half that is still to be written, where its section is being named: to work it out takes its time. */
+function fittingOffers(snapshot: Snapshot, { word }: Cursor, there: ReadonlySet<string>): Offer[] {
+  const section = 'installation';
+  if (word === '' || !section.startsWith(word) || there.has(section)) return [];
+  const { run } = snapshot.analysis();
+  const text = run ? fittingText(fittingHalf(run)) : '';
+  if (text === '') return [];
+  const docs = `${snapshot.say.fittingHalf}\n\n\`\`\`baywright\n${text}\`\`\``;
+  return [{ label: `${section} …`, kind: CompletionItemKind.Snippet, docs, insert: text.trimEnd() }];
 }
 
 /** Sections that are not there yet, those that usually follow the one above first; then those that are. */

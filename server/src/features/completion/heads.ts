@@ -3,6 +3,7 @@ import {
   DIAGNOSTICS,
   HEADS_IN,
   type LineContext,
+  monthsLater,
   STATUSES,
   type VerbDef,
   wordsFor,
@@ -74,7 +75,10 @@ export function behindHead(snapshot: Snapshot, cursor: Cursor): Offer[] | undefi
     return snapshot.shelf.settings.release.by.filter((who) => !before.includes(who)).map((who) => value(who));
   if (/^status\s+\S+\s+by\s+(?:\S+,\s*)*[^\s,]+\s+$/.test(before))
     return [word('on', snapshot.say.whatDay, { insert: 'on ' })];
-  if (/^revision\s+$/.test(before)) return [value(`${nextRevision(snapshot)} on `)];
+  if (/^revision\s+$/.test(before)) return [revisionOffer(snapshot)];
+  if (/^(?:revision\s+\S+|status\s+\S+\s+by\s.*)\s+on\s+$/.test(before)) return dayOffers(snapshot, 0);
+  if (/^review\s+$/.test(before))
+    return dayOffers(snapshot, snapshot.shelf.settings.release.reviewMonths ?? USUAL_REVIEW);
   if (/^labour\s+/.test(before) && endsInNumber(before)) return unitOffers(['time']);
   if (/^perform\s+\S+\s+from\s+$/.test(before))
     return proceduresWith(snapshot, /^perform\s+(\S+)/.exec(before)?.[1] ?? '').map(
@@ -117,6 +121,21 @@ function codeOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
     (a, b) => rank(a.label) - rank(b.label),
   );
 }
+
+function revisionOffer(snapshot: Snapshot): Offer {
+  const [today] = dayOffers(snapshot, 0);
+  const begun = `${nextRevision(snapshot)} on ${today?.label ?? ''}`;
+  return { ...value(begun), ...(today ? { insert: `${begun}: ` } : {}) };
+}
+
+/** The day that many months from today, where the day is known. */
+function dayOffers({ shelf }: Snapshot, months: number): Offer[] {
+  const today = shelf.library.host.today?.();
+  return today === undefined ? [] : [value(monthsLater(today, months))];
+}
+
+/** Two years, in months; common practice, where the house has no rule of its own. */
+const USUAL_REVIEW = 24;
 
 function nextRevision(snapshot: Snapshot): number {
   const written = [...snapshot.text.matchAll(/^revision\s+(\d+)\s+on\b/gm)].map(([, n]) => Number(n));

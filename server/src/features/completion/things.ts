@@ -4,14 +4,11 @@ import {
   canDo,
   countKnown,
   type Job,
-  kindFromUses,
   removalOrder,
   type Thing,
   type ThingKind,
   tighteningCount,
-  VERB_BY_WORD,
   type VerbDef,
-  walkLines,
 } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import type { Texts } from '../../texts/index.js';
@@ -19,6 +16,7 @@ import { aidsFirst } from './aids.js';
 import { type Offer, thingOffer, value } from './answer.js';
 import type { Cursor } from './cursor.js';
 import { inTheHouse } from './imports.js';
+import { withUndeclared } from './undeclared.js';
 
 /** Objects of a verb, asked of the state just before the line. What cannot be done yet stands behind, with the reason. */
 export function objectOffers(
@@ -38,9 +36,10 @@ export function objectOffers(
     (c) => !named.has(c.thing.name) && fits(c.thing),
   );
   const isFree = (c: CanDo): boolean => c.lacks.every((l) => named.has(l.thing.name));
-  const now = inOrder(job, verb, found.filter(isFree), named).map((t) =>
+  const free = inOrder(job, verb, found.filter(isFree), named).map((t) =>
     thingOffer(t, verb.takesValue ? { insert: `${t.name} `, goesOn: true } : {}),
   );
+  const now = isCounted ? free : withUndeclared(snapshot, verb, job, named, free);
   // Gear is the shop's, not the vehicle's: what is usual counts, and house catalogues have it.
   if (verb.on.tool && !verb.on.part)
     return aidsFirst(snapshot, verb, [
@@ -111,32 +110,19 @@ export function kindOffers(
     .map((t) => thingOffer(t));
 }
 
-/** Sheets that a figure may come from, in quotes. */
+/** Sheets that a figure may come from, in quotes; those that the file takes the most from first. */
 export function sourceOffers(snapshot: Snapshot): Offer[] {
-  return kindOffers(snapshot.job(), ['source']).map((o) => ({ ...o, insert: `"${o.label}"` }));
+  const taken = new Map<string, number>();
+  for (const [, sheet = ''] of snapshot.text.matchAll(/\bper "([^"\r\n]*)"/g))
+    taken.set(sheet, (taken.get(sheet) ?? 0) + 1);
+  const sheets = kindOffers(snapshot.job(), ['source'])
+    .map((o) => ({ ...o, insert: `"${o.label}"` }))
+    .sort((a, b) => (taken.get(b.label) ?? 0) - (taken.get(a.label) ?? 0));
+  return [...sheets, value('?', snapshot.say.notKnownYet)];
 }
 
 /** The values of the condition that is named last, straight before the cursor. */
 export function valueOffers(snapshot: Snapshot, before: string): Offer[] {
   const thing = snapshot.job().scope.resolve(/(?:^|[\s,])([^\s,]+)\s+$/.exec(before)?.[1] ?? '');
   return thing?.kind === 'condition' ? thing.values.map((v) => value(v.text, thing.title)) : [];
-}
-
-/** Names that steps use and nothing declares, of the kind the section declares, read from how they are used. */
-export function undeclaredOffers(snapshot: Snapshot, kind: ThingKind): Offer[] {
-  const job = snapshot.job();
-  const uses = new Map<string, ThingKind[][]>();
-  const see = (name: string, kinds: readonly ThingKind[]): void => {
-    if (name !== '' && !job.scope.resolve(name)) uses.set(name, [...(uses.get(name) ?? []), [...kinds]]);
-  };
-  walkLines(snapshot.tree, (line) => {
-    const verb = line.kind === 'statement' ? VERB_BY_WORD.get(line.verb.text) : undefined;
-    if (line.kind !== 'statement' || !verb) return;
-    for (const item of line.items)
-      see(item.name.text, item.count ? ['fastener'] : (Object.keys(verb.on) as ThingKind[]));
-    for (const clause of line.clauses)
-      for (const item of clause.items) see(item.name.text, verb.clauses[clause.word]?.names ?? []);
-  });
-  const fitting = [...uses].filter(([name, kinds]) => kindFromUses(name, kinds) === kind);
-  return fitting.map(([name]) => value(name, snapshot.say.undeclared));
 }

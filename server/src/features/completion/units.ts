@@ -12,7 +12,10 @@ export function endsInNumber(before: string): boolean {
 export function unitOffers(kinds: readonly QuantityKind[], around = ''): Offer[] {
   const isTrip = kinds.length === 2 && kinds.includes('length') && kinds.includes('time');
   const usual = isTrip ? TRIP : USUAL;
+  // A quarter or a half is one of a turn, said in the singular.
+  const isPart = /\d\/\d+\s?$/.test(around);
   const rank = ({ label, detail }: UnitOffer): number => {
+    if (isPart && label === TURN) return -2;
     if (new RegExp(`\\d\\s?${escaped(label)}(?![\\p{L}·/²³])`, 'u').test(around)) return -1;
     const i = usual.indexOf(label);
     if (i < 0) return 2 * usual.length;
@@ -22,7 +25,7 @@ export function unitOffers(kinds: readonly QuantityKind[], around = ''): Offer[]
     .filter((u) => kinds.includes(u.kind))
     .map(
       (u): UnitOffer => ({
-        label: unitText(u, rational(2)).trim(),
+        label: unitText(u, isPart ? rational(1n, 2n) : rational(2)).trim(),
         kind: CompletionItemKind.Unit,
         detail: u.kind,
       }),
@@ -30,6 +33,8 @@ export function unitOffers(kinds: readonly QuantityKind[], around = ''): Offer[]
     .filter((o, i, all) => all.findIndex((x) => x.label === o.label) === i)
     .sort((a, b) => rank(a) - rank(b) || kinds.indexOf(a.detail) - kinds.indexOf(b.detail));
 }
+
+const TURN = 'turn';
 
 interface UnitOffer extends Offer {
   readonly detail: QuantityKind;

@@ -52,11 +52,11 @@ export function jobRecord(
             : ('none' as const),
       })),
     ),
-    torques: data.torques.map(({ row, number, joint }) => ({
+    torques: data.torques.map(({ id, number, joint }) => ({
       line: number,
       joint,
-      wrench: text(`wrench-${row}`),
-      initials: text(`torqued-${row}`),
+      wrench: text(`wrench-${id}`),
+      initials: text(`torqued-${id}`),
     })),
     holds: data.rows.flatMap((row) =>
       row.holds.map((id) => ({ line: row.number, initials: text(id), time: text(`time-${id}`) })),

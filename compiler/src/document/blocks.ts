@@ -301,3 +301,10 @@ export function* walkBlocks(blocks: readonly Block[]): Generator<Block> {
     if ('items' in block) yield* walkBlocks(block.items);
   }
 }
+
+/** What tells the torques of a record apart: their row, and for the second vehicle of a line its turn as well. */
+export const torqueIds = (rows: readonly { readonly row: string }[]): string[] =>
+  rows.map(({ row }, at) => {
+    const before = rows.slice(0, at).filter((other) => other.row === row).length;
+    return before === 0 ? row : `${row}-${before + 1}`;
+  });

@@ -20,7 +20,7 @@ import { figureMarkup, nameMarkup, proseMarkup, unitMarkup } from './prose.js';
 export interface BesideContext extends PageContext {
   /** What the boxes are about, for their names. */
   readonly about: string;
-  /** Names the controls of the boxes. */
+  /** Names the controls of the box. */
   readonly row: string;
 }
 

@@ -1,6 +1,6 @@
 // The record, the torque card and the hand-over page, on the page.
 import { blanksOf } from '../document/beside.js';
-import type { BlockOf, Field } from '../document/blocks.js';
+import { type BlockOf, type Field, torqueIds } from '../document/blocks.js';
 import { plainFigure } from '../document/inline.js';
 import { factsOf } from '../document/revision.js';
 import { say } from '../document/words.js';
@@ -85,8 +85,9 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
         ),
       ),
     ),
-  'record-torques': (block, context) =>
-    titled(
+  'record-torques': (block, context) => {
+    const ids = torqueIds(block.rows);
+    return titled(
       context.words.recordTorques,
       context,
       table(
@@ -100,18 +101,19 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
           context.words.wrench,
           context.words.initials,
         ],
-        block.rows.map((row) =>
+        block.rows.map((row, at) =>
           line(
             row,
             [row.joint, NOT_NEEDED],
             String(row.count),
             proseMarkup(row.torque),
-            entry(`wrench-${row.row}`, `${context.words.wrench}, ${row.number}`),
-            entry(`torqued-${row.row}`, `${context.words.initials}, ${row.number}`),
+            entry(`wrench-${ids[at]}`, `${context.words.wrench}, ${row.number}`),
+            entry(`torqued-${ids[at]}`, `${context.words.initials}, ${row.number}`),
           ),
         ),
       ),
-    ),
+    );
+  },
   'record-holds': (block, context) =>
     titled(
       context.words.recordHolds,

@@ -2,7 +2,7 @@
 // Everything shown comes from the document; the script only counts, compares and keeps.
 
 import { type BesideKinds, blanksOf } from '../document/beside.js';
-import { type Block, type Depends, walkBlocks } from '../document/blocks.js';
+import { type Block, type Depends, torqueIds, walkBlocks } from '../document/blocks.js';
 import type { GuideDocument } from '../document/document.js';
 import { plain, plainFigure } from '../document/inline.js';
 import type { PageClock, PageData, PageReading, PageRow } from './page-types.js';
@@ -109,8 +109,8 @@ function pageClock(clock: BesideKinds['clock']): PageClock {
 function torqueRows(blocks: readonly Block[]): PageData['torques'] {
   return blocks.flatMap((block) => {
     if (block.kind === 'record') return torqueRows(block.items);
-    return block.kind === 'record-torques'
-      ? block.rows.map(({ row, number, joint }) => ({ row, number, joint }))
-      : [];
+    if (block.kind !== 'record-torques') return [];
+    const ids = torqueIds(block.rows);
+    return block.rows.map(({ row, number, joint }, at) => ({ id: ids[at] ?? row, number, joint }));
   });
 }

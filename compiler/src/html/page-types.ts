@@ -65,5 +65,6 @@ export interface PageData {
     readonly rows: readonly string[];
   }[];
   readonly bans: readonly { readonly text: string; readonly fromRow: string; readonly untilRow: string }[];
-  readonly torques: readonly { readonly row: string; readonly number: string; readonly joint: string }[];
+  /** `id` names the blanks of the record. */
+  readonly torques: readonly { readonly id: string; readonly number: string; readonly joint: string }[];
 }

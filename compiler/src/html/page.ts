@@ -110,7 +110,8 @@ function stateList({ words }: PageContext): Markup {
   const part = (id: string, title: string) => [el('h2', {}, title), el('ul', { id, role: 'list' })];
   return el(
     'aside',
-    { 'aria-label': words.jobState, 'data-live': true },
+    // It scrolls where it is longer than the screen.
+    { 'aria-label': words.jobState, 'data-live': true, tabindex: 0 },
     part('list-off', words.stillOff),
     part('list-loose', words.toTorque),
     part('list-readings', words.readings),

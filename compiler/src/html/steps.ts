@@ -71,7 +71,9 @@ export function rowMarkup(row: BlockOf<'row'>, context: StepContext): Markup {
         ),
     ),
     side: join(
-      row.beside.map((beside) => besideMarkup(beside, { ...context, about, row: row.id })),
+      row.beside.map((beside, i) =>
+        besideMarkup(beside, { ...context, about, row: i === 0 ? row.id : `${row.id}-${i + 1}` }),
+      ),
       row.order && drawnOrder(row.order),
     ),
   });

@@ -82,6 +82,24 @@ installation
     expect(lower(open).document.identity.statusText).toMatch(/^Draft: \d+ questions open$/);
   });
 
+  it('says over the figure which vehicles it is for', () => {
+    const staged = `${HEAD}
+fasteners
+  bolt: Bolts
+    2 of M12x1.75, class 10.9, hex 18 mm
+    torque 30 N·m then 60 N·m
+    torque 40 N·m then 70 N·m, when axle heavy
+
+installation
+  step: On
+    torque bolt
+`;
+    expect(torques(lower(staged))).toEqual([
+      '2 × hex 18 mm: Axle light, first 30 N·m (22.1 FOOT-pounds), then 60 N·m (44.3 FOOT-pounds)',
+      '2 × hex 18 mm: Axle heavy, first 40 N·m (29.5 FOOT-pounds), then 70 N·m (51.6 FOOT-pounds)',
+    ]);
+  });
+
   it('prints only the stages that are left', () => {
     const staged = `${HEAD}
 fasteners

@@ -9,6 +9,7 @@ import { lineProse } from './line-words.js';
 import { stockGroups } from './needs.js';
 import type { Print } from './print.js';
 import { titleOf } from './texts.js';
+import { stageFor } from './torque-box.js';
 import type { UsedTorque } from './uses.js';
 
 export const leadOf = (print: Print): Prose => {
@@ -27,7 +28,7 @@ export function cardBlocks(print: Print): Block[] {
       detail: i === 0 ? detailOf(print, torque) : [text(phrase('same-joint', print.language))],
       ...(torque.head ? { head: torque.head } : {}),
       count: torque.count,
-      stage,
+      stage: stageFor(torque.variant, stage),
       how: torque.how,
       ...(torque.order && i === 0 ? { order: torque.order } : {}),
       ...(torque.source ? { source: torque.source } : {}),
@@ -57,7 +58,7 @@ function detailOf(print: Print, { thing, pers }: UsedTorque): Prose {
     ...(isNew ? [phrase('new', print.language)] : []),
     ...[...new Set(pers)]
       .filter((source) => source !== '?')
-      .map((source) => phraseText('per-source', print.language, { source })),
+      .map((source) => phraseText('per-source', print.language, { source }).replaceAll(' ', '\u00a0')),
   ];
   return [text(parts.join(', '))];
 }

@@ -54,7 +54,6 @@ export function torqueBoxes(
   for (const { stages, nm, pers, variant } of here) {
     for (const per of pers) uses.sources.add(per);
     if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm.map((value) => value ?? 0)) });
-    const how = variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions];
     uses.torques.push({
       ...at,
       thing,
@@ -65,7 +64,7 @@ export function torqueBoxes(
       nm,
       pers,
       variant,
-      how: how.flatMap((words, i) => (i === 0 ? words : [text('; '), ...words])),
+      how: conditions.flatMap((words, i) => (i === 0 ? words : [text('; '), ...words])),
       order: order?.diagram,
       tool,
       source,
@@ -79,8 +78,8 @@ export function torqueBoxes(
       kind: 'torque',
       ...(head ? { head } : {}),
       count: all,
-      stages: own,
-      conditions: variant === undefined ? conditions : [[text(capitalFirst(variant))], ...conditions],
+      stages: own.map((stage, i) => (i === 0 ? stageFor(variant, stage) : stage)),
+      conditions,
     })),
     marks: isRecheck ? [] : marksOf(print, thing, stages, head?.shape ?? 'round'),
     notes: notesOfSources(
@@ -90,6 +89,13 @@ export function torqueBoxes(
     ...(order && !isRecheck ? { order: order.diagram } : {}),
     without: new Set(['bare', 'order', 'stage', 'per']),
   };
+}
+
+/** With the vehicles it is for over the figure: `Engine diesel, first`. A wrong torque is nearer than small print. */
+export function stageFor(variant: string | undefined, stage: TorqueStage): TorqueStage {
+  if (variant === undefined) return stage;
+  const label = capitalFirst(variant);
+  return { ...stage, label: stage.label === undefined ? label : `${label}, ${stage.label}` };
 }
 
 function marksOf(print: Print, thing: Thing, stages: readonly TorqueStage[], shape: Marks['shape']): Marks[] {

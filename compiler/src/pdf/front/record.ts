@@ -9,6 +9,7 @@ import { say } from '../../document/words.js';
 import type { PrintContext } from '../context.js';
 import { figureCode, proseCode, quantityCode } from '../prose.js';
 import { headSource } from '../steps/boxes.js';
+import { marksInRow } from '../steps/rows.js';
 import { type Argument, call, type Raw } from '../typst-code.js';
 import { type Item, USUAL_GAP } from './items.js';
 
@@ -18,7 +19,7 @@ export type RecordKind = (typeof RECORD_KINDS)[number];
 type Renderer<K extends RecordKind> = (block: BlockOf<K>, context: PrintContext) => readonly Item[];
 
 export const RECORD: { readonly [K in RecordKind]: Renderer<K> } = {
-  'torque-table': ({ rows }) => [alone(call('card', [rows.map(cardRow)]))],
+  'torque-table': ({ rows }) => [alone(call('card', [joints(rows).map((one) => one.map(cardRow))]))],
   'off-now': (block, { words }) => [
     alone(
       call('off-now', [
@@ -48,6 +49,28 @@ export const RECORD: { readonly [K in RecordKind]: Renderer<K> } = {
 /** On a sheet of its own, which is as long as it is. */
 const alone = (code: Raw): Item => ({ above: 2, below: USUAL_GAP, height: 0, code });
 
+/** So many small heads stand beside each other in the last column. */
+const MARKS = 7;
+/** More turns than this at one joint may not fit a page together. */
+const MOST_TURNS = 5;
+
+/** Rows of one joint at one line. */
+function joints(rows: readonly TorqueRow[]): readonly (readonly TorqueRow[])[] {
+  const all: TorqueRow[][] = [];
+  for (const row of rows) {
+    const last = all.at(-1);
+    const before = last?.[0];
+    const isSame =
+      before?.row === row.row &&
+      before.joint === row.joint &&
+      before.count === row.count &&
+      before.head?.label === row.head?.label;
+    if (last && isSame && last.length < MOST_TURNS) last.push(row);
+    else all.push([row]);
+  }
+  return all;
+}
+
 const settingCode = ({ label, figure }: NonNullable<TorqueStage['set']>): Argument => ({
   label,
   value: figure.primary.value,
@@ -56,9 +79,10 @@ const settingCode = ({ label, figure }: NonNullable<TorqueStage['set']>): Argume
   other: figure.secondary && figureCode(figure.secondary),
 });
 
-function cardRow(row: TorqueRow): Argument {
+/** The order of a joint is drawn once beside its first turn. */
+function cardRow(row: TorqueRow, i: number): Argument {
   const figure = row.stage.figure?.primary;
-  const { order } = row;
+  const order = i === 0 ? row.order : undefined;
   return {
     number: row.number,
     joint: row.joint,
@@ -74,6 +98,7 @@ function cardRow(row: TorqueRow): Argument {
       dial: row.stage.set && settingCode(row.stage.set),
     },
     how: proseCode(row.how),
+    'in-row': marksInRow(row.count, MARKS),
     mark: asSvg(markDrawing(row.head?.shape ?? 'round', PRINT_INKS)),
     order: order && {
       source: asSvg(orderDrawing(order, PRINT_INKS)),

@@ -105,7 +105,7 @@ function torquePart(
 
 function stagePart({ label, figure, unit, set }: TorqueStage, width: number): Part {
   const said = label ?? set?.joint;
-  const head = said === undefined ? [] : [words(said, { size: 8.5, weight: 700 }, width)];
+  const head = said === undefined ? [] : [words(said, { size: 9.5, weight: 700 }, width)];
   if (!figure) {
     const asked = moved(words(`? ${unit ?? ''}`, { size: 12, weight: 700 }, width - 26), 26, 3.2);
     return stacked(1.9, [...head, high(9, together(blank(24, 9), asked))]);

@@ -80,8 +80,8 @@ function clockTime(at: Date): string {
 
 const two = (value: number): string => String(value).padStart(2, '0');
 
-/** With the decimal sign of the page's language, as its limits are printed. */
-const local = (figure: string): string => figure.replace('.', DECIMAL_SIGN);
+/** With the decimal sign of the page's language and a unit that stays with it, as its limits are printed. */
+const local = (figure: string): string => figure.replace('.', DECIMAL_SIGN).replace(' ', '\u00a0');
 const DECIMAL_SIGN = (1.5).toLocaleString(document.documentElement.lang).charAt(1);
 
 function duration(seconds: number): string {

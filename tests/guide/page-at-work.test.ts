@@ -8,7 +8,7 @@ import { JOB_RECORD } from '../../compiler/src/record-schema.js';
 import { useBrowser, withPage } from './browser.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
-import { HEAD, lower, twoVehicles } from './lower-helper.js';
+import { HEAD, lower, spaced, twoVehicles } from './lower-helper.js';
 
 useBrowser();
 
@@ -37,11 +37,13 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
       await page.fill('#disc-thickness', '0.866');
       await page.selectOption('#unit-disc-thickness', 'in');
       const verdict = page.locator('[data-reading] output');
-      expect(await verdict.textContent()).toBe('Fail: 21.996 mm is below 22.0 mm.');
+      expect(spaced((await verdict.textContent()) ?? '')).toBe('Fail: 21.996 mm is below 22.0 mm.');
       await page.selectOption('#unit-disc-thickness', 'mm');
       await page.fill('#disc-thickness', '22,4');
-      expect(await verdict.textContent()).toBe('Pass: 22.4 mm. Limit 22.0 mm.');
-      expect(await listed.textContent()).toContain('2.6 Disc thickness, left: Pass: 22.4 mm. Limit 22.0 mm.');
+      expect(spaced((await verdict.textContent()) ?? '')).toBe('Pass: 22.4 mm. Limit 22.0 mm.');
+      expect(spaced((await listed.textContent()) ?? '')).toContain(
+        '2.6 Disc thickness, left: Pass: 22.4 mm. Limit 22.0 mm.',
+      );
       expect(await page.locator('#r2-7').textContent()).toContain('Not needed: 2.6 passed.');
       await page.fill('#disc-thickness', '21');
       expect(await page.locator('#r2-7').textContent()).not.toContain('Not needed');

@@ -186,7 +186,7 @@ describe('each slip has its own message and its own fixes', () => {
     ['fill 1900 L', 'Q117 1900 L is hardly a fill of fluid'],
     [
       'fill 12 oz',
-      'Q103 `oz` can be ounces, a mass; US fluid ounces, a volume or imperial fluid ounces, a volume / Write `12 oz` / Write `12 US fl oz` / Write `12 imp fl oz`',
+      'Q103 `oz` can be ounces, a mass; US fluid ounces, a volume or imperial fluid ounces, a volume / Write `12 oz av` / Write `12 US fl oz` / Write `12 imp fl oz`',
     ],
   ])('%s', (oil, expected) => {
     expect(told(catalogue({ oil }))).toEqual([expected]);

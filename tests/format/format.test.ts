@@ -54,6 +54,8 @@ describe('code', () => {
     ['0°10′ ± 5′', '0°10′ ±5′'],
     ['-0°30′', '-0°30′'],
     ['5′ to 10′', '5 to 10′'],
+    // `oz` alone would be asked about again.
+    ['4 oz av', '4 oz av'],
   ])('%s', (before, after) => expect(entryLine(before, 'limits')).toBe(after));
 
   test('what is still open stays as written', () => {

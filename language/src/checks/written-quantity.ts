@@ -15,6 +15,7 @@ import {
 } from '../diagnostics/quantities.js';
 import type { WrittenQuantity } from '../names/quantities.js';
 import {
+  definiteSpelling,
   nearestUnit,
   quantityKinds,
   rational,
@@ -103,7 +104,7 @@ function unitFault(
     });
   }
   const alike = unitsIn(node).filter(({ spelling }) => spelling === unit.spelling);
-  const fixes = readings.map((reading) => at.writeAll(alike, reading.unit.symbol, node));
+  const fixes = readings.map((reading) => at.writeAll(alike, definiteSpelling(reading.unit), node));
   return finding(ambiguousUnit, at.place(unit, fixes), {
     spelling: unit.spelling,
     meanings: readings.map((each) => each.meaning),

@@ -1,7 +1,7 @@
 // Writes quantities as the formatter wants them: `115 N·m`, `105 to 115 N·m`. What is not settled yet (`?`, a unit
 // that is missing or could be several, a number that can be misread) stays as written: formatting answers no question.
 // So does a unit that only its place settles (`lb` where a mass is wanted).
-import { formatMeasure } from '../quantity/index.js';
+import { definiteSpelling, formatMeasure } from '../quantity/index.js';
 import type { MeasureNode, NumberNode, SpecNode, UnitNode } from '../syntax/tree.js';
 import type { Span } from '../text/span.js';
 
@@ -35,6 +35,11 @@ export function asWritten(text: string, { start, end }: Span): string {
     .join('');
 }
 
+/** A unit whose place settles it, or whose symbol alone would be doubtful again: `oz av`. */
 function isDoubtful(unit: UnitNode | undefined): boolean {
-  return unit !== undefined && unit.readings.length > 0;
+  return (
+    unit !== undefined &&
+    (unit.readings.length > 0 ||
+      (unit.unit !== undefined && definiteSpelling(unit.unit) !== unit.unit.symbol))
+  );
 }

@@ -53,7 +53,15 @@ export {
   type ReadNumber,
   readNumber,
 } from './read-number.js';
-export { isSpace, type ReadUnit, readingsFor, readUnit, resolveUnit, type UnitChoice } from './read-unit.js';
+export {
+  definiteSpelling,
+  isSpace,
+  type ReadUnit,
+  readingsFor,
+  readUnit,
+  resolveUnit,
+  type UnitChoice,
+} from './read-unit.js';
 export { magnitude, type RoundingMode, roundTo } from './round.js';
 export type { GuideLanguage, Unit, UnitName, UnitSystem } from './unit.js';
 export { findUnit, unitById, units } from './unit-table.js';

@@ -2,6 +2,7 @@
  * Reads the unit written after a number: the longest spelling in the table, straight at the place. It runs on
  * every number of every file, so it walks a tree of characters once and never backtracks.
  */
+import { once } from '../text/once.js';
 import { ambiguousSpellings, type UnitReading } from './ambiguous.js';
 import { type QuantityKind, quantityKinds } from './dimension.js';
 import type { Unit } from './unit.js';
@@ -40,6 +41,12 @@ export function readUnit(text: string, offset: number): ReadUnit | undefined {
   }
   return found;
 }
+
+/** How a unit is written so that it has one meaning: its symbol, or `oz av` where the symbol has several. */
+export const definiteSpelling = once(
+  (unit: Unit): string =>
+    [unit.symbol, ...unit.spellings].find((spelling) => readUnit(spelling, 0)?.unit === unit) ?? unit.symbol,
+);
 
 /** What a spelling may mean: a unit, or readings, or (both missing or empty) nothing known. */
 export interface UnitChoice {

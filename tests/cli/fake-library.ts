@@ -1,13 +1,13 @@
 // A library whose findings are written in its files, to test what is done with findings: a line
 // `!error S101 name: message` has that finding at the word `here` of the same line, and a preferred fix that
-// takes the mark `!` away.
+// takes the mark `!` away. Of several marks each is a finding once the one before it is gone.
 
 import type { Checked, Found } from '../../compiler/src/cli/check.js';
 import type { Shelf } from '../../compiler/src/cli/libraries.js';
 import type { Finding, Severity } from '../../language/src/diagnostics/define.js';
 import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
 
-const MARK = /^(!)(error|warning|question|hint) ([A-Z]\d+) ([a-z-]+): (.*)$/gmu;
+const MARK = /^(!+)(error|warning|question|hint) ([A-Z]\d+) ([a-z-]+): (.*)$/gmu;
 
 function findingsIn(file: string, text: string): Finding[] {
   return [...text.matchAll(MARK)].map((match) => {

@@ -24,8 +24,12 @@ describe('fixing', () => {
   });
 
   it('goes on while a fix uncovers another', () => {
-    const { fixes, after } = fix({ 'a.bay': '!!!error S101 x: here'.slice(2) });
-    expect({ fixes, after }).toEqual({ fixes: 1, after: { 'a.bay': 'error S101 x: here' } });
+    const { fixes, after } = fix({ 'a.bay': '!!!error S101 x: here' });
+    expect({ fixes, after }).toEqual({ fixes: 3, after: { 'a.bay': 'error S101 x: here' } });
+  });
+
+  it('ends where it would go on for ever', () => {
+    expect(fix({ 'a.bay': `${'!'.repeat(100)}error S101 x: here` }).fixes).toBe(10);
   });
 
   it('leaves a clean library alone', () => {

@@ -152,21 +152,17 @@ describe('issue', () => {
       'issued/register.json',
       'register.json cannot be read as the register of issues',
     ],
-  ])(
-    'history changed behind its back: %s',
-    async (_, path, reason) => {
-      const first = await baywright('issue M-1', { files: SHOP });
-      const touched = then(first, { [path]: `${text(first, path)}x` });
-      const verify = await baywright('issue --verify', touched);
-      expect(verify.code).toBe(1);
-      expect(verify.out).toContain(reason);
-      const { code, err } = await baywright('issue M-2', touched);
-      expect(code).toBe(2);
-      expect(err).toContain(reason);
-      expect(err).toContain('Put these files back from a copy.');
-    },
-    30_000,
-  );
+  ])('history changed behind its back: %s', async (_, path, reason) => {
+    const first = await baywright('issue M-1', { files: SHOP });
+    const touched = then(first, { [path]: `${text(first, path)}x` });
+    const verify = await baywright('issue --verify', touched);
+    expect(verify.code).toBe(1);
+    expect(verify.out).toContain(reason);
+    const { code, err } = await baywright('issue M-2', touched);
+    expect(code).toBe(2);
+    expect(err).toContain(reason);
+    expect(err).toContain('Put these files back from a copy.');
+  });
 
   it('an issue that is gone is missed, a file put beside it too', async () => {
     const first = await baywright('issue', { files: SHOP });

@@ -58,5 +58,6 @@ test('a line that did not move is the same node', () => {
   const text = 'procedure X-1: Job\n\nparts\n  cover: Cover\n    held by bolt\n';
   const before = parse(text, 'x.bay', earlier).tree.lines[1]?.children[0]?.children[0];
   const after = parse(`${text}\n`, 'x.bay', earlier).tree.lines[1]?.children[0]?.children[0];
+  expect(before?.kind).toBe('clauses');
   expect(after?.tokens).toBe(before?.tokens);
 });

@@ -78,6 +78,7 @@ connections
   feed-hose: Feed hose
     on pump, held by hose-clamp
   battery-negative: Battery negative lead
+    marked battery-negative
 
 fasteners
   pump-bolt: Pump bolts
@@ -104,9 +105,9 @@ temporary
 
 removal
   step: Take it off
-    disconnect battery-negative
     place block on tray
     remove tray-screw, tray
+    disconnect battery-negative
     remove cover-clip, cover
     loosen hose-clamp
     disconnect feed-hose

@@ -16,7 +16,8 @@ export function inFittingOrder(m: Machine, facts: readonly StateFact[]): StateFa
     const group = GROUP_ORDER[fact.group] ?? -1;
     // The filler stays open until the fluid is in; chocks stay until the wheels carry, a tag until the end.
     const isLast = fillers.has(fact.thing) || fact.said.what === 'chocked' || fact.said.what === 'tagged';
-    return group >= 0 && isLast ? group + LAST : group;
+    if (group >= 0 && isLast) return group + LAST;
+    return group === IN_REVERSE && fact.thing.marks.includes('battery-negative') ? ON_LAST : group;
   };
   return facts
     .filter((f) => rank(f) >= 0)
@@ -43,6 +44,8 @@ const GROUP_ORDER: Readonly<Partial<Record<StateFact['group'], number>>> = {
   changed: 7,
 };
 const IN_REVERSE = 1;
+/** The negative lead of a battery is off first and on last, wherever its line stands. */
+const ON_LAST = 4.5;
 const LAST = 10;
 
 /** Whether a fact at its place may be settled: a battery or a support waits its turn, and so does what would shut in work. */

@@ -453,6 +453,57 @@ it('tells what is off at a line, since when and where it comes back', () => {
   ]);
 });
 
+it('tells which clocks and bans run on at a line', () => {
+  const text = `${HEAD}
+parts
+  cover: Axle cover
+    held by cover-bolt
+    sealed with paste on face
+    closes axle-oil
+
+fasteners
+  cover-bolt: Cover bolts
+    4 of M8x1.25, class 8.8, hex 13 mm
+    torque 25 N·m
+
+supplies
+  paste: Sealing paste
+    sealant
+    fit within 10 min
+    fill after 2 h
+
+places
+  face: Cover face
+
+installation
+  step: Close
+    remove cover-bolt, cover
+    clean face
+    apply paste to face
+    install cover, cover-bolt
+    torque cover-bolt
+    wait 2 h
+    fill axle-oil, 1 L
+`;
+  const at = (line: string) => lower(text, { sheet: 'off-now', at: text.indexOf(line) }).block('off-now');
+  const told = (line: string) => ({
+    at: at(line).at,
+    clocks: at(line).clocks.map(({ name, from, next }) => `${name}: ${from} to ${plain(next)}`),
+    bans: at(line).bans.map((said) => spaced(plain(said))),
+  });
+  expect(told('clean face')).toEqual({ at: 'After 1.2, Close', clocks: [], bans: [] });
+  expect(told('install cover')).toEqual({
+    at: 'After 1.4, Close',
+    clocks: ['Close the joint: 1.4 to 1.5'],
+    bans: [],
+  });
+  expect(told('torque cover-bolt')).toEqual({
+    at: 'After 1.6, Close',
+    clocks: ['Fill: 1.5 to 1.9'],
+    bans: ['No filling until 2 h after 1.5: not before 1.9.'],
+  });
+});
+
 it('tells of what comes off twice which time it is', () => {
   const twice = WHEEL.replace(
     '    lower vehicle\n',

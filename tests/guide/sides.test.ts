@@ -48,6 +48,11 @@ completion
     expect(printedFor(WHEEL)).toBeUndefined();
   });
 
+  it('hand over work on both at the first of them', () => {
+    const at = sided.indexOf('install wheel, wheel-nut');
+    expect(lower(sided, { sheet: 'off-now', at }).block('off-now').at).toBe('After 2.2, Off, left');
+  });
+
   it('print both with the common work once, each in an order that can be done', () => {
     expect(lower(sided).lines).toEqual([
       '# 1 Safe',

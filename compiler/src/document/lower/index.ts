@@ -2,7 +2,7 @@
 // same document.
 import { type Analysis, phrase } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
-import type { GuideDocument, OutputFinding } from '../document.js';
+import type { Ban, GuideDocument, OutputFinding } from '../document.js';
 import { wordsOf } from '../words-of.js';
 import { withBans } from './bans.js';
 import { changedBlocks, earlierEdition, withBars } from './change-bars.js';
@@ -50,7 +50,7 @@ function lowered(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): Lo
     standing,
     things: Object.fromEntries(walk.things),
     bans,
-    blocks: BLOCKS[choice.sheet](walk, print, steps),
+    blocks: BLOCKS[choice.sheet](walk, print, steps, bans),
   };
   return { document, findings: print.findings, untranslated: print.untranslated };
 }
@@ -58,12 +58,12 @@ function lowered(analysis: Analysis, choice: GuideChoice, shelf: GuideShelf): Lo
 const BLOCKS: Readonly<
   Record<
     GuideChoice['sheet'],
-    (walk: Walk, print: Print, steps: readonly BlockOf<'step'>[]) => readonly Block[]
+    (walk: Walk, print: Print, steps: readonly BlockOf<'step'>[], bans: readonly Ban[]) => readonly Block[]
   >
 > = {
   guide: (_walk, print, steps) => [...frontBlocks(print), ...steps, ...backBlocks(print), recordBlock(print)],
   'torque-card': (_walk, print) => cardBlocks(print),
   'pull-sheet': (_walk, print) => pullBlocks(print),
   record: (_walk, print) => [recordBlock(print)],
-  'off-now': (walk, _print, steps) => offNowBlocks(walk, steps),
+  'off-now': (walk, _print, steps, bans) => offNowBlocks(walk, steps, bans),
 };

@@ -10,18 +10,18 @@ import {
   stateAt,
 } from '@baywright/language';
 import { type Block, type BlockOf, walkBlocks } from '../blocks.js';
+import type { Ban } from '../document.js';
 import { type Prose, text } from '../inline.js';
-import { clockProse } from './clocks.js';
+import type { Running } from './clocks.js';
 import { capitalFirst } from './names.js';
 import type { Print } from './print.js';
-import { stopped } from './sentences.js';
 import { leadOf } from './sheets.js';
 import { titleOf } from './texts.js';
 import { rowKey, type Walk } from './walk.js';
 
 type OffNow = BlockOf<'off-now'>;
 
-export function offNowBlocks(walk: Walk, steps: readonly BlockOf<'step'>[]): Block[] {
+export function offNowBlocks(walk: Walk, steps: readonly BlockOf<'step'>[], bans: readonly Ban[]): Block[] {
   const { print } = walk;
   const { language } = print;
   const offset = print.choice.at ?? print.analysis.text.length;
@@ -29,31 +29,66 @@ export function offNowBlocks(walk: Walk, steps: readonly BlockOf<'step'>[]): Blo
   const count = (groups: readonly StateGroup[]): number =>
     facts.filter(({ group }) => groups.includes(group)).length;
   const line = print.analysis.text.slice(0, offset).split('\n').length;
+  const rows = rowsBefore(print, steps, line);
+  const isDone = (row: string | undefined): boolean => rows.some(({ id }) => id === row);
   return [
     { kind: 'heading', title: phrase('hand-over-sheet', language), lead: leadOf(print) },
     {
       kind: 'off-now',
-      at: placeText(walk, steps, line),
+      at: placeText(print, rows.at(-1), line),
       rail: { off: count(['off', 'hung', 'disconnected', 'capped']), loose: count(['loose', 'untorqued']) },
       groups: groupsOf(walk, facts, offset),
-      clocks: [],
-      bans: bansAt(walk, facts),
+      clocks: walk.clocks.filter(({ from, to }) => isDone(from.row) && !isDone(to?.row)).map(clockRow(print)),
+      bans: bans
+        .filter(({ fromRow, untilRow }) => isDone(fromRow) && !isDone(untilRow))
+        .map(({ text: said }) => said),
       torques: torquesLeft(print, facts),
     },
   ];
 }
 
-/** `After 5.7, Fit the hub`: the last row above the line; the line's number where there is none. */
-function placeText({ print }: Walk, steps: readonly BlockOf<'step'>[], line: number): string {
-  const rows = steps.flatMap((step) =>
-    [...walkBlocks(step.items)].flatMap((row) => (row.kind === 'row' ? [{ row, title: step.title }] : [])),
-  );
-  const last = rows.findLast(
-    ({ row: { source } }) => source?.file === print.analysis.path && source.line < line,
-  );
-  if (!last) return phraseText('line-number', print.language, { number: line });
-  return phraseText('after-row', print.language, { line: last.row.number, title: last.title });
+interface DoneRow {
+  readonly id: string;
+  readonly number: string;
+  /** Of its step. */
+  readonly title: string;
 }
+
+/** The rows that are done when the work stops before a line: of work on both sides, on the first side. */
+function rowsBefore(print: Print, steps: readonly BlockOf<'step'>[], line: number): readonly DoneRow[] {
+  const rows = steps.flatMap((step) =>
+    [...walkBlocks(step.items)].flatMap((block) =>
+      block.kind === 'row'
+        ? [
+            {
+              id: block.id,
+              number: block.number,
+              title: step.title,
+              line: block.source?.file === print.analysis.path ? block.source.line : undefined,
+            },
+          ]
+        : [],
+    ),
+  );
+  const later = rows.flatMap(({ line: own }) => (own !== undefined && own >= line ? [own] : []));
+  const next = rows.findIndex(({ line: own }) => own !== undefined && own === Math.min(...later));
+  return next < 0 ? rows : rows.slice(0, next);
+}
+
+/** `After 5.7, Fit the hub`: the last row above the line; the line's number where there is none. */
+const placeText = ({ language }: Print, last: DoneRow | undefined, line: number): string =>
+  last
+    ? phraseText('after-row', language, { line: last.number, title: last.title })
+    : phraseText('line-number', language, { number: line });
+
+const clockRow =
+  ({ language }: Print) =>
+  ({ def, time, from, to }: Running): OffNow['clocks'][number] => ({
+    name: capitalFirst(phrase(def.name, language)),
+    length: { value: time, unit: '' },
+    from: from.number,
+    next: [text(to?.number ?? '–')],
+  });
 
 function factsAt(print: Print, offset: number): StateFact[] {
   const [only] = print.sides;
@@ -124,12 +159,4 @@ function torquesLeft(print: Print, facts: readonly StateFact[]): OffNow['torques
     const figure = torque?.stages.at(-1)?.figure;
     return torque && figure ? [{ joint: torque.joint, figure, number: torque.number }] : [];
   });
-}
-
-/** Clocks of sealants that run, as sentences. */
-function bansAt(walk: Walk, facts: readonly StateFact[]): Prose[] {
-  const wet = new Set(facts.filter(({ group }) => group === 'clock').map(({ thing }) => thing));
-  return walk.clocks
-    .filter(({ part }) => wet.has(part))
-    .map((clock) => stopped(clockProse(walk.print, clock)));
 }

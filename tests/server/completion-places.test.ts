@@ -198,8 +198,11 @@ test('the snippets of a step name what the library has', async () => {
 });
 
 test('a verb is found by the words that shops say for it', async () => {
-  const install = (await offered(step('$0'))).find((i) => i.label === 'install');
-  expect(install?.filterText?.split(' ')).toEqual(expect.arrayContaining(['install', 'fit', 'refit']));
+  const found = async (typed: string): Promise<(string | undefined)[]> =>
+    (await offered(step(`${typed}$0`))).filter((i) => i.label === 'install').map((i) => i.filterText);
+  expect(await found('')).toEqual(['install']);
+  expect(await found('f')).toEqual(['fit install']);
+  expect(await found('re')).toEqual(['refit reinstall install']);
 });
 
 describe('rules', () => {

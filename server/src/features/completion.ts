@@ -129,6 +129,12 @@ export const resolveCompletion = libraryFeature<CompletionItem>(
   },
 );
 
+/** Its label, behind what a shop says for it where that is being typed: other such words would only be found by chance. */
+function foundBy({ label, alsoSaid = [] }: Offer, word: string): string {
+  const said = word === '' || label.startsWith(word) ? [] : alsoSaid.filter((each) => each.startsWith(word));
+  return [...said, label].join(' ');
+}
+
 function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): CompletionItem {
   const newText = offer.insert ?? offer.label;
   const { replaces, wordEnd } = cursor;
@@ -139,7 +145,7 @@ function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): Co
     label: offer.label,
     kind: offer.kind,
     sortText: String(i).padStart(4, '0'),
-    filterText: newText.startsWith('"') ? newText : [offer.label, ...(offer.alsoSaid ?? [])].join(' '),
+    filterText: newText.startsWith('"') ? newText : foundBy(offer, cursor.word),
     textEdit: isWithin
       ? { newText, insert, replace: snapshot.range({ start: replaces.start, end: wordEnd }) }
       : { range: insert, newText },

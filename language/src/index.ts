@@ -77,6 +77,7 @@ export * as trade from './trade/index.js';
 export { type Condition, NEVER } from './variants/diagrams.js';
 export { VERB_BY_WORD, VERBS } from './verbs/index.js';
 export { suggestVerbs, verbMeant, wordsFor } from './verbs/said-for.js';
+export { VERSION } from './version.js';
 export {
   type ClauseDef,
   ENTRY_CLAUSE_BY_WORD,

@@ -1,5 +1,6 @@
 // The protocol around workspace, checker and features: start, documents, settings, files, requests. It is the same for
 // Node and for a worker; both hand in a connection, a way to files and a clock.
+import { VERSION } from '@baywright/language';
 import {
   type CancellationToken,
   type Connection,
@@ -41,7 +42,6 @@ export interface ServerHost {
   later(milliseconds: number, work: () => void): () => void;
 }
 
-const VERSION = '0.1.0';
 const WATCHED = `**/{*.bay,baywright.json,${PICTURES.map((ending) => `*${ending}`).join(',')}}`;
 
 export function serve(connection: Connection, host: ServerHost): void {

@@ -1,8 +1,7 @@
 // The command line itself: help, mistakes, colour, exit codes.
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { COMMANDS } from '../../compiler/src/cli/commands/index.js';
-import { VERSION } from '../../compiler/src/cli/version.js';
+import { VERSION } from '../../language/src/index.js';
 import { baywright } from './fake-shell.js';
 
 describe('help', () => {
@@ -73,8 +72,6 @@ describe('colour', () => {
   });
 });
 
-it('the version is that of the package', async () => {
-  const manifest = JSON.parse(readFileSync(new URL('../../compiler/package.json', import.meta.url), 'utf8'));
-  expect(VERSION).toBe(manifest.version);
+it('--version prints the version alone', async () => {
   expect((await baywright('--version')).out).toBe(`${VERSION}\n`);
 });

@@ -46,11 +46,13 @@ describe.each(['README.md', 'DEVELOPERS.md', 'CHANGELOG.md', 'server/README.md',
   },
 );
 
-it('every folder of the language has its row on the map', () => {
-  const folders = readdirSync(join(ROOT, 'language/src'), { withFileTypes: true })
+it.each(['language/src', 'compiler/src'])('every folder of %s has its row on the map', (parent) => {
+  const map = developers.slice(developers.indexOf('## The map'), developers.indexOf('## The pipeline'));
+  const places = [...map.matchAll(/^\| (.+?) \|/gm)].map(([, place = '']) => place).join();
+  const folders = readdirSync(join(ROOT, parent), { withFileTypes: true })
     .filter((entry) => entry.isDirectory())
-    .map((entry) => entry.name);
-  expect(folders.filter((folder) => !developers.includes(`| \`language/src/${folder}/\` |`))).toEqual([]);
+    .map((entry) => `\`${parent}/${entry.name}/\``);
+  expect(folders.filter((folder) => !places.includes(folder))).toEqual([]);
 });
 
 it('the invariants are numbered without a gap, each with a test', () => {

@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { VERSION } from '../../compiler/src/cli/version.js';
+import { VERSION } from '../../language/src/index.js';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 let folder = '';

@@ -1,6 +1,7 @@
 // A session with the real server over stdio, as an editor holds it: the only code of the tests that speaks the protocol.
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdirSync, mkdtempSync, readdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -21,17 +22,24 @@ import {
 } from 'vscode-languageserver-protocol/node';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
-const BUNDLE = join(ROOT, 'tests/.cache/server', `server-${process.pid}.mjs`);
+const BUNDLES = join(ROOT, 'tests/.cache/server');
+const DAY = 24 * 60 * 60 * 1000;
 
-process.on('exit', () => rmSync(BUNDLE, { force: true }));
+let bundled: Promise<string> | undefined;
 
-let bundled: Promise<unknown> | undefined;
-
-/** The server as one file, made from the sources once for each test process. */
+/**
+ * The server as one file, made from the sources once for each test process. It is named by what is in it, so that
+ * processes which make the same share it; those that no run of today needed are taken away.
+ */
 export function serverBundle(): Promise<string> {
-  bundled ??= build({
+  bundled ??= bundle();
+  return bundled;
+}
+
+async function bundle(): Promise<string> {
+  const { outputFiles } = await build({
     entryPoints: [join(ROOT, 'server/src/main.ts')],
-    outfile: BUNDLE,
+    write: false,
     bundle: true,
     platform: 'node',
     target: 'node20',
@@ -41,7 +49,19 @@ export function serverBundle(): Promise<string> {
     banner: { js: "import { createRequire as r } from 'node:module';\nconst require = r(import.meta.url);" },
     logLevel: 'error',
   });
-  return bundled.then(() => BUNDLE);
+  const code = outputFiles[0]?.contents ?? new Uint8Array();
+  const path = join(BUNDLES, `server-${createHash('sha256').update(code).digest('hex').slice(0, 16)}.mjs`);
+  mkdirSync(BUNDLES, { recursive: true });
+  for (const name of readdirSync(BUNDLES)) {
+    const other = join(BUNDLES, name);
+    const stat = statSync(other, { throwIfNoEntry: false });
+    if (other !== path && stat && stat.mtimeMs < Date.now() - DAY) rmSync(other, { force: true });
+  }
+  // Written beside and renamed: another process may be starting it. The newer time says that it was needed today.
+  const draft = `${path}.${process.pid}`;
+  writeFileSync(draft, code);
+  renameSync(draft, path);
+  return path;
 }
 
 export interface SessionOptions {

@@ -1,4 +1,5 @@
 // The command's front: reads the command line, runs one row of the table, turns every outcome into an exit code.
+import { VERSION } from '@baywright/language';
 import { CommanderError, InvalidArgumentError, Command as Parser, Option as ParserOption } from 'commander';
 import picocolors from 'picocolors';
 import type { Colors } from 'picocolors/types.js';
@@ -6,7 +7,6 @@ import type { CommandDef, Option } from './command.js';
 import { COMMANDS } from './commands/index.js';
 import { faultWords } from './reasons.js';
 import { CannotRun, type Shell, type Stream } from './shell.js';
-import { VERSION } from './version.js';
 
 /** Exit codes that scripts may rely on; 1 is a command's own answer, that it found something. */
 const CLEAN = 0;

@@ -1,6 +1,6 @@
 // The manual page, made from the table of commands: `man ./baywright.1`. In the macros of man(7).
+import { VERSION } from '@baywright/language';
 import type { Argument, CommandDef, Option } from './command.js';
-import { VERSION } from './version.js';
 
 export function manualPage(commands: readonly CommandDef[]): string {
   return `${[

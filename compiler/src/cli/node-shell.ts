@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { VERSION } from '@baywright/language';
 import { reason } from './reasons.js';
 import type { ThreadSaid } from './sharing.js';
 import {
@@ -18,7 +19,6 @@ import {
   type Stream,
   tooLarge,
 } from './shell.js';
-import { VERSION } from './version.js';
 import { watchFolder } from './watch-folder.js';
 import { writeFile, writeFolder } from './whole-files.js';
 

@@ -6,10 +6,10 @@ import {
   factsOfEdition,
   newestRevision,
   shopFacts,
+  VERSION,
 } from '@baywright/language';
 import { relativeTo } from '../cli/paths.js';
 import type { Shell } from '../cli/shell.js';
-import { VERSION } from '../cli/version.js';
 import type { FoundProcedure } from './find.js';
 import { issueFiles } from './issue-files.js';
 import { newestEdition, writeIssue } from './issue-store.js';

@@ -11,8 +11,8 @@ import {
   shopFacts,
   type Thing,
   toSI,
+  VERSION,
 } from '@baywright/language';
-import { VERSION } from '../cli/version.js';
 import type { CheckedModel, ModelClause, ModelThing } from './model-schema.js';
 
 export function checkedModel(analysis: Analysis): CheckedModel {

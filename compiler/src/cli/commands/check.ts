@@ -1,5 +1,5 @@
 // `baywright check`: findings of procedures and catalogues.
-import { acceptedIn, DIAGNOSTICS, nearest } from '@baywright/language';
+import { acceptedIn, DIAGNOSTICS, nearest, VERSION } from '@baywright/language';
 import { dayOf } from '@baywright/server/day';
 import { type Checked, checkPaths, type Found } from '../check.js';
 import {
@@ -22,7 +22,6 @@ import { makeReport, sourceLines } from '../report/report.js';
 import { plural, textReport } from '../report/text.js';
 import { CannotRun } from '../shell.js';
 import { printStateAt } from '../state-at.js';
-import { VERSION } from '../version.js';
 import { waiting, watchPaths } from '../watch.js';
 
 const OPTIONS = {

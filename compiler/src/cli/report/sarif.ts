@@ -1,8 +1,7 @@
 // Findings as SARIF 2.1.0 (OASIS Standard, 27 March 2020), with what code-scanning services ask for beyond it:
 // help texts, a rule index and a fingerprint that survives moved lines.
-import type { DiagnosticDef } from '@baywright/language';
+import { type DiagnosticDef, VERSION } from '@baywright/language';
 import type { Log, ReportingDescriptor, Result } from 'sarif';
-import { VERSION } from '../version.js';
 import type { Report, ReportFinding } from './schema.js';
 
 /** `lineOf` gives the source line of a finding's file, for the fingerprint. */

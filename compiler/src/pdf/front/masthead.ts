@@ -91,6 +91,12 @@ function beforePart({ before }: BlockOf<'masthead'>, width: number, { words: sai
   return stacked(1.6, [words(said.beforeYouStart, { size: 10, weight: 700 }, width), stacked(1.4, rows)]);
 }
 
+/** The largest in which no word is wider than its place. */
+const titleSize = (title: string, width: number): number =>
+  [20, 18, 16, 14].find((size) =>
+    title.split(' ').every((word) => widthOf(word, '800ExtraBold', size) < width),
+  ) ?? 12;
+
 function printedFor(block: BlockOf<'masthead'>, { words: said }: PrintContext): Part | undefined {
   const { printedFor: print, plan } = block;
   if (!print) return undefined;
@@ -99,7 +105,7 @@ function printedFor(block: BlockOf<'masthead'>, { words: said }: PrintContext): 
   const width = SIDE - 6 - x;
   const text = stacked(1.9, [
     words(said.printedFor, { size: 8.5 }, width),
-    words(print.title, { size: 20, weight: 800 }, width),
+    words(print.title, { size: titleSize(print.title, width), weight: 800 }, width),
     ...print.options.map((option) => words(option, { size: 12, weight: 700 }, width)),
     ...(print.others && print.others.length > 0 ? [prose(print.others, { size: 8.5 }, width)] : []),
   ]);

@@ -3,6 +3,7 @@ import type { BlockOf, NeedRow } from '../../document/blocks.js';
 import type { Prose } from '../../document/inline.js';
 import { optional, proseCode } from '../prose.js';
 import { WIDTH } from '../steps/frame.js';
+import { widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { proseRuns } from '../type/runs.js';
 import { type Argument, call, type Raw, raw } from '../typst-code.js';
@@ -21,9 +22,8 @@ export function needSections(block: BlockOf<'needs'>, inset: number): readonly S
 
 const STYLE = { size: 10, tabular: true };
 const KIND_STYLE = { size: 9.5, tabular: true };
-/** Columns of the kind, the tick, what it is and what it is for; what stands beside a text in each. */
+/** Columns of the kind at least, the tick, and what it is for; what stands beside a text in each. */
 const [KIND, TICK, FOR] = [29, 6.5, 61];
-const WHAT = WIDTH - KIND - TICK - FOR;
 const BESIDE = 3;
 /** The kind stands lower than the edge of its cell, as high as the words beside it. */
 const LOWER = 0.75;
@@ -36,11 +36,18 @@ interface Line {
 }
 
 function listSection({ title, groups }: BlockOf<'needs'>, inset: number): Section {
+  // A word of the kind is never parted: long ones are usual in German.
+  const words = groups.flatMap((group) => group.title.split(' '));
+  const kindWide = Math.max(
+    KIND,
+    ...words.map((word) => widthOf(word, '400Regular', KIND_STYLE.size) + BESIDE + 0.2),
+  );
+  const what = WIDTH - kindWide - TICK - FOR;
   const lines = groups.flatMap(({ title: kind, rows }) =>
     rows.map((row): Line => {
       const cells = [
         3.8,
-        proseHigh(row.what, STYLE, WHAT - BESIDE),
+        proseHigh(row.what, STYLE, what - BESIDE),
         row.blank === undefined ? proseHigh(row.for, STYLE, FOR - BESIDE) : writeIn(row, row.blank),
       ];
       return { row, kind, high: rowHigh(cells, inset), tall: Math.max(...cells) >= TWO_LINES };
@@ -52,7 +59,7 @@ function listSection({ title, groups }: BlockOf<'needs'>, inset: number): Sectio
     return runs.flatMap((run) => {
       const high = run.map((line) => line.high);
       // What its rows lack for the words of the kind, the last of them gets.
-      const lack = kindHigh(run[0]?.kind ?? '', inset) - sum(high);
+      const lack = kindHigh(run[0]?.kind ?? '', kindWide, inset) - sum(high);
       return lack > 0 ? high.map((one, i) => one + (i === high.length - 1 ? lack : 0)) : high;
     });
   };
@@ -64,7 +71,7 @@ function listSection({ title, groups }: BlockOf<'needs'>, inset: number): Sectio
     high: (from, to) => head + sum(heightsOf(from, to)),
     code: (from, to) =>
       call('needs', [
-        [KIND, TICK, WHAT, FOR].map(millimetres),
+        [kindWide, TICK, what, FOR].map(millimetres),
         [head, ...heightsOf(from, to)].map(millimetres),
         millimetres(inset),
         runsOfKind(lines.slice(from, to)).map((run) => ({
@@ -86,8 +93,8 @@ function runsOfKind(lines: readonly Line[]): readonly (readonly Line[])[] {
   return runs;
 }
 
-const kindHigh = (kind: string, inset: number): number =>
-  rowHigh([textHigh(kind, KIND_STYLE, KIND - BESIDE) + LOWER], inset);
+const kindHigh = (kind: string, width: number, inset: number): number =>
+  rowHigh([textHigh(kind, KIND_STYLE, width - BESIDE) + LOWER], inset);
 
 const sum = (heights: readonly number[]): number => heights.reduce((all, one) => all + one, 0);
 

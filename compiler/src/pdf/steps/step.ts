@@ -41,7 +41,8 @@ function headPart({ number, title, phase }: BlockOf<'step'>, { frame }: PrintCon
   const right = { size: 8.5 };
   const phaseWide = widthOf(phase, '400Regular', right.size) + 0.5;
   const width = frame.body - left - phaseWide - 4;
-  const lines = fill(textRuns(title, { size: TITLE, weight: 700 }), width, frame.label - 2.5).count;
+  // Its lines begin under each other, behind the number.
+  const lines = fill(textRuns(title, { size: TITLE, weight: 700 }), width - frame.label + 2.5).count;
   const height = linesHigh(1, NUMBER) + linesHigh(lines, TITLE) - linesHigh(1, TITLE);
   const top = TOP + UNDER_RULE;
   const side = words(phase, right, phaseWide, { align: 'right' });

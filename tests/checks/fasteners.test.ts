@@ -75,6 +75,7 @@ describe('ordinary book values are silent', () => {
     ['a clamp', '1 of clamp, hex 7 mm', 'torque 3 N·m'],
     ['a drain plug with its hexagon inside', '1 of M18x1.5, hex 8 mm', 'torque 35 N·m'],
     ['a countersunk screw', '6 of M8x1.25, class 8.8, hex 5 mm', 'torque 16 N·m'],
+    ['the nut of an inch hose', '1 of 3/4-16 UNF, hex 7/8 in', 'torque 25 ft·lbf'],
     ['an inch socket head', '4 of 1/2-13 UNC, grade 8, hex 3/8 in', 'torque 75 ft·lbf'],
     ['a screw that cuts its thread', '4 of self-tapping-screw, hexalobular T20', 'torque 2 N·m'],
     ['a thread not known yet', '? of M8x1.25, class 8.8, hex 13 mm', 'torque ?'],

@@ -206,6 +206,8 @@ describe('each slip has its own message and its own fixes', () => {
     const rest = '\n    top-up gearbox-oil until level at fill-plug';
     expect(told(work(`    fill gearbox-oil, 1.5 L${rest}`))).toEqual([]);
     expect(told(work('    fill gearbox-oil, 1.5 L')).join()).toContain('Q118');
+    for (const slip of [rest.replace('top-up', 'topup'), rest.replace('oil', 'oli')])
+      expect(told(work(`    fill gearbox-oil, 1.5 L${slip}`)).join()).not.toContain('Q118');
     expect(told(work(`    fill gearbox-oil, 2.5 L${rest}`)).join()).toContain('Q118');
   });
 

@@ -9,6 +9,7 @@ import { NEVER } from '../variants/diagrams.js';
 import { clauseCarriedOut } from './carried-out.js';
 import type { Check } from './check.js';
 import { statementsWith, workStatements } from './own-lines.js';
+import { wordsOnBrokenLines } from './undeclared.js';
 
 export const twoPlacesAgree: Check = ({ job }) => {
   const { file, universe } = job;
@@ -32,6 +33,7 @@ export const twoPlacesAgree: Check = ({ job }) => {
       if (!here || !first || specs.length < declared.length || specs.some((each) => same(each, here)))
         continue;
       const isPart = statement.verb.on.fluid?.makes.includes('filled') && specs.every((s) => less(here, s));
+      if (isPart && wordsOnBrokenLines(file.lines).has(thing.name)) continue;
       if (
         isPart &&
         workStatements(job).some((later) => later.line.start > line.start && addsTo(later.statement, thing))
@@ -87,11 +89,12 @@ function report(
   );
 }
 
-/** Whether a line puts more of a fluid in: a gearbox takes a part of its oil standing still, the rest when it has run. */
+/** Whether a line puts more of a fluid in, or of a name misspelt: a gearbox takes a part of its oil standing still, the rest when it has run. */
 function addsTo({ verb, objects }: BoundStatement, fluid: Thing): boolean {
   const makes = verb.on.fluid?.makes ?? [];
   return (
-    (makes.includes('filled') || makes.includes('topped')) && objects.some(({ thing }) => thing === fluid)
+    (makes.includes('filled') || makes.includes('topped')) &&
+    objects.some(({ thing }) => thing === undefined || thing === fluid)
   );
 }
 

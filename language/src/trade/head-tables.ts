@@ -302,6 +302,21 @@ export const INCH_HEADS: readonly {
     },
   },
   {
+    name: 'flare nut of a hose or pipe (SAE J514)',
+    source: 'MEMORY',
+    sizes: {
+      '5/16': [3 / 8],
+      '3/8': [7 / 16, 1 / 2],
+      '7/16': [9 / 16],
+      '1/2': [5 / 8],
+      '9/16': [11 / 16],
+      '5/8': [5 / 8],
+      '3/4': [7 / 8],
+      '7/8': [1],
+      '1': [9 / 8],
+    },
+  },
+  {
     name: 'brake union or bleed screw',
     source: 'PRACTICE',
     sizes: {

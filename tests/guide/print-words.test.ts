@@ -5,6 +5,7 @@ import type { GuideDocument } from '../../compiler/src/document/document.js';
 import { plain } from '../../compiler/src/document/inline.js';
 import { renderPdf } from '../../compiler/src/output.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
+import { lettersKept } from '../../compiler/src/pdf/steps/boxes.js';
 import { marksInRow } from '../../compiler/src/pdf/steps/rows.js';
 import { hex, newtonFeet, row, torque } from './fixtures/build.js';
 import { fh12 } from './fixtures/fh-12.js';
@@ -72,6 +73,12 @@ it('sets what the wrench is set to below the torque of the joint, with its words
     }),
   );
   expect(text).toMatch(/Joint\n90 ?N·m\n66\.4 FOOT-pounds\nSet the wrench to\n102 ?N·m\n75\.2 FOOT-pounds/);
+});
+
+it('keeps a letter of a picture with what it points at', () => {
+  expect(lettersKept('The axle. A king pin, B bearing, C shims (D key).')).toBe(
+    'The axle. A\u00A0king pin, B\u00A0bearing, C\u00A0shims (D\u00A0key).',
+  );
 });
 
 it.for<[count: number, most: number, inRow: number]>([

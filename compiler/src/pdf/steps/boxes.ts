@@ -251,9 +251,14 @@ export function picturePart(
   const scale = Math.min(width / picture.width, height / picture.height);
   const [wide, deep] = [picture.width * scale, picture.height * scale];
   const photo = placed(deep, (x, y) => call('photo', [x, y, path, picture.alt, wide, deep]));
-  const caption = picture.caption === undefined ? [] : [words(picture.caption, { size: 9 }, width)];
+  const caption =
+    picture.caption === undefined ? [] : [words(lettersKept(picture.caption), { size: 9 }, width)];
   return stacked(1, [photo, ...caption]);
 }
+
+/** `A king pin, B shims`: a letter of the picture stays with what it points at. */
+export const lettersKept = (caption: string): string =>
+  caption.replace(/(^|[\s(])([A-Z]) (?=\p{L})/gu, '$1$2\u00A0');
 
 const edges = (width: number, height: number) =>
   [

@@ -17,7 +17,7 @@ export function reading(box: Extract<Beside, { kind: 'reading' }>, { words: said
   const limits = limit(box, said.limitOpen);
   const other = box.other ? [moved(prose(box.other, { size: 8.5, tabular: true }, INSIDE), 0, 1.2)] : [];
   const rest = stacked(0, [
-    ...(low || isHigh ? [moved(scale(low, isHigh), 0, 2.4), moved(limits, 0, 1.4)] : [moved(limits, 0, 2.4)]),
+    ...(low || isHigh ? [moved(scale(low, isHigh), 0, 2.4), moved(limits, 0, 2)] : [moved(limits, 0, 2.4)]),
     ...other,
     ...(box.ways.length > 0
       ? [

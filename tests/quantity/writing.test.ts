@@ -4,13 +4,13 @@ import {
   formatMeasure,
   formatNumber,
   formatSpec,
-  type GuideLanguage,
   parseQuantity,
   parseSpec,
   parseUnit,
   type QuantityKind,
   rational,
 } from '../../language/src/quantity/index.js';
+import type { Language } from '../../language/src/vocabulary/kinds.js';
 
 describe('the formatter writes one form', () => {
   it.each([
@@ -57,7 +57,7 @@ describe('the formatter writes one form', () => {
 });
 
 describe('guides print in their language', () => {
-  it.each<[string, GuideLanguage, string]>([
+  it.each<[string, Language, string]>([
     ['22.0 mm', 'en', '22.0 mm'],
     ['22.0 mm', 'de', '22,0 mm'],
     ['14 300 kg', 'fr', '14\u202f300 kg'],

@@ -14,7 +14,6 @@ export interface StateWords {
   /** What the line acts on, and its verb forms. */
   readonly object: string;
   readonly objectIs: string;
-  readonly objectAre: string;
   /** Posture of the vehicle and of its suspension, in words. */
   readonly posture: string;
   readonly suspension: string;

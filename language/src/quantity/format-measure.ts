@@ -1,8 +1,9 @@
 /** Writes measures and specifications: as the formatter writes them in a file, or as a guide prints them. */
+import type { Language } from '../vocabulary/kinds.js';
 import { digitsFor, type FormatOptions, formatNumber, sourceStyle } from './format-number.js';
 import type { Amount, Measure, Spec } from './measure.js';
 import type { Rational } from './rational.js';
-import type { GuideLanguage, Unit } from './unit.js';
+import type { Unit } from './unit.js';
 
 /** A measure as text. Source style reads back to the same measure where its kind is expected. */
 export function formatMeasure(measure: Measure, options: FormatOptions = sourceStyle): string {
@@ -34,14 +35,14 @@ export function unitText(unit: Unit, value: Rational, options: FormatOptions = s
 }
 
 /** A unit's name for a value, as it is read aloud: `newton metres`, `vueltas`. */
-export function unitName(unit: Unit, value: Rational, language: GuideLanguage): string {
+export function unitName(unit: Unit, value: Rational, language: Language): string {
   const { one, other } = unit.names[language];
   return isSingular(value, language) ? one : other;
 }
 
 /** The words a measure is made of. Source files are in English. */
 const measureWords: Readonly<
-  Record<GuideLanguage, Readonly<Record<'least' | 'most' | 'to' | 'next' | 'back', string>>>
+  Record<Language, Readonly<Record<'least' | 'most' | 'to' | 'next' | 'back', string>>>
 > = {
   en: { least: 'at least', most: 'at most', to: 'to', next: 'then', back: 'back' },
   es: { least: 'al menos', most: 'como máximo', to: 'a', next: 'luego', back: 'hacia atrás' },
@@ -94,7 +95,7 @@ function isTouching(unit: Unit): boolean {
 }
 
 /** One, and a part of one, take the singular; in French anything under two does. */
-function isSingular(value: Rational, language: GuideLanguage): boolean {
+function isSingular(value: Rational, language: Language): boolean {
   const size = value.abs();
   if (language === 'fr') return size.compare(2) < 0;
   return size.n !== 0n && size.compare(1) <= 0;

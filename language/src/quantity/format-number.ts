@@ -3,13 +3,13 @@
  * for guides: the language's decimal sign, a narrow no-break space between thousands (SP 811, 10.5.3; groups
  * from five digits on), a true minus. No run-time locale is asked, so every machine writes the same.
  */
+import type { Language } from '../vocabulary/kinds.js';
 import { type Rational, rational } from './rational.js';
 import type { Digits } from './read-number.js';
 import { exactDecimals, roundTo } from './round.js';
-import type { GuideLanguage } from './unit.js';
 
 export interface FormatOptions {
-  readonly language: GuideLanguage;
+  readonly language: Language;
   readonly style: 'source' | 'print';
 }
 

@@ -63,6 +63,6 @@ export {
   type UnitChoice,
 } from './read-unit.js';
 export { magnitude, type RoundingMode, roundTo } from './round.js';
-export type { GuideLanguage, Unit, UnitName, UnitSystem } from './unit.js';
+export type { Unit, UnitName, UnitSystem } from './unit.js';
 export { findUnit, unitById, units } from './unit-table.js';
 export { usualUnits } from './usual-units.js';

@@ -1,9 +1,8 @@
 /** What a row of the unit table holds, and the helper that turns a file of rows into units. */
+
+import type { Language } from '../vocabulary/kinds.js';
 import { type Dimension, dimensionOf, type QuantityKind } from './dimension.js';
 import { type Rational, rational } from './rational.js';
-
-/** The languages a guide can be printed in. */
-export type GuideLanguage = 'en' | 'es' | 'fr' | 'de';
 
 /** Where a unit is at home. `any`: read the same everywhere (time, angle, electrical). */
 export type UnitSystem = 'metric' | 'us' | 'imperial' | 'any';
@@ -29,13 +28,13 @@ export interface Unit {
   /** Temperature points only: SI = (value + offset) × factor. */
   readonly offset?: Rational;
   readonly system: UnitSystem;
-  readonly names: Readonly<Record<GuideLanguage, UnitName>>;
+  readonly names: Readonly<Record<Language, UnitName>>;
   /** Torque units that are mistaken for each other: the telling part in capitals, for guides. */
-  readonly spelledOut?: Readonly<Record<GuideLanguage, string>>;
+  readonly spelledOut?: Readonly<Record<Language, string>>;
   /** Printed as its name (`1 1/2 turns`), not as a symbol. */
   readonly isWord?: boolean;
   /** Symbols that differ by language: `tr/min`, `U/min`. */
-  readonly localSymbols?: Readonly<Partial<Record<GuideLanguage, string>>>;
+  readonly localSymbols?: Readonly<Partial<Record<Language, string>>>;
   /** Id of the unit shown beside it: in the other system, or the SI unit that replaced it. */
   readonly partner?: string;
   /** Id of the partner for values under `below`, counted in this unit. */
@@ -57,9 +56,9 @@ export interface UnitRow {
   readonly es: string;
   readonly fr: string;
   readonly de: string;
-  readonly spelledOut?: Readonly<Record<GuideLanguage, string>>;
+  readonly spelledOut?: Readonly<Record<Language, string>>;
   readonly isWord?: boolean;
-  readonly localSymbols?: Readonly<Partial<Record<GuideLanguage, string>>>;
+  readonly localSymbols?: Readonly<Partial<Record<Language, string>>>;
   readonly partner?: string;
   readonly smallPartner?: readonly [below: string, unit: string];
 }

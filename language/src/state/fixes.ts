@@ -9,6 +9,7 @@ import { anchorFor } from './anchor.js';
 import type { Deficit, Lack } from './deficit.js';
 import { facesOf, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
+import { whenOf } from './relations.js';
 import { directionOf, type Want } from './wants.js';
 
 /** Moves a whole line that came too late to just before the act that needed it. Not through `perform`. */
@@ -42,7 +43,7 @@ export function hangFix(m: Machine, act: Act, lacks: readonly Lack[]): Fix | und
 
 /** Inserts the lines that do what is missing. Undefined when no line can be found to put them at. */
 export function insertFix(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Fix | undefined {
-  const when = lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER);
+  const when = whenOf(m, lacks);
   const guard = m.job.universe.guardText(m.d.and(when, m.job.universe.domain));
   const lines = missingLines(m, deficit, lacks).map((l) => (guard ? `${l}, when ${guard}` : l));
   const anchor = anchorFor(m, deficit, lacks);

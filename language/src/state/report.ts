@@ -5,13 +5,14 @@ import { neverReached } from '../diagnostics/s402-never-reached.js';
 import type { StateWords } from '../diagnostics/state-words.js';
 import { absentThing } from '../diagnostics/v101-absent-thing.js';
 import { hasClause, type Thing } from '../names/model.js';
-import { type Condition, NEVER } from '../variants/diagrams.js';
+import { NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import type { Deficit, Lack } from './deficit.js';
 import { DONE_ALREADY, dropFix } from './drop-fix.js';
 import { hangFix, insertFix, moveFix } from './fixes.js';
 import { groupLacks } from './group.js';
 import type { Machine } from './machine.js';
+import { whenOf } from './relations.js';
 import { missingOf, needDiagnostic, orderDiagnostic, TOLD_AT_ACT, wantedWord } from './report-table.js';
 import type { StateRun } from './run.js';
 import { directionOf } from './wants.js';
@@ -129,7 +130,7 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
   const fix = act ? fixAtAct(m, act, deficit, lacks) : undefined;
   return finding(
     def,
-    { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(domainWhen(m, lacks)) },
+    { ...at, related, fixes: fix ? [fix] : [], variants: m.job.universe.words(whenOf(m, lacks)) },
     words(m, thingsOf(lacks), deficit, lacks[0]),
   );
 }
@@ -160,7 +161,7 @@ function leftOff(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Finding 
   const fixes: Fix[] = [insertFix(m, deficit, lacks)].filter((f) => f !== undefined);
   return finding(
     missingOf(primary?.want ?? 'in'),
-    { ...at, related, fixes, variants: m.job.universe.words(domainWhen(m, lacks)) },
+    { ...at, related, fixes, variants: m.job.universe.words(whenOf(m, lacks)) },
     words(m, things, deficit, primary),
   );
 }
@@ -172,7 +173,7 @@ function absences(run: StateRun): Finding[] {
   return [...byLine.values()].flatMap((list) => {
     const first = list[0];
     if (!first) return [];
-    const when = list.reduce<Condition>((c, a) => m.d.or(c, a.when), NEVER);
+    const when = whenOf(m, list);
     const span = first.act.through ? first.act.blame.span : first.item.item.name;
     const fix = guardFix(
       m,
@@ -257,11 +258,6 @@ function rank(lack: Lack): number {
   return lack.want === 'in' || lack.want === 'connected' ? 0 : lack.want === 'fluid' ? 1 : 2;
 }
 
-/** The combinations of lacks without the outcomes of tests that have been forgotten since. */
-function domainWhen(m: Machine, lacks: readonly Lack[]): Condition {
-  return lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER);
-}
-
 function words(
   m: Machine,
   things: readonly Thing[],
@@ -277,7 +273,6 @@ function words(
     placed: things[0]?.kind === 'place' ? 'chocked' : 'in place',
     object: listed(objects),
     objectIs: objects.length === 1 ? 'is' : 'are',
-    objectAre: objects.length === 1 ? 'is' : 'are',
     posture:
       deficit?.need !== 'posture'
         ? postureLeft(m, lack)

@@ -8,27 +8,30 @@ import type { Machine } from './machine.js';
 import { inNotTorqued, lacksOf, notIn, whenOf } from './relations.js';
 
 /**
+ * What the vehicle has to be ready for.
+ *
  * - `wheels`: wheels on and their nuts at least snug, before the vehicle stands on them.
  * - `engine`: closed joints, connections, fluids; a part that seals nothing may be off while the engine runs.
  * - `road`: all back on, torqued, connected, bled, adjusted, filled.
  * - `end`: that, and conditions, temporary things, chocks, posture, levels.
  */
-export type Extent = 'wheels' | 'engine' | 'road' | 'end';
+type Readiness = 'wheels' | 'engine' | 'road' | 'end';
 
-export function wholeLacks(m: Machine, when: Condition, extent: Extent): Lack[] {
+/** What keeps the vehicle from being ready for it, on the combinations of `when`. */
+export function wholeLacks(m: Machine, when: Condition, ready: Readiness): Lack[] {
   const lacks: Lack[] = [];
   for (const [{ thing, aspect }] of m.cells()) {
     switch (aspect) {
       case 'place':
         if (
-          extent === 'wheels'
+          ready === 'wheels'
             ? thing.marks.includes('wheel')
-            : extent !== 'engine' || sealsOrHoldsFluid(m, thing)
+            : ready !== 'engine' || sealsOrHoldsFluid(m, thing)
         )
           lacks.push(...lacksOf(m, thing, 'place', (v) => v !== 'in', 'in', when));
         break;
       case 'position':
-        if (extent !== 'wheels' && extent !== 'engine' && thing.values.length > 0)
+        if (ready !== 'wheels' && ready !== 'engine' && thing.values.length > 0)
           lacks.push(
             ...lacksOf(
               m,
@@ -42,57 +45,56 @@ export function wholeLacks(m: Machine, when: Condition, extent: Extent): Lack[] 
           );
         break;
       case 'tight':
-        lacks.push(...fastenerLacks(m, thing, when, extent));
+        lacks.push(...fastenerLacks(m, thing, when, ready));
         break;
       case 'link':
-        if (extent !== 'wheels')
+        if (ready !== 'wheels')
           lacks.push(...lacksOf(m, thing, 'link', (v) => v !== 'connected', 'connected', when));
         break;
       case 'level':
-        if (extent !== 'wheels')
+        if (ready !== 'wheels')
           lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'low' || v === 'drained', 'fluid', when));
-        if (extent === 'end')
+        if (ready === 'end')
           lacks.push(...lacksOf(m, thing, 'level', (v) => v === 'unchecked', 'levelled', when));
         break;
       case 'air':
-        if (extent !== 'wheels') lacks.push(...lacksOf(m, thing, 'air', (v) => v === 'air', 'bled', when));
+        if (ready !== 'wheels') lacks.push(...lacksOf(m, thing, 'air', (v) => v === 'air', 'bled', when));
         break;
       case 'setting':
-        if (extent === 'road' || extent === 'end')
+        if (ready === 'road' || ready === 'end')
           lacks.push(...lacksOf(m, thing, 'setting', (v) => v === 'disturbed', 'adjusted', when));
         break;
       case 'value':
-        if (extent === 'end' && !hasClause(thing, 'free')) {
+        if (ready === 'end' && !hasClause(thing, 'free')) {
           const rest = m.rest(thing);
           lacks.push(...lacksOf(m, thing, 'value', (v) => v !== rest, 'set', when, rest));
         }
         break;
       case 'put':
-        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'put', (v) => v === 'placed', 'gone', when));
+        if (ready === 'end') lacks.push(...lacksOf(m, thing, 'put', (v) => v === 'placed', 'gone', when));
         break;
       case 'chock':
-        if (extent === 'end')
-          lacks.push(...lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when));
+        if (ready === 'end') lacks.push(...lacksOf(m, thing, 'chock', (v) => v === 'yes', 'unchocked', when));
         break;
       case 'tag':
-        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'tag', (v) => v === 'yes', 'untagged', when));
+        if (ready === 'end') lacks.push(...lacksOf(m, thing, 'tag', (v) => v === 'yes', 'untagged', when));
         break;
       case 'tie':
-        if (extent === 'end') lacks.push(...lacksOf(m, thing, 'tie', (v) => v === 'yes', 'untied', when));
+        if (ready === 'end') lacks.push(...lacksOf(m, thing, 'tie', (v) => v === 'yes', 'untied', when));
         break;
       case 'posture':
-        if (extent === 'end' || extent === 'road')
+        if (ready === 'end' || ready === 'road')
           lacks.push(...lacksOf(m, thing, 'posture', (v) => v !== 'ground', 'back on ground', when));
         break;
       default:
         break;
     }
   }
-  return extent === 'wheels' ? lacks : withoutFollowers(m, lacks);
+  return ready === 'wheels' ? lacks : withoutFollowers(m, lacks);
 }
 
-function fastenerLacks(m: Machine, thing: Thing, when: Condition, extent: Extent): Lack[] {
-  if (extent === 'wheels') {
+function fastenerLacks(m: Machine, thing: Thing, when: Condition, ready: Readiness): Lack[] {
+  if (ready === 'wheels') {
     const wheel = m.job.inverse(thing, 'held by').some((r) => r.of.marks.includes('wheel'));
     if (!wheel) return [];
     const snug = (v: string): boolean => decode(v).snug + decode(v).torqued === size(decode(v));
@@ -101,7 +103,7 @@ function fastenerLacks(m: Machine, thing: Thing, when: Condition, extent: Extent
       ...lacksOf(m, thing, 'tight', (v) => decode(v).out === 0 && !snug(v), 'snug', when),
     ];
   }
-  const out = extent === 'engine' && onlyHoldsLooseParts(m, thing) ? [] : notIn(m, thing, when);
+  const out = ready === 'engine' && onlyHoldsLooseParts(m, thing) ? [] : notIn(m, thing, when);
   return [...out, ...inNotTorqued(m, thing, when)];
 }
 

@@ -259,6 +259,12 @@ fasteners
     );
   });
 
+  test('a number of things is no figure', () => {
+    expect(told(work('    remove 6 bolts'))).toEqual(['Q101 `bolts` is not a unit / Write `6 of bolts`']);
+    const all = findingsOf(readMarked(work('    remove 6 bolts\n    clean hub with 6 rags')).files);
+    expect(all.map(({ code }) => code)).toEqual(['Q101', 'N213']);
+  });
+
   test('a count is no slip for a measure', () => {
     const [clicks] = findingsOf(readMarked(work('    press hub, 4 clicks')).files).filter(
       (f) => f.code === 'Q102',

@@ -101,6 +101,16 @@ describe('the first word', () => {
     check('procedure A-1: T\nremoval\n  remove cap\n# ^^^^^^ G112\n  step: S');
   });
 
+  test('lines as on paper, at the left edge, are told where they go', () => {
+    const [step, warning] = check(
+      'procedure A-1: T\nStep 1: Wheels off\n# <<<< G202 `step`\nWARNING: Hot.\n# <<<<<<< G202 `warning`',
+    );
+    expect([step?.advice, warning?.advice]).toEqual([
+      '`step` goes in a section of work, such as `removal`',
+      '`warning` goes in a step',
+    ]);
+  });
+
   test('a name is made of the title where a clause word cannot be one', () => {
     const [found] = check('procedure A-1: T\nsupplies\n  cleaner: Brake cleaner\n# ^^^^^^^ G207');
     expect(found?.advice).toBe('write a longer name, such as `brake-cleaner`');
@@ -119,6 +129,8 @@ describe('as people speak', () => {
     ['    - remove cap', '-', '    remove cap'],
     ['    1. remove cap', '1.', '    remove cap'],
     ['    remove cap until it clicks', 'until', '    remove cap: Until it clicks'],
+    ['    install new cap', 'new', '    install cap'],
+    ['  step 2: On', '2', '  step: On'],
   ])('%s', (line, word, mended) => {
     const text = inStep(line);
     const [found, ...more] = findingsOf(new Map([['a.bay', text]]));

@@ -10,7 +10,7 @@ import {
 } from '../diagnostics/names.js';
 import { tighteningCount } from '../names/figures.js';
 import type { BoundStatement } from '../names/statement.js';
-import type { Clause } from '../syntax/tree.js';
+import type { AmountNode, Clause } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import type { ClauseSlot, VerbDef } from '../vocabulary/verb.js';
@@ -40,6 +40,9 @@ function faultsOf(statement: BoundStatement): Finding[] {
     ];
   }
   if (verb.object === 'one or more' && !object) {
+    // `remove 6 bolts`: what stands there as a unit is what is meant.
+    if (statement.clause('bare')?.spec?.stages.some(({ measure }) => measure.amounts.some(isNoUnit)))
+      return [];
     return [finding(objectMissing, at(line.verb), { verb: verb.word, takes: manyOf(kindsOn(verb)) })];
   }
   const found: Finding[] = [];
@@ -129,6 +132,9 @@ function bareFix({ verb, line, file, clauses }: BoundStatement, clause: Clause):
     },
   ];
 }
+
+const isNoUnit = ({ unit }: AmountNode): boolean =>
+  unit !== undefined && unit.unit === undefined && unit.readings.length === 0;
 
 /** The limit that the values behind `measure` belong to, and the values as they are written. */
 function limitIn(

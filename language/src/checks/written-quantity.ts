@@ -68,7 +68,7 @@ function numberFault({ number }: AmountNode, at: Writer): Finding | undefined {
 
 function unitFault(
   unit: UnitNode | undefined,
-  { expected, node }: WrittenQuantity,
+  { expected, node, statement, word }: WrittenQuantity,
   at: Writer,
 ): Finding | undefined {
   if (unit === undefined || unit.unit !== undefined) return undefined;
@@ -76,13 +76,19 @@ function unitFault(
   if (unit.readings.length === 0) {
     const thread = /^(?:[x×]\s*)?((?:M\d|G\d|#\d).*)$/.exec(unit.spelling)?.[1];
     const [amount] = node.amounts;
-    if (thread !== undefined && amount && node.amounts.length === 1) {
-      const set = `${at.quote(amount.number)} of ${thread}`;
+    // `remove 6 bolts`: no figure goes there, things do.
+    const isNoFigure = statement !== undefined && kinds === undefined;
+    // A clause that takes no figure says so itself.
+    if (isNoFigure && word !== 'bare') return undefined;
+    const named = isNoFigure && word === 'bare' && statement.items.length === 0 ? unit.spelling : undefined;
+    const counted = thread ?? named;
+    if (counted !== undefined && amount && node.amounts.length === 1) {
+      const set = `${at.quote(amount.number)} of ${counted}`;
       const rest = { start: amount.number.end, end: unit.end };
-      const fixes = [at.write(rest, ` of ${thread}`, true, node)];
+      const fixes = [at.write(rest, ` of ${counted}`, true, node)];
       return finding(unknownUnit, at.place(unit, fixes), { spelling: unit.spelling, near: undefined, set });
     }
-    const near = nearestUnit(unit.spelling, kinds);
+    const near = isNoFigure ? undefined : nearestUnit(unit.spelling, kinds);
     const fits = near !== undefined && (kinds?.includes(near.kind) ?? true);
     // `at 4 places`: where things are counted, the word says what.
     if (kinds?.includes('count') && near === undefined) return undefined;

@@ -1,4 +1,5 @@
 // A known word on a line where it does not belong.
+import { CONTEXT_WORDS } from '../vocabulary/heads.js';
 import { defineDiagnostic } from './define.js';
 
 export const wordOutOfPlace = defineDiagnostic<{
@@ -10,7 +11,8 @@ export const wordOutOfPlace = defineDiagnostic<{
   name: 'word-out-of-place',
   severity: 'error',
   message: ({ word, where }) => `\`${word}\` does not stand ${where}`,
-  advice: ({ word, goes }) => `\`${word}\` goes ${goes}`,
+  advice: ({ word, goes }) =>
+    `\`${word}\` goes ${goes}${goes === CONTEXT_WORDS.work ? ', such as `removal`' : ''}`,
   why: `Words mean something only in their place: a clause says something about the entry above it, a verb does something in a step. Out of its place the line is left out of the checks.`,
   wrong: `procedure A-1: Mirror, replace
 

@@ -181,7 +181,7 @@ function opensQuantity(token: IToken): boolean {
 
 function notFound(tokens: readonly IToken[], place: BlockPlace): Classified {
   const word = tokens[0]?.image ?? '';
-  const elsewhere = placeOf(tokens);
+  const elsewhere = placeOf(tokens) ?? (place.context === 'file' ? placeOfCapital(tokens) : undefined);
   if (elsewhere !== undefined) return misplaced(elsewhere.word, elsewhere.length, elsewhere.goes);
   const [, state, more] = tokens;
   const isState = isWork(place.context) && more === undefined && STATES.has(state?.image ?? '');
@@ -227,6 +227,15 @@ function placeOf(tokens: readonly IToken[]): { word: string; length: number; goe
   if (below !== undefined && !JOINERS.has(below.text))
     return { word: below.text, length: below.words.length, goes: 'behind a statement or under it' };
   return undefined;
+}
+
+/** `Step 1: …` and `WARNING: …` at the left edge, as on paper. */
+function placeOfCapital(tokens: readonly IToken[]): ReturnType<typeof placeOf> {
+  const word = tokens[0]?.image.toLowerCase() ?? '';
+  const head = isSentence(tokens) ? undefined : HEADS.find((each) => each.word === word);
+  const [context] = head?.contexts ?? [];
+  if (head === undefined || context === undefined || context === 'file') return undefined;
+  return { word, length: 1, goes: CONTEXT_WORDS[head.contexts.includes('step') ? 'step' : context] };
 }
 
 function misplaced(word: string, length: number, goes: string): Classified {

@@ -9,7 +9,7 @@ import { ORDER_PATTERNS } from '../trade/order.js';
 import { nearest } from '../vocabulary/near.js';
 import type { LineSource } from './line-source.js';
 import { STATES } from './states.js';
-import { Comma, endOf, Junk, StringToken, Word, wordOf } from './tokens.js';
+import { Comma, endOf, Junk, NumberToken, StringToken, Word, wordOf } from './tokens.js';
 import type { Name } from './tree.js';
 
 /** The finding for a token that no rule takes. `before` is the token in front of it, `verb` that of its statement. */
@@ -29,6 +29,16 @@ export function reportLeftover(
     return finding(quoteOpen, { file, span: at, fixes: [edit('Close it', file, at.end, at.end, '"')] }, {});
   const spoken = spokenFix(token, before, source);
   if (spoken) return spoken;
+  const ahead = source.code.slice(0, token.startOffset);
+  if (token.tokenType === NumberToken && /^step +$/i.test(ahead)) {
+    const fix = edit('Take it out', file, base + ahead.trimEnd().length, at.end, '');
+    const fixes: Fix[] = [{ ...fix, preferred: true }];
+    return finding(
+      unexpected,
+      { file, span: at, fixes },
+      { what: described(token), hint: 'steps need no number; the guide numbers them' },
+    );
+  }
   if (token.tokenType !== Word)
     return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
   if (before?.tokenType === StringToken && SIDES.has(token.image)) {
@@ -108,7 +118,7 @@ function spokenFix(
     return say(token, 'Write a comma', endOf(before), endOf(token), ',', 'names are parted by commas');
   if (before.tokenType === Word && SPOKEN.has(before.image.toLowerCase())) {
     const title = `Take \`${before.image}\` out`;
-    const hint = before.image === 'all' ? 'without a number all are meant' : 'a name stands alone';
+    const hint = SPOKEN_HINTS.get(before.image.toLowerCase()) ?? 'a name stands alone';
     return say(before, title, before.startOffset, token.startOffset, '', hint);
   }
   if (!/^[x×]$/i.test(before.image)) return undefined;
@@ -136,7 +146,12 @@ const OF_SENTENCES = new Set([
   'without',
 ]);
 
-const SPOKEN = new Set(['the', 'a', 'an', 'all', 'both']);
+const SPOKEN = new Set(['the', 'a', 'an', 'all', 'both', 'new', 'old']);
+
+const SPOKEN_HINTS: ReadonlyMap<string, string> = new Map([
+  ['all', 'without a number all are meant'],
+  ['new', 'what goes on new says `renew` in its entry'],
+]);
 
 /** What shops write behind a number that is for one side. */
 const SIDES = new Set(['left', 'right']);

@@ -1,5 +1,6 @@
 // What a guide says in another language than its source: values, options, limits and the texts of the record too.
 import { expect, it } from 'vitest';
+import { plain } from '../../compiler/src/document/inline.js';
 import { lower, spaced } from './lower-helper.js';
 
 const TEXT = `procedure T-1: Test
@@ -81,4 +82,14 @@ it('asks in the record what the step asks', () => {
   const rows = JSON.stringify(german.block('record'));
   expect(spaced(rows)).toContain('Risse');
   expect(spaced(rows)).not.toContain('cracks');
+});
+
+it('heads the sheets with the chosen option in the language of the print', () => {
+  const card = lower(TEXT, {
+    sheet: 'pull-sheet',
+    option: { axle: 'heavy' },
+    language: 'de',
+    translations: GERMAN,
+  });
+  expect(plain(card.block('heading').lead ?? [])).toMatch(/, Achse schwer$/);
 });

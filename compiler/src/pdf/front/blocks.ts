@@ -5,12 +5,21 @@ import { markDrawing } from '../../document/drawing/heads.js';
 import type { Prose } from '../../document/inline.js';
 import type { PrintContext } from '../context.js';
 import { optional, proseCode, textCode } from '../prose.js';
-import { RAIL, WIDTH } from '../steps/frame.js';
+import { HAND, RAIL, WIDTH } from '../steps/frame.js';
 import { signalRow } from '../steps/panels.js';
 import { drawRails } from '../steps/rails.js';
 import { drawing, drawn, high, moved, type Part, prose, stacked, together, words } from '../steps/set.js';
 import { call } from '../typst-code.js';
-import { type Item, partItem, proseHigh, rowsHigh, tableItem, textHigh, titleItem } from './items.js';
+import {
+  type Item,
+  partItem,
+  proseHigh,
+  rowHigh,
+  rowsHigh,
+  tableItem,
+  textHigh,
+  titleItem,
+} from './items.js';
 import { mastheadPart } from './masthead.js';
 
 const FRONT_KINDS = [
@@ -109,14 +118,15 @@ export const FRONT: { readonly [K in FrontKind]: Renderer<K> } = {
     ];
   },
   questions: (block, { words: said, column }) => {
-    const heights = block.rows.map(({ ask }) => [proseHigh(ask, { size: 10, tabular: true }, column - 79)]);
+    const heights = block.rows.map(({ ask }) =>
+      Math.max(HAND, rowHigh([proseHigh(ask, { size: 10, tabular: true }, column - 79)], 2.2)),
+    );
+    const head = rowHigh([textHigh(said.what, { size: 10, weight: 700 }, 50)], 2.2);
     return [
       titleItem(said.questions, column),
-      tableItem(
-        rowsHigh([[textHigh(said.what, { size: 10, weight: 700 }, 50)], ...heights], 2.2),
-        'questions',
-        [block.rows.map(({ where, ask }) => ({ where, ask: proseCode(ask) }))],
-      ),
+      tableItem([head, ...heights], 'questions', [
+        block.rows.map(({ where, ask }) => ({ where, ask: proseCode(ask) })),
+      ]),
     ];
   },
 };

@@ -2,7 +2,7 @@
 import type { BlockOf, NeedRow } from '../../document/blocks.js';
 import type { Prose } from '../../document/inline.js';
 import { optional, proseCode } from '../prose.js';
-import { WIDTH } from '../steps/frame.js';
+import { HAND, WIDTH } from '../steps/frame.js';
 import { widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { proseRuns } from '../type/runs.js';
@@ -111,9 +111,9 @@ const needRow = (row: NeedRow, tall = false): Argument => ({
   revised: row.revised ?? false,
 });
 
-/** A blank of 30 mm in the line makes it higher. */
+/** A blank of 30 mm in the line makes it as high as a hand needs. */
 function writeIn(row: NeedRow, blank: string): number {
   const said: Prose = [...row.for, { kind: 'text', text: ` ${blank} ` }];
   const { count } = fill(proseRuns(said, STYLE), FOR - BESIDE, 31);
-  return count * 4.2 + 2.3;
+  return (count - 1) * 4.2 + HAND;
 }

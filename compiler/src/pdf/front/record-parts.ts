@@ -3,7 +3,7 @@ import type { Block, BlockOf } from '../../document/blocks.js';
 import { type Prose, text } from '../../document/inline.js';
 import type { PrintContext } from '../context.js';
 import { proseCode } from '../prose.js';
-import { WIDTH } from '../steps/frame.js';
+import { HAND, WIDTH } from '../steps/frame.js';
 import { linesHigh, widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { proseRuns } from '../type/runs.js';
@@ -34,8 +34,6 @@ type Renderer<K extends RecordPartKind> = (
   look: RecordLook,
 ) => Section;
 
-/** Where a gloved hand writes it needs so much height. Common practice. */
-const HAND = 8;
 const TYPE = { size: 10.5, tabular: true };
 const BOLD = { ...TYPE, weight: 700 };
 const PAIRED = { size: 9.5, tabular: true };

@@ -19,7 +19,7 @@ import { fill } from '../type/lines.js';
 import { figureRuns, type Style } from '../type/runs.js';
 import { call } from '../typst-code.js';
 import { blank } from './blank.js';
-import { SIDE } from './frame.js';
+import { HAND, SIDE } from './frame.js';
 import { inspection, reading } from './readings.js';
 import {
   drawing,
@@ -198,9 +198,9 @@ const BESIDE: BesideRenderers<Part, PrintContext> = {
     const since = say(said.clockSince, { line: clock.from?.number ?? '' }).trim();
     const until = clock.sense === 'at least' ? said.clockNotBefore : said.clockNotAfter;
     const wide = (SIDE - 7) / 2;
+    // Under the label is room for a gloved hand.
     const deep = Math.max(
-      9,
-      ...[since, until].map((one) => words(one, { size: 8.5 }, wide - 2.4).height + 2.4),
+      ...[since, until].map((one) => words(one, { size: 8.5 }, wide - 2.4).height + 2.2 + HAND),
     );
     const height = bar + deep + 4;
     return high(

@@ -10,6 +10,8 @@ export const WIDTH = 178;
 export const RAIL = 11;
 export const GUT = 6;
 export const SIDE = 56;
+/** Where a gloved hand writes it needs so much height. Common practice. */
+export const HAND = 8;
 /** Ruled column for the pencil in a walk-it print. */
 export const MARGIN_NOTES = 40;
 /** Where the text begins on a page without steps. */

@@ -1,6 +1,5 @@
 // What a line takes along for the first page and the pull sheet: tools, supplies, fluids, things placed.
 import { type BoundStatement, isEachSide } from '@baywright/language';
-
 import type { Place } from './print.js';
 import { note } from './uses.js';
 import { variantWords } from './variant-words.js';

@@ -6,6 +6,7 @@ import { capitalFirst, countOf } from './names.js';
 import { listTitles, rowsProse, strong } from './need-words.js';
 import type { Print } from './print.js';
 import { partNumber, titleOf } from './texts.js';
+import { LOCKERS } from './torques.js';
 import { sideWord } from './variant-words.js';
 
 /** A row of what is needed, with how many where it is counted in pieces. */
@@ -73,20 +74,12 @@ export function lockerRows(print: Print): NeedRow[] {
     found.set(raw.text, (found.get(raw.text) ?? new Set()).add(thing));
   }
   return [...found].map(([strength, things]) => {
-    const id =
-      strength === 'low'
-        ? 'threadlocker-low'
-        : strength === 'high'
-          ? 'threadlocker-high'
-          : strength === 'medium'
-            ? 'threadlocker-medium'
-            : undefined;
+    const id = LOCKERS[strength];
     const supply = print.job.scope.resolve(strength);
+    const bySupply = supply ? titleOf(print, supply) : strength;
     const named = id
       ? phraseText('threadlocker', print.language, { grade: phrase(id, print.language) })
-      : supply
-        ? titleOf(print, supply)
-        : strength;
+      : bySupply;
     return { what: [strong(capitalFirst(named))], for: [text(listTitles(print, [...things]))] };
   });
 }

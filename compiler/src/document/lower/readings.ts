@@ -1,6 +1,7 @@
 // The box of a reading: its limits with where each holds, in the unit they are written in and in the other system.
 import {
   type Clause,
+  type Condition,
   clausesOf,
   convertRounded,
   type Digits,
@@ -37,7 +38,7 @@ export interface LimitHere {
 }
 
 /** The limits of a thing at a place, one for each combination that has its own; empty when none is declared. */
-export function limitsAt(print: Print, thing: Thing, within: number): LimitHere[] {
+export function limitsAt(print: Print, thing: Thing, within: Condition): LimitHere[] {
   const lines = ['bare', 'at least', 'at most'].flatMap((word) =>
     clausesOf(thing, word).map((at) => ({ ...at, word, guard: at.guard as Guard | undefined })),
   );

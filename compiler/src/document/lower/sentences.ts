@@ -31,7 +31,7 @@ export interface SentenceOptions {
   readonly fresh?: ReadonlySet<Thing>;
   /** The row that a wait counts from. */
   readonly since?: RowAt | undefined;
-  /** Said of a stage or order when it differs from what the clause holds. */
+  /** Words of clauses that a box beside the row says, so that the sentence need not. */
   readonly without?: ReadonlySet<string>;
 }
 

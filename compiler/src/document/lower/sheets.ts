@@ -4,7 +4,7 @@ import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
 import { appliesText } from './front.js';
-import { sideText } from './identity.js';
+import { identityOf } from './identity.js';
 import { lineProse } from './line-words.js';
 import { stockGroups } from './needs.js';
 import type { Print } from './print.js';
@@ -12,9 +12,9 @@ import { titleOf } from './texts.js';
 import { stageFor } from './torque-box.js';
 import type { UsedTorque } from './uses.js';
 
+/** The vehicle, side and options that a sheet is for. */
 export const leadOf = (print: Print): Prose => {
-  const side = sideText(print);
-  const options = Object.entries(print.choice.option).map(([name, value]) => `${name} ${value}`);
+  const { side, options } = identityOf(print);
   return [text([appliesText(print), ...(side === undefined ? [] : [side]), ...options].join(', '))];
 };
 

@@ -2,7 +2,6 @@
 // nothing that is done once stands between the two rows of a pair: so whatever one side alone may do in this order,
 // both may do in lockstep.
 import { isEachSide, type Line, type Scope, type Thing, VERB_BY_WORD } from '@baywright/language';
-
 import type { Place, Print } from './print.js';
 
 /** - `side`: touches only what each side has. `once`: touches only what there is once. `both`: some of each. */

@@ -1,5 +1,6 @@
 // Writers' prose and titles in the language of the print, with their references to figures filled in.
 import {
+  type Condition,
   clausesOf,
   NEVER,
   type PhraseId,
@@ -74,7 +75,7 @@ const MACHINE_TITLES: Readonly<Record<string, PhraseId>> = {
 };
 
 /** The part number that holds on the combinations, `?` for one that is open, undefined where none is written. */
-export function partNumber(print: Print, thing: Thing, within: number): string | undefined {
+export function partNumber(print: Print, thing: Thing, within: Condition): string | undefined {
   const { diagrams } = print.job.universe;
   const all = clausesOf(thing, 'number').filter(
     ({ guard }) => diagrams.and(print.job.where(guard), within) !== NEVER,

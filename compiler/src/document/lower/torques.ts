@@ -112,7 +112,8 @@ function stagesOf(
   return { stages: stages.length > 0 ? stages : [{ unit: 'N·m' }], nm };
 }
 
-const LOCKER: Readonly<Record<string, PhraseId>> = {
+/** Threadlocker by its strength; one that a shop declared itself is no member. */
+export const LOCKERS: Readonly<Record<string, PhraseId>> = {
   low: 'threadlocker-low',
   medium: 'threadlocker-medium',
   high: 'threadlocker-high',
@@ -137,7 +138,7 @@ export function torqueConditions(
   };
   const locker = raw('threadlocker');
   if (locker !== undefined) {
-    const id = LOCKER[locker];
+    const id = LOCKERS[locker];
     said.push(phraseText('threadlocker', language, { grade: id ? phrase(id, language) : named(locker) }));
   }
   const lubricant = raw('lubricant');

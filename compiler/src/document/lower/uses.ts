@@ -52,7 +52,7 @@ interface UsedFresh extends RowAt {
   readonly count: number;
   /** The vehicles that get it, where the print is for others as well. */
   readonly variant?: string;
-  /** What must have happened first, where it is not always fitted: the numbers of the rows that decide. */
+  /** Fitted only where a row before comes out so: it is laid out, and perhaps not used. */
   readonly maybe: boolean;
 }
 

@@ -200,7 +200,7 @@ interface DealtSteps {
 }
 
 /** Lines stand closer, by so much over and under each, where that saves a last page with little on it. Millimetres. */
-const CLOSER = [0.2, 0.4];
+const CLOSER = [0.2, 0.4, 0.5];
 /** A page with more on it than this share is one that is worth its paper. */
 const WORTH = 0.5;
 

@@ -135,7 +135,7 @@ export class Checker {
       for (const shelf of this.#workspace.shelves()) {
         for (const path of shelf.paths()) this.#enqueue(shelf.uri(path), live);
         this.#settings(shelf);
-        live.add(`${shelf.root}${SETTINGS_FILE}`);
+        if (shelf.settingsText !== undefined) live.add(`${shelf.root}${SETTINGS_FILE}`);
       }
     }
     for (const uri of [...this.#sent.keys()]) if (!live.has(uri)) this.#send(uri, null, []);
@@ -237,8 +237,9 @@ export class Checker {
     if (isOpen || this.#workspace.options.scope === 'whole library')
       this.#publish(uri, snapshot, analysis.findings);
     this.#note(snapshot.shelf, analysis);
+    // One that was closed unsaved says again what its file does.
+    if (isOpen || this.#stamps.size > 0) this.#dependents(snapshot, analysis);
     if (isOpen) {
-      this.#dependents(snapshot, analysis);
       if (isNews) this.#host.checked([snapshot.uri]);
     } else if (analysis.model.kind === 'procedure') snapshot.library.release(snapshot.path);
   }
@@ -289,18 +290,19 @@ export class Checker {
 
   /** Files that use an edited one wait for a check: open ones at the head. */
   #dependents(snapshot: Snapshot, analysis: Analysis): void {
+    const stamp = `${snapshot.shelf.root}#${analysis.path}`;
+    // Until a document was checked, those that use it know the file: it may be edited as soon as it is opened, and an
+    // editor that was shut brings back what it kept unsaved.
+    const text = this.#stamps.get(stamp) ?? this.#workspace.fileText(snapshot.uri);
+    this.#stamps.set(stamp, analysis.text);
+    if (text === undefined || text === analysis.text) return;
     const open: string[] = [];
     const closed: string[] = [];
     for (const [uri, known] of this.#known) {
       const place = this.#workspace.place(uri);
       if (place?.shelf !== snapshot.shelf || !known.dependencies.includes(analysis.path)) continue;
-      // An analysis that is still kept was made after the edit, or does not depend on it.
       (this.#workspace.document(uri) ? open : closed).push(uri);
     }
-    const stamp = `${snapshot.shelf.root}#${analysis.path}`;
-    const text = this.#stamps.get(stamp);
-    this.#stamps.set(stamp, analysis.text);
-    if (text === undefined || text === analysis.text) return;
     const rest = [...this.#waiting];
     this.#waiting.clear();
     for (const uri of [...open, ...closed, ...rest]) this.#waiting.add(uri);

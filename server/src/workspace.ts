@@ -222,6 +222,11 @@ export class Workspace {
     return this.#textAt(normalUri(uri));
   }
 
+  /** What the file itself says, whatever an open document of it does. */
+  fileText(uri: string): string | undefined {
+    return this.#disk.get(normalUri(uri));
+  }
+
   readBase64(uri: string): Promise<string | undefined> {
     return this.#files.readBase64(uri);
   }

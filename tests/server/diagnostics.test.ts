@@ -107,6 +107,20 @@ describe('push', () => {
     );
     await session.until(PATH, (d) => JSON.stringify(codes(d)) !== JSON.stringify(before));
   });
+  test('so does one that was edited as soon as it was opened, and one that is closed unsaved', async () => {
+    await start({ files: shop(`${HEAD}    remove wheel-nut\n`) });
+    session.open(PATH);
+    const before = codes(await session.diagnostics(PATH));
+    const edited = CATALOGUE.replace('  wheel-nut: Wheel nuts', '  wheel-stud: Wheel nuts');
+    const { textDocument } = session.open('catalogue/van.bay', CATALOGUE);
+    session.rewrite('catalogue/van.bay', edited);
+    await session.until(PATH, (d) => JSON.stringify(codes(d)) !== JSON.stringify(before));
+    await session.connection.sendNotification('textDocument/didClose', { textDocument });
+    await session.until(PATH, (d) => JSON.stringify(codes(d)) === JSON.stringify(before));
+    // What an editor kept unsaved when it was shut comes back as a text that no file has.
+    session.open('catalogue/van.bay', edited);
+    await session.until(PATH, (d) => JSON.stringify(codes(d)) !== JSON.stringify(before));
+  });
   test('files made, written and deleted outside the editor', async () => {
     await start({ files: shop(HEAD) });
     await session.until(PATH, (d) => d.length > 0);
@@ -146,6 +160,16 @@ describe('push', () => {
     await session.connection.sendNotification('workspace/didChangeWatchedFiles', {
       changes: [{ uri: session.uri('baywright.json'), type: 2 }],
     });
+    expect(await session.until('baywright.json', (d) => d.length === 0)).toEqual([]);
+    const tell = (type: number) =>
+      session.connection.sendNotification('workspace/didChangeWatchedFiles', {
+        changes: [{ uri: session.uri('baywright.json'), type }],
+      });
+    session.write('baywright.json', '{ "page');
+    await tell(2);
+    await session.until('baywright.json', (d) => d.length > 0);
+    session.write('baywright.json', undefined);
+    await tell(3);
     expect(await session.until('baywright.json', (d) => d.length === 0)).toEqual([]);
   });
 });

@@ -147,3 +147,15 @@ test.for(RECORD_LOOKS)(
     }
   },
 );
+
+test.for(RECORD_LOOKS)(
+  'every row of the record leaves a hand 8 mm, with $inset mm over its lines',
+  (look) => {
+    for (const document of [fh12(), everyKind()])
+      for (const block of document.blocks)
+        if (block.kind === 'record')
+          for (const { rows, high } of recordParts(block, contextOf(document), look))
+            for (let i = 0; i < rows; i++)
+              expect(high(i, i + 1) - (rows > 1 ? high(i, i) : 0)).toBeGreaterThan(7.999);
+  },
+);

@@ -1,6 +1,6 @@
 // What stands at the right of an action: the box the hand needs at that line. One kind, one renderer in each
 // output.
-import type { Figure, Inline, Prose, Quantity, SourceRef } from './inline.js';
+import type { Figure, Inline, Prose, Quantity } from './inline.js';
 import type { Picture } from './picture.js';
 
 /** Outline of a fastener's head, as it is declared. `round` stands for heads without a drive, such as clips. */
@@ -112,14 +112,6 @@ export interface BesideKinds {
     readonly from?: { readonly row: string; readonly number: string };
   };
   picture: { readonly kind: 'picture'; readonly picture: Picture };
-  /** Something the writer has not settled: a blank to fill in. */
-  question: {
-    readonly kind: 'question';
-    readonly id: string;
-    readonly ask: Prose;
-    readonly unit?: string;
-    readonly source?: SourceRef;
-  };
 }
 
 type BesideKind = keyof BesideKinds;

@@ -213,12 +213,6 @@ interface BlockKinds {
     readonly onPaper?: Prose;
     readonly rail: Rail;
   };
-  question: Located & {
-    readonly kind: 'question';
-    readonly id: string;
-    readonly ask: Prose;
-    readonly rail: Rail;
-  };
   tally: Located & { readonly kind: 'tally'; readonly body: Prose; readonly rail: Rail };
 
   'torque-table': Located & { readonly kind: 'torque-table'; readonly rows: readonly TorqueRow[] };

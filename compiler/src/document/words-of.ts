@@ -55,7 +55,6 @@ const PHRASE_OF: Readonly<Record<Exclude<WordKey, 'beforeYouStart'>, PhraseId | 
   limitOpen: 'limit-open',
   timesDone: 'times-done',
   marginNotes: 'margin-notes',
-  openQuestion: 'open-question',
   pictureLost: 'picture-lost',
   times: 'times',
   recordReadings: 'record-readings',

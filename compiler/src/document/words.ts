@@ -57,7 +57,6 @@ const WORD_KEYS = [
   'limitOpen',
   'timesDone',
   'marginNotes',
-  'openQuestion',
   'pictureLost',
   'times',
   // Record, card, off now

@@ -237,13 +237,6 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
       ),
     ),
   picture: ({ picture }) => pictureMarkup(picture),
-  question: ({ id, ask, unit }) =>
-    el(
-      'div',
-      { class: 'ask' },
-      field(join(proseMarkup(ask), ' ?'), { id }),
-      unit && el('span', { class: 'unit' }, unit),
-    ),
 };
 
 /** Base64 without the host's helpers: this code also runs in a browser. */

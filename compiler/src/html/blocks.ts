@@ -9,7 +9,7 @@ import {
 import { protectionDrawing } from '../document/drawing/symbols.js';
 import { type Prose, plain, text } from '../document/inline.js';
 import { MANDATORY_INKS } from '../safety-colours.js';
-import { besideMarkup, clipMarkup, pictureMarkup } from './beside.js';
+import { clipMarkup, pictureMarkup } from './beside.js';
 import { FRONT } from './blocks-front.js';
 import { RECORD } from './blocks-record.js';
 import type { PageContext } from './context.js';
@@ -125,16 +125,5 @@ const BLOCKS: BlockRenderers<Markup, StepContext> = {
       : join(),
   clip: (block, context) => railed(block.rail, context, 'remark', block, clipMarkup(block)),
   figure: (block, context) => railed(block.rail, context, 'remark', block, pictureMarkup(block.picture)),
-  question: (block, context) =>
-    railed(
-      block.rail,
-      context,
-      'remark',
-      block,
-      besideMarkup(
-        { kind: 'question', id: block.id, ask: block.ask },
-        { ...context, about: '', row: block.id },
-      ),
-    ),
   tally: (block, context) => railed(block.rail, context, 'tally', block, tallied(block.body)),
 };

@@ -9,16 +9,7 @@ import { needSections } from './front/needs.js';
 import { RECORD, type RecordKind } from './front/record.js';
 import type { RecordPartKind } from './front/record-parts.js';
 import { type Section, wholeSection } from './front/sections.js';
-import {
-  bannerBar,
-  figureAside,
-  leadIn,
-  openQuestion,
-  remark,
-  signalPanel,
-  tallyLine,
-  wearLine,
-} from './steps/panels.js';
+import { bannerBar, figureAside, leadIn, remark, signalPanel, tallyLine, wearLine } from './steps/panels.js';
 import { actionRows, type Row, stopRows } from './steps/rows.js';
 import type { Part } from './steps/set.js';
 import { type Step, stepOf } from './steps/step.js';
@@ -173,7 +164,5 @@ const PIECES: Pick<BlockRenderers<readonly Piece[], PieceContext>, PieceKind> = 
   reason: (block, { context }) => (context.training ? remarks(block, context.words.why, context) : []),
   clip: (block, { context }) => remarks({ ...block, body: block.onPaper ?? block.body }, undefined, context),
   figure: (block, { context }) => between('with next', block, [figureAside(block, context)]),
-  question: (block, { context }) =>
-    between('with previous', block, [openQuestion(context.words.openQuestion, block.ask, context)]),
   tally: (block, { context }) => between('with previous', block, [tallyLine(block.body, context)]),
 };

@@ -217,14 +217,6 @@ const BESIDE: BesideRenderers<Part, PrintContext> = {
     );
   },
   picture: ({ picture }, context) => picturePart(picture, 56, 42, context),
-  question: ({ ask, unit }) => {
-    const asked = prose(ask, { size: 9.5 }, SIDE);
-    const box = together(
-      blank(36, 9),
-      moved(words(`${unit ?? ''} ?`, { size: 9.5, weight: 700 }, SIDE - 38), 37, 3.4),
-    );
-    return stacked(1.2, [asked, high(9, box)]);
-  },
 };
 
 /** A picture as large as fits, in millimetres, without changing its shape. */

@@ -158,19 +158,6 @@ export function remark(label: string | undefined, body: Prose, context: PrintCon
   return aside(together(bar, moved(text, 2.5, 0.6)), context);
 }
 
-export function openQuestion(label: string, ask: Prose, context: PrintContext): Part {
-  const width = asideWidth(context);
-  const said: Prose = [
-    { kind: 'strong', children: [{ kind: 'text', text: label }] },
-    { kind: 'text', text: ' ' },
-    ...ask,
-  ];
-  const text = prose(said, { size: 10.5 }, width - 66);
-  const height = Math.max(9, text.height);
-  const box = drawn(0, (art, x, y) => art.frame(x + width - 62, y + (height - 9) / 2, 62, 9, 0.75));
-  return aside(high(height, together(box, moved(text, 0, (height - text.height) / 2))), context);
-}
-
 export function figureAside({ picture }: BlockOf<'figure'>, context: PrintContext): Part {
   return aside(picturePart(picture, 90, 68, context), context);
 }

@@ -273,7 +273,6 @@ export const DE: PhraseTable = {
   'limit-open': 'Grenzwert offen ?',
   'times-done': 'Wie oft gemacht',
   'margin-notes': 'Notizen aus der Werkstatt',
-  'open-question': 'Frage:',
   'record-readings': 'Messungen und Prüfungen',
   'record-holds': 'Haltepunkte',
   joint: 'Verbindung',

@@ -273,7 +273,6 @@ export const EN = {
   'limit-open': 'limit not settled ?',
   'times-done': 'Times done',
   'margin-notes': 'Notes from the bench',
-  'open-question': 'Question:',
   'record-readings': 'Readings and inspections',
   'record-holds': 'Hold points',
   joint: 'Joint',

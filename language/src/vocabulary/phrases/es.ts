@@ -274,7 +274,6 @@ export const ES: PhraseTable = {
   'limit-open': 'límite sin fijar ?',
   'times-done': 'Veces hechas',
   'margin-notes': 'Notas del banco',
-  'open-question': 'Pregunta:',
   'record-readings': 'Medidas e inspecciones',
   'record-holds': 'Paradas de control',
   joint: 'Unión',

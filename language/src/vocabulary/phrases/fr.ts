@@ -274,7 +274,6 @@ export const FR: PhraseTable = {
   'limit-open': 'limite non fixée ?',
   'times-done': 'Fois faites',
   'margin-notes': 'Notes d’atelier',
-  'open-question': 'Question :',
   'record-readings': 'Mesures et contrôles',
   'record-holds': 'Points d’arrêt',
   joint: 'Assemblage',

@@ -18,7 +18,7 @@ export interface Item {
 }
 
 /** Height of items that follow each other at the top of a page. */
-export function itemsHigh(items: readonly Item[]): number {
+export function itemsHigh(items: readonly Omit<Item, 'code'>[]): number {
   let [sum, below] = [0, 0];
   for (const [i, item] of items.entries()) {
     sum += (i > 0 ? Math.max(below, item.above) : 0) + item.height;

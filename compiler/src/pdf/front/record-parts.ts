@@ -9,7 +9,7 @@ import { fill } from '../type/lines.js';
 import { proseRuns } from '../type/runs.js';
 import { type Argument, call, type Raw, raw } from '../typst-code.js';
 import { linesOf, proseHigh, rowHigh, textHigh, USUAL_GAP } from './items.js';
-import { itemSection, type Section } from './sections.js';
+import type { Section } from './sections.js';
 
 export type RecordPartKind = 'fields' | 'record-readings' | 'record-torques' | 'record-holds';
 
@@ -56,9 +56,10 @@ const RECORD_PARTS: { readonly [K in RecordPartKind]: Renderer<K> } = {
     const rows = Array.from({ length: Math.ceil(fields.length / columns) }, (_, row) =>
       Math.max(...deep.slice(row * columns, (row + 1) * columns)),
     );
-    const code = call('fields', [columns, millimetres(rows), ...fields.map(({ label }) => proseCode(label))]);
+    const code = () =>
+      call('fields', [columns, millimetres(rows), ...fields.map(({ label }) => proseCode(label))]);
     const height = rows.reduce((sum, one) => sum + one, 0) + 2 * Math.max(0, rows.length - 1);
-    return itemSection({ above: 2, below: USUAL_GAP, height, code }, title);
+    return plainSection(height, code, title);
   },
   'record-readings': ({ rows }, { words }, { inset }) => {
     const { widths, inRow } = readingColumns(rows, [words.pass, words.fail]);
@@ -68,7 +69,7 @@ const RECORD_PARTS: { readonly [K in RecordPartKind]: Renderer<K> } = {
       widths,
       heads: [words.at, words.what, words.limit, words.found, words.pass, words.fail],
       rows: rows.map((row) => ({
-        code: {
+        code: () => ({
           number: row.number,
           what: proseCode([text(row.what)]),
           limit: proseCode(row.limit),
@@ -76,7 +77,7 @@ const RECORD_PARTS: { readonly [K in RecordPartKind]: Renderer<K> } = {
           places: row.places,
           'in-row': Math.min(row.places, inRow),
           inspected: isInspected(row),
-        },
+        }),
         texts: [
           [[text(row.what)], what],
           [row.limit, isInspected(row) ? limit + found : limit],
@@ -94,7 +95,7 @@ const RECORD_PARTS: { readonly [K in RecordPartKind]: Renderer<K> } = {
       widths: [AT, WIDTH - AT - 80, 40, 40],
       heads: [words.at, words.checked, words.signature, words.time],
       rows: rows.map(({ number, what }) => ({
-        code: { number, what: proseCode(what) },
+        code: () => ({ number, what: proseCode(what) }),
         texts: [[what, WIDTH - AT - 80]],
         least: 0,
       })),
@@ -176,7 +177,7 @@ function torquesPart(
     widths: [AT, joint, count, torque, wrench, initials],
     heads: [words.at, words.joint, words.count, words.torque, words.wrench, words.initials],
     rows: rows.map((row) => ({
-      code: torqueRow(row),
+      code: () => torqueRow(row),
       texts: [
         [[text(row.joint)], joint],
         [row.torque, torque],
@@ -220,14 +221,15 @@ function pairPart(
   ];
   const head = rowHigh([linesHigh(1, PAIRED.size)], inset);
   const halves = halved(heights);
-  const code = call('torque-pair', [
-    millimetres([PAIRED_AT, joint, wrench, initials]),
-    heads,
-    halves.map(([from, to]) => millimetres([head, ...heights.slice(from, to)])),
-    halves.map(([from, to]) => rows.slice(from, to).map(torqueRow)),
-  ]);
+  const code = () =>
+    call('torque-pair', [
+      millimetres([PAIRED_AT, joint, wrench, initials]),
+      heads,
+      halves.map(([from, to]) => millimetres([head, ...heights.slice(from, to)])),
+      halves.map(([from, to]) => rows.slice(from, to).map(torqueRow)),
+    ]);
   const high = halves.map(([from, to]) => heights.slice(from, to).reduce((sum, one) => sum + one, head));
-  return itemSection({ above: 2, below: USUAL_GAP, height: Math.max(...high), code }, words.recordTorques);
+  return plainSection(Math.max(...high), code, words.recordTorques);
 }
 
 /** Where rows of these heights are parted so that both halves are as high, the first rather higher. */
@@ -250,7 +252,8 @@ interface Table {
   readonly widths: readonly number[];
   readonly heads: readonly string[];
   readonly rows: readonly {
-    readonly code: Argument;
+    /** Made only for the look that is chosen. */
+    readonly code: () => Argument;
     /** Texts that may take several lines, with the widths of their columns. */
     readonly texts: readonly (readonly [said: Prose, width: number])[];
     /** Height of what else stands in it. */
@@ -283,9 +286,19 @@ function tablePart(title: string, inset: number, { name, widths, heads, rows, ha
         millimetres(widths),
         heads,
         millimetres([head, ...heights.slice(from, to)]),
-        rows.slice(from, to).map(({ code }) => code),
+        rows.slice(from, to).map(({ code }) => code()),
       ]),
   };
 }
+
+/** What is never parted. */
+const plainSection = (height: number, code: () => Raw, title: string | undefined): Section => ({
+  ...(title === undefined ? {} : { title }),
+  above: 2,
+  below: USUAL_GAP,
+  rows: 1,
+  high: () => height,
+  code,
+});
 
 const millimetres = (lengths: readonly number[]): readonly Raw[] => lengths.map((one) => raw(`${one}mm`));

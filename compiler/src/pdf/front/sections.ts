@@ -55,10 +55,8 @@ function deal(
   const isFresh = (): boolean => page().length === (pages.length === 1 ? begin : look.next).length;
   for (const section of sections) {
     const { rows } = section;
-    const chunk = (from: number, to: number): readonly Item[] => sectionItems(section, look, from, to);
     for (let from = 0; from < rows; ) {
-      let to = rows;
-      while (to > from && itemsHigh([...page(), ...chunk(from, to)]) > full) to -= 1;
+      let to = fitting(section, page(), look, full, from);
       if (to < rows) {
         if (rows - to < LEAST_ROWS && to - from > LEAST_ROWS) to = rows - LEAST_ROWS;
         if (!isFresh() && (whole || to - from < Math.min(LEAST_ROWS, rows - from))) {
@@ -67,7 +65,7 @@ function deal(
         }
         to = Math.max(to, from + 1);
       }
-      page().push(...chunk(from, to));
+      page().push(...sectionItems(section, look, from, to));
       from = to;
       if (from < rows) pages.push([...look.next]);
     }
@@ -75,15 +73,43 @@ function deal(
   return pages;
 }
 
+/** Behind the last of the rows that fit on a page which holds this much; `from` where none does. */
+function fitting(
+  section: Section,
+  page: readonly Item[],
+  look: SectionLook,
+  full: number,
+  from: number,
+): number {
+  const { rows, title, above, below, high } = section;
+  const head = title === undefined ? [] : [titleOf(title, look, from)];
+  const fits = (to: number): boolean =>
+    itemsHigh([...page, ...head, { above, below, height: high(from, to) }]) <= full;
+  if (fits(rows)) return rows;
+  let to = from;
+  while (fits(to + 1)) to += 1;
+  return to;
+}
+
+const titleOf = (title: string, look: SectionLook, from: number): Item =>
+  from === 0 ? look.title(title) : look.goOn(title);
+
 function sectionItems(
   { title, above, below, high, code }: Section,
   look: SectionLook,
   from: number,
   to: number,
 ): readonly Item[] {
-  const body: Item = { above, below, height: high(from, to), code: code(from, to) };
-  if (title === undefined) return [body];
-  return [from === 0 ? look.title(title) : look.goOn(title), body];
+  const body: Item = {
+    above,
+    below,
+    height: high(from, to),
+    // Pages are dealt several times before they are set once.
+    get code() {
+      return code(from, to);
+    },
+  };
+  return title === undefined ? [body] : [titleOf(title, look, from), body];
 }
 
 /** An item as a section that is never parted. */

@@ -1,5 +1,5 @@
-// Bundles the client: one file for the desktop, one for the browser, one for the preview page. They are made as small as
-// can be, since a browser fetches them.
+// Bundles the client: one file for the desktop and the browser, one for the preview page. They are made as small as can
+// be, since a browser fetches them.
 //   node extension/scripts/bundle.mjs
 import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
@@ -14,25 +14,18 @@ const common = {
   target: 'es2022',
   legalComments: 'none',
 };
-// The editor loads both entries as CommonJS and hands them `vscode` itself.
-const client = { ...common, external: ['vscode'], format: 'cjs' };
-
 export async function bundle() {
   await Promise.all([
+    // The editor loads it as CommonJS and hands it `vscode` itself. What is Node's is asked for on the desktop alone.
     build({
-      ...client,
-      entryPoints: [at('src/desktop.ts')],
-      outfile: at('dist/desktop.cjs'),
+      ...common,
+      external: ['vscode'],
+      format: 'cjs',
+      entryPoints: [at('src/client.ts')],
+      outfile: at('dist/client.cjs'),
       platform: 'node',
-      conditions: ['source', 'module'],
-      target: 'node20',
-    }),
-    build({
-      ...client,
-      entryPoints: [at('src/web.ts')],
-      outfile: at('dist/web.js'),
-      platform: 'browser',
-      conditions: ['source', 'browser'],
+      // Both ways to a server are in it, and each is exported for its platform alone.
+      conditions: ['source', 'module', 'browser'],
     }),
     build({
       ...common,
@@ -42,7 +35,7 @@ export async function bundle() {
       format: 'iife',
     }),
   ]);
-  for (const file of [at('dist/desktop.cjs'), at('dist/web.js')]) await writeFile(file, await smaller(file));
+  await writeFile(at('dist/client.cjs'), await smaller(at('dist/client.cjs')));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) await bundle();

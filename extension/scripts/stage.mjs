@@ -21,8 +21,6 @@ const FILES = [
   'media',
   'syntaxes',
   'walkthrough',
-  'dist/desktop.cjs',
-  'dist/web.js',
   'dist/preview.js',
 ];
 
@@ -48,6 +46,7 @@ export function stage(target, engine) {
   rmSync(folder, { recursive: true, force: true });
   const copy = (from, to) => cpSync(from, `${folder}/${to}`, { recursive: true });
   for (const file of FILES) copy(EXTENSION + file, file);
+  copy(`${EXTENSION}dist/client.cjs`, CLIENT);
   copy(`${ROOT}compiler/schemas/baywright.schema.json`, 'schemas/baywright.schema.json');
   if (existsSync(`${ROOT}LICENSE`)) copy(`${ROOT}LICENSE`, 'LICENSE.txt');
   for (const file of [...BUNDLES, ...(engine ? BESIDE_ENGINE : [])]) copy(ROOT + file, `bundles/${file}`);
@@ -63,7 +62,10 @@ export function stage(target, engine) {
   return { folder, version: manifest.version };
 }
 
-/** Without `type`, both entries are CommonJS whatever the editor's loader makes of their names. */
+/** The one entry. A browser's loader puts `.js` behind every other name. */
+const CLIENT = 'dist/client.js';
+
+/** Without `type` the entry is CommonJS, as both loaders want it. */
 function shippedManifest() {
   const {
     private: _private,
@@ -75,5 +77,6 @@ function shippedManifest() {
     ...manifest
   } = JSON.parse(readFileSync(`${EXTENSION}package.json`, 'utf8'));
   // All that is staged is shipped; saying so keeps the packager from asking.
-  return { ...manifest, files: ['**'], engines: { vscode: engines.vscode } };
+  const entry = `./${CLIENT}`;
+  return { ...manifest, main: entry, browser: entry, files: ['**'], engines: { vscode: engines.vscode } };
 }

@@ -51,7 +51,8 @@ describe('a procedure in the editor', () => {
   });
 
   test('inserts a snippet', async () => {
-    await technician.press('Control+End');
+    await technician.goTo(lineOf('recheck wheel-nut'));
+    await technician.press('End');
     await technician.press('Enter');
     await technician.type('lift');
     await technician.press('Control+Space');

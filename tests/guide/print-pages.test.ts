@@ -138,6 +138,13 @@ test('a longer record goes on with its name and the heads of its tables, and no 
   expect(long.length).toBeGreaterThan(2);
   for (const page of long.slice(0, -1)) expect(page).toMatch(/What\s+Limit/);
   expect(long[1]).toContain('Readings and inspections, continued');
+  const fasteners = await pagesOf(recordOf(2, 120, 0));
+  const joints = fasteners.map((page) =>
+    [...page.matchAll(/Joint (\d+) of/g)].map(([, number]) => Number(number)),
+  );
+  expect(joints.flat().sort((a, b) => a - b)).toEqual(Array.from({ length: 120 }, (_, i) => i + 1));
+  for (const [i, numbers] of joints.entries())
+    expect(Math.min(...numbers)).toBeGreaterThan(Math.max(0, ...(joints[i - 1] ?? [])));
   const rows = long.map((page) => page.match(/Play \d+ of/g)?.length ?? 0);
   expect(rows.reduce((sum, count) => sum + count, 0)).toBe(70);
   for (const count of rows) expect(count).not.toBe(1);

@@ -197,7 +197,7 @@ const torqueRow = ({ number, joint, count, torque }: Torque): Argument => ({
   torque: proseCode(torque),
 });
 
-/** Two tables beside each other, down the left one first: the torque stands below its joint. */
+/** Two tables beside each other, on each page down the left one first: the torque stands below its joint. */
 function pairPart(
   { rows }: BlockOf<'record-torques'>,
   { words }: PrintContext,
@@ -220,16 +220,27 @@ function pairPart(
     words.initials,
   ];
   const head = rowHigh([linesHigh(1, PAIRED.size)], inset);
-  const halves = halved(heights);
-  const code = () =>
-    call('torque-pair', [
-      millimetres([PAIRED_AT, joint, wrench, initials]),
-      heads,
-      halves.map(([from, to]) => millimetres([head, ...heights.slice(from, to)])),
-      halves.map(([from, to]) => rows.slice(from, to).map(torqueRow)),
-    ]);
-  const high = halves.map(([from, to]) => heights.slice(from, to).reduce((sum, one) => sum + one, head));
-  return plainSection(Math.max(...high), code, words.recordTorques);
+  const halves = (from: number, to: number) =>
+    halved(heights.slice(from, to)).map(([first, last]) => [from + first, from + last] as const);
+  return {
+    title: words.recordTorques,
+    above: 2,
+    below: USUAL_GAP,
+    rows: rows.length,
+    high: (from, to) =>
+      Math.max(
+        ...halves(from, to).map(([first, last]) =>
+          heights.slice(first, last).reduce((sum, one) => sum + one, head),
+        ),
+      ),
+    code: (from, to) =>
+      call('torque-pair', [
+        millimetres([PAIRED_AT, joint, wrench, initials]),
+        heads,
+        halves(from, to).map(([first, last]) => millimetres([head, ...heights.slice(first, last)])),
+        halves(from, to).map(([first, last]) => rows.slice(first, last).map(torqueRow)),
+      ]),
+  };
 }
 
 /** Where rows of these heights are parted so that both halves are as high, the first rather higher. */

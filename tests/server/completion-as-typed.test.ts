@@ -98,6 +98,24 @@ test('a part of a turn is a turn', async () => {
   expect((await labels(step('loosen wheel-nut, 1/2 $0')))[0]).toBe('turn');
 });
 
+describe('what ends a block is offered at its indent, and goes to its own column', () => {
+  test.each([
+    ['the next step', `${HEAD}    st$0\n`, 'step', '  step: '],
+    ['the next section of work', `${HEAD}\n    ins$0\n`, 'inspection', 'inspection'],
+    ['the next section of things', HEAD.replace('removal\n', '    fl$0\nremoval\n'), 'fluids', 'fluids'],
+  ])('%s', async (_name, text, label, line) => {
+    const item = (await offered(text)).find((i) => i.label === label);
+    const edit = item?.textEdit as TextEdit;
+    expect(edit.range.start.character).toBe(0);
+    expect(applied(session.text(PATH), [edit]).split('\n')[edit.range.start.line]).toBe(line);
+    // An editor compares what it replaces with this.
+    expect(item?.filterText).toBe(`    ${label}`);
+  });
+  test('a section that is there is not begun again', async () => {
+    expect(await labels(`${HEAD}    fa$0\n`)).not.toContain('fasteners');
+  });
+});
+
 describe('the half that is still to be written', () => {
   const half = `${HEAD}    remove wheel-nut, wheel\n`;
   const written =

@@ -20,6 +20,7 @@ import { type Offer, word } from './completion/answer.js';
 import { goingOn } from './completion/begun.js';
 import { type Cursor, cursorAt } from './completion/cursor.js';
 import { entryOffers } from './completion/entry.js';
+import { leavingOffers } from './completion/file-lines.js';
 import { behindHead, firstWordOffers, headOffers } from './completion/heads.js';
 import { proseOffers } from './completion/prose.js';
 import { ruleOffers } from './completion/rules.js';
@@ -36,7 +37,7 @@ export const completion = documentFeature<CompletionParams>(
   (snapshot, { position }): CompletionList | null => {
     const cursor = cursorAt(snapshot, snapshot.positions.offset(position));
     if (!cursor) return null;
-    const all = offersAt(snapshot, cursor);
+    const all = [...offersAt(snapshot, cursor), ...leavingAt(snapshot, cursor)];
     const heads = all.length === 0 && cursor.context !== 'text' ? headsOf(cursor.context) : all;
     const { offers, cursor: at } = goingOn(heads, cursor) ?? { offers: all, cursor };
     const items = offers.slice(0, MOST).map((offer, i) => itemOf(snapshot, offer, at, i));
@@ -46,6 +47,13 @@ export const completion = documentFeature<CompletionParams>(
 );
 
 const MOST = 400;
+
+/** At the beginning of an indented line, what ends its block too. */
+function leavingAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
+  const { context, before, replaces, lineStart } = cursor;
+  const isBlank = before === '' && replaces.start > lineStart && context !== 'file' && context !== 'text';
+  return isBlank ? leavingOffers(snapshot, cursor) : [];
+}
 
 const headsOf = (context: Cursor['context']): Offer[] =>
   context === 'rule' || context === 'text' ? [] : headOffers(context);
@@ -136,8 +144,10 @@ function foundBy({ label, alsoSaid = [] }: Offer, word: string): string {
 }
 
 function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): CompletionItem {
-  const newText = offer.insert ?? offer.label;
-  const { replaces, wordEnd } = cursor;
+  const { wordEnd, lineStart } = cursor;
+  const indent = offer.column === undefined ? '' : snapshot.text.slice(lineStart, cursor.replaces.start);
+  const replaces = { ...cursor.replaces, start: cursor.replaces.start - indent.length };
+  const newText = ' '.repeat(offer.column ?? 0) + (offer.insert ?? offer.label);
   const insert = snapshot.range(replaces);
   // In the middle of a word, the user chooses whether the rest of it goes.
   const isWithin = snapshot.client.insertReplace && wordEnd > replaces.end;
@@ -145,7 +155,7 @@ function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): Co
     label: offer.label,
     kind: offer.kind,
     sortText: String(i).padStart(4, '0'),
-    filterText: newText.startsWith('"') ? newText : foundBy(offer, cursor.word),
+    filterText: newText.startsWith('"') ? newText : indent + foundBy(offer, cursor.word),
     textEdit: isWithin
       ? { newText, insert, replace: snapshot.range({ start: replaces.start, end: wordEnd }) }
       : { range: insert, newText },

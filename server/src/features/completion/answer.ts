@@ -14,6 +14,8 @@ export interface Offer {
   readonly also?: readonly TextEdit[];
   /** What a technician may type when this is meant: `fit` for `install`. */
   readonly alsoSaid?: readonly string[];
+  /** It stands at this column, wherever the cursor does: the blanks before the word are replaced too. */
+  readonly column?: number;
   /** Out of date: shown struck out. */
   readonly withdrawn?: boolean;
   /** Ask again at once: what follows is a choice too. */

@@ -1,5 +1,13 @@
 // Completion at the left edge: the opening line first, then what a file of its kind still lacks, in the order of a file.
-import { fittingHalf, fittingText, HEADS_IN, SECTIONS, type SectionDef } from '@baywright/language';
+import {
+  fittingHalf,
+  fittingText,
+  HEADS_IN,
+  type Line,
+  SECTIONS,
+  type SectionDef,
+  walkLines,
+} from '@baywright/language';
 import { CompletionItemKind } from 'vscode-languageserver';
 import type { Snapshot } from '../../snapshot.js';
 import { type Offer, word } from './answer.js';
@@ -28,6 +36,30 @@ export function fileOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
     .filter((s) => !isCatalogue || s.declares)
     .map((s) => word(s.word, s.docs));
   return last ? [...fittingOffers(snapshot, cursor, there), ...sections, ...words] : [...words, ...sections];
+}
+
+/**
+ * What ends the block the cursor stands in: the next step, and the sections that are not there yet. An editor keeps the
+ * indent of the line above, and whoever begins another block should not have to take it back first.
+ */
+export function leavingOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
+  const { lines } = snapshot.tree;
+  const there = new Set(lines.map((l) => l.head.text));
+  const isCatalogue = lines.some((l) => l.kind === 'catalogue');
+  let step: Line | undefined;
+  walkLines(snapshot.tree, (line) => {
+    if (line.start >= cursor.lineStart) return false;
+    if (line.kind === 'step') step = line;
+    return undefined;
+  });
+  const head = HEADS_IN.get('work')?.get('step');
+  const isInStep = cursor.context === 'step' || cursor.context === 'statement';
+  const next =
+    isInStep && step && head ? [word('step', head.docs, { insert: 'step: ', column: step.indent })] : [];
+  const sections = sectionsBehind(cursor.section, there)
+    .filter((s) => !there.has(s.word) && (!isCatalogue || s.declares))
+    .map((s) => word(s.word, s.docs, { column: 0 }));
+  return [...next, ...fittingOffers(snapshot, cursor, there).map((o) => ({ ...o, column: 0 })), ...sections];
 }
 
 /** The whole half that is still to be written, where its section is being named: to work it out takes its time. */

@@ -28,7 +28,11 @@ const rows: [string, ThingKind, string][] = [
     'part',
     'off, cover order, held thing in, nothing left behind it, members in, joint wet > fitted',
   ],
-  ['connect', 'connection', 'not connected, parts joined in, cover order, nothing left behind it > connected'],
+  [
+    'connect',
+    'connection',
+    'not connected, parts joined in, cover order, nothing left behind it > connected',
+  ],
   ['snug', 'fastener', 'none out, held thing in, reachable > snug'],
   [
     'torque',

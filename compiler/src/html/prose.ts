@@ -31,7 +31,7 @@ export function unitMarkup({ unit, loud }: Figure): Markup {
   return el('span', { class: 'whole' }, unit.slice(0, at), el('b', {}, loud), unit.slice(at + loud.length));
 }
 
-export function quantityMarkup(quantity: Quantity): Markup {
+function quantityMarkup(quantity: Quantity): Markup {
   return join(
     el('strong', {}, figureMarkup(quantity.primary)),
     quantity.secondary && [' (', figureMarkup(quantity.secondary), ')'],

@@ -28,7 +28,7 @@ export function figureCode(figure: Figure, name: 'fig' | 'fig-lines' = 'fig'): R
   return call(name, [figure.value, figure.unit], { loud: figure.loud });
 }
 
-export function quantityCode(quantity: Quantity): Raw {
+function quantityCode(quantity: Quantity): Raw {
   return call(
     'quantity',
     [figureCode(quantity.primary)],

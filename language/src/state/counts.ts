@@ -82,12 +82,12 @@ export function snugged(c: Counts): Counts {
 }
 
 /** All that are in become torqued. */
-export function torqued(c: Counts): Counts {
+function torqued(c: Counts): Counts {
   return { torqued: size(c) - c.out, snug: 0, started: 0, loose: 0, out: c.out, stage: 0 };
 }
 
 /** All that are in reach stage `k` of several. */
-export function staged(c: Counts, k: number): Counts {
+function staged(c: Counts, k: number): Counts {
   return { ...snugged({ ...c, snug: c.snug + c.torqued, torqued: 0 }), stage: k };
 }
 

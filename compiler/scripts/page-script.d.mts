@@ -1,2 +1,0 @@
-/** The scripts of the pages by file name, bundled from their sources. */
-export function pageScripts(): Promise<Record<string, string>>;

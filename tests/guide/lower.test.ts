@@ -504,6 +504,36 @@ installation
   });
 });
 
+it('tells which turns of the wrench are left at a line', () => {
+  const text = `${HEAD}
+fasteners
+  bolt: Bolts
+    2 of M12x1.75, class 10.9, hex 18 mm
+    torque 20 N·m then 54 N·m
+
+installation
+  step: On
+    install bolt
+    torque bolt, stage 1
+    torque bolt
+    lower vehicle
+    torque wheel-nut
+`;
+  const left = (line: string) =>
+    lower(text, { sheet: 'off-now', at: text.lastIndexOf(line) })
+      .block('off-now')
+      .torques.map(({ number, joint, torque }) => spaced(`${number} ${joint}: ${plain(torque)}`));
+  expect(left('torque bolt, stage 1')).toEqual(['1.2 Bolts: first 20 N·m (14.8 FOOT-pounds)']);
+  expect(left('torque bolt\n')).toEqual(['1.3 Bolts: then 54 N·m (39.8 FOOT-pounds)']);
+  expect(left('lower vehicle')).toEqual([]);
+  const heavy = WHEEL.replace('lower vehicle', 'lower vehicle\n    clean sills');
+  expect(
+    lower(heavy, { sheet: 'off-now', at: heavy.indexOf('clean sills') })
+      .block('off-now')
+      .torques.map(({ torque }) => spaced(plain(torque))),
+  ).toEqual(['axle light 160 N·m (118.0 FOOT-pounds), axle heavy 180 N·m (132.8 FOOT-pounds)']);
+});
+
 it('tells of what comes off twice which time it is', () => {
   const twice = WHEEL.replace(
     '    lower vehicle\n',

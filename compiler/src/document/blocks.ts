@@ -3,7 +3,7 @@
 import type { Signal } from '@baywright/language';
 import type { Beside, Head, Marks, OrderDiagram, TorqueStage } from './beside.js';
 import type { Film } from './film.js';
-import type { Figure, Prose, Quantity, SourceRef } from './inline.js';
+import type { Figure, Prose, SourceRef } from './inline.js';
 import type { Picture } from './picture.js';
 
 /** What is off the vehicle and what waits for its torque, after a line is done. */
@@ -271,7 +271,8 @@ interface BlockKinds {
     readonly bans: readonly Prose[];
     readonly torques: readonly {
       readonly joint: string;
-      readonly figure: Quantity;
+      /** What is left to do: `first 20 N·m, then 54 N·m`. */
+      readonly torque: Prose;
       readonly number: string;
     }[];
   };

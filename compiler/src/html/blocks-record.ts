@@ -8,7 +8,7 @@ import { stageMarkup } from './beside.js';
 import type { PageContext } from './context.js';
 import { drawnHead, drawnOrder } from './drawn.js';
 import { type Child, el, join, type Markup } from './markup.js';
-import { proseMarkup, quantityMarkup } from './prose.js';
+import { proseMarkup } from './prose.js';
 import { rowAttributes, type StepContext } from './steps.js';
 import { type TableRow, table, tr } from './table.js';
 
@@ -213,7 +213,7 @@ function offNow(block: BlockOf<'off-now'>, context: StepContext): Markup {
           words.torquesLeft,
           'sheet',
           [words.at, words.joint, words.torque],
-          block.torques.map((row) => tr(row.number, row.joint, quantityMarkup(row.figure))),
+          block.torques.map((row) => tr(row.number, row.joint, proseMarkup(row.torque))),
         ),
       ),
     block.clocks.length > 0 &&

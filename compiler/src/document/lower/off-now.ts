@@ -150,13 +150,24 @@ function nextRow({ print, actRows }: Walk, { thing }: StateFact, offset: number)
   return back && actRows.get(rowKey(back.index, thing))?.number;
 }
 
+/** Of a joint that had some of its turns, the others. */
 function torquesLeft(print: Print, facts: readonly StateFact[]): OffNow['torques'] {
-  return facts.flatMap(({ group, thing }) => {
-    const torque =
+  return facts.flatMap(({ group, thing, said }) => {
+    const used =
       group === 'loose' || group === 'untorqued'
-        ? print.uses.torques.find((one) => one.thing === thing)
-        : undefined;
-    const figure = torque?.stages.at(-1)?.figure;
-    return torque && figure ? [{ joint: torque.joint, figure, number: torque.number }] : [];
+        ? print.uses.torques.filter((one) => one.thing === thing)
+        : [];
+    const turns = used.length > 1 && used.every(({ stages }) => stages.length === 1);
+    const done = said.what === 'stage' ? said.stage : 0;
+    const [first] = turns ? used.slice(done) : used;
+    const left = first?.stages.slice(turns ? 0 : done) ?? [];
+    if (!first || left.length === 0) return [];
+    const torque = left.flatMap(
+      ({ label, figure, unit }, i): Prose => [
+        text(`${i === 0 ? '' : ', '}${label === undefined ? '' : `${label} `}`),
+        figure ? { kind: 'quantity', quantity: figure } : text(`? ${unit ?? ''}`),
+      ],
+    );
+    return [{ joint: first.joint, torque, number: first.number }];
   });
 }

@@ -7,7 +7,7 @@ import { orderDrawing, orderWidth } from '../../document/drawing/order.js';
 import { plainFigure } from '../../document/inline.js';
 import { say } from '../../document/words.js';
 import type { PrintContext } from '../context.js';
-import { figureCode, proseCode, quantityCode } from '../prose.js';
+import { figureCode, proseCode } from '../prose.js';
 import { headSource } from '../steps/boxes.js';
 import { marksInRow } from '../steps/rows.js';
 import { type Argument, call, type Raw } from '../typst-code.js';
@@ -33,7 +33,7 @@ export const RECORD: { readonly [K in RecordKind]: Renderer<K> } = {
             next: proseCode(next ?? []),
           })),
         })),
-        block.torques.map(({ number, joint, figure }) => ({ number, joint, figure: quantityCode(figure) })),
+        block.torques.map(({ number, joint, torque }) => ({ number, joint, torque: proseCode(torque) })),
         block.clocks.map(({ name, length, from, next }) => ({
           name,
           length: plainFigure(length),

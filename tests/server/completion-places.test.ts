@@ -203,6 +203,11 @@ test('a verb is found by the words that shops say for it', async () => {
   expect(await found('')).toEqual(['install']);
   expect(await found('f')).toEqual(['fit install']);
   expect(await found('re')).toEqual(['refit reinstall install']);
+  // What the letters themselves begin comes before.
+  const sorted = (await offered(step('st$0')))
+    .filter((i) => i.filterText?.trim().startsWith('st'))
+    .sort((a, b) => ((a.sortText ?? '') < (b.sortText ?? '') ? -1 : 1));
+  expect(sorted.map((i) => i.label)).toEqual(['step', 'stake', 'store', 'stop', 'remove', 'run', 'tap']);
 });
 
 describe('rules', () => {

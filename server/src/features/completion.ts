@@ -37,7 +37,14 @@ export const completion = documentFeature<CompletionParams>(
   (snapshot, { position }): CompletionList | null => {
     const cursor = cursorAt(snapshot, snapshot.positions.offset(position));
     if (!cursor) return null;
-    const all = [...offersAt(snapshot, cursor), ...leavingAt(snapshot, cursor)];
+    const leaving = leavingAt(snapshot, cursor);
+    // The next step is what is begun most.
+    const isNext = ({ label }: Offer): boolean => cursor.word !== '' && label === 'step';
+    const all = [
+      ...leaving.filter(isNext),
+      ...offersAt(snapshot, cursor),
+      ...leaving.filter((offer) => !isNext(offer)),
+    ];
     const heads = all.length === 0 && cursor.context !== 'text' ? headsOf(cursor.context) : all;
     const { offers, cursor: at } = goingOn(heads, cursor) ?? { offers: all, cursor };
     const items = offers.slice(0, MOST).map((offer, i) => itemOf(snapshot, offer, at, i));
@@ -137,14 +144,14 @@ export const resolveCompletion = libraryFeature<CompletionItem>(
   },
 );
 
-/** Its label, behind what a shop says for it where that is being typed: other such words would only be found by chance. */
-function foundBy({ label, alsoSaid = [] }: Offer, word: string): string {
-  const said = word === '' || label.startsWith(word) ? [] : alsoSaid.filter((each) => each.startsWith(word));
-  return [...said, label].join(' ');
+/** What a shop says for it, where that is being typed: other such words would only be found by chance. */
+function saidFor({ label, alsoSaid = [] }: Offer, word: string): string[] {
+  return word === '' || label.startsWith(word) ? [] : alsoSaid.filter((each) => each.startsWith(word));
 }
 
 function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): CompletionItem {
   const { wordEnd, lineStart } = cursor;
+  const said = saidFor(offer, cursor.word);
   const indent = offer.column === undefined ? '' : snapshot.text.slice(lineStart, cursor.replaces.start);
   const replaces = { ...cursor.replaces, start: cursor.replaces.start - indent.length };
   const newText = ' '.repeat(offer.column ?? 0) + (offer.insert ?? offer.label);
@@ -154,8 +161,9 @@ function itemOf(snapshot: Snapshot, offer: Offer, cursor: Cursor, i: number): Co
   return {
     label: offer.label,
     kind: offer.kind,
-    sortText: String(i).padStart(4, '0'),
-    filterText: newText.startsWith('"') ? newText : indent + foundBy(offer, cursor.word),
+    // Behind what the words themselves begin.
+    sortText: `${said.length > 0 ? 1 : 0}${String(i).padStart(4, '0')}`,
+    filterText: newText.startsWith('"') ? newText : indent + [...said, offer.label].join(' '),
     textEdit: isWithin
       ? { newText, insert, replace: snapshot.range({ start: replaces.start, end: wordEnd }) }
       : { range: insert, newText },

@@ -322,6 +322,15 @@ describe('what verbs and clauses take', () => {
     expect(told).toEqual([expected]);
   });
 
+  test('what a clause is called is declared by a longer name', () => {
+    const text =
+      'procedure A-1: Job\n\nplaces\n  face: Face\n\ninspection\n  step: Look\n    clean face with cleaner\n';
+    const [found] = onlyN(readMarked(text).files);
+    expect(found?.fixes.map((fix) => fix.title)).toEqual(['Declare `shop-cleaner` as a supply']);
+    const mended = afterFix(readMarked(text).files, found?.fixes[0]?.edits ?? []);
+    expect(onlyN(mended)).toEqual([]);
+  });
+
   test('a trouble code is no name', () => {
     const [found] = onlyN(
       readMarked(job('    record P0301\n    clean hub, hub-bolt\n    set selector park\n')).files,

@@ -2,13 +2,16 @@
 // section is made when the file has none.
 import type { Fix } from '../diagnostics/define.js';
 import type { FileModel } from '../names/model.js';
-import type { TextEdit } from '../text/span.js';
+import type { Span, TextEdit } from '../text/span.js';
+import { ENTRY_CLAUSES, STEP_CLAUSES } from '../vocabulary/clauses.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { SECTIONS } from '../vocabulary/sections.js';
 import { lineEnd, lineStart } from './own-lines.js';
 
 export interface Undeclared {
   readonly name: string;
+  /** Where it is named. */
+  readonly places: readonly Span[];
   readonly kind: ThingKind;
   /** For a condition: the values it is set to. */
   readonly values: readonly string[];
@@ -34,6 +37,7 @@ const LIKELY: readonly ThingKind[] = [
 
 /** What English shop names tell of a kind; common practice. A name that tells nothing goes by `LIKELY`. */
 const TELLING: readonly (readonly [RegExp, ThingKind])[] = [
+  [/(^|-)(drain|fill|filler|level|oil|magnetic)-plugs?$/, 'fastener'],
   [/(^|-)(bolts?|nuts?|screws?|studs?|clips?|circlip|pins?|clamps?|unions?|rivets?)$/, 'fastener'],
   [/(^|-)(hoses?|pipes?|lines?|leads?|plugs?|connectors?|joints?|links?|wiring)$/, 'connection'],
   [/(^|-)(cleaner|degreaser|sealant|grease|solvent|compound|threadlocker|paste)$/, 'supply'],
@@ -76,6 +80,11 @@ export function declareFix(
     bySection.set(word, [...(bySection.get(word) ?? []), name]);
   }
   const edits = [...bySection].map(([word, list]) => insertEntries(file, word, list));
+  const renamed = names.flatMap(({ name, places }) =>
+    entryName(name) === name
+      ? []
+      : places.map(({ start, end }) => ({ file: file.path, span: { start, end }, text: entryName(name) })),
+  );
   // Sections that are new go to the same place: one edit for them all.
   const merged: TextEdit[] = [];
   for (const edit of edits) {
@@ -84,8 +93,15 @@ export function declareFix(
     if (other) merged[same] = { ...other, text: other.text + edit.text };
     else merged.push(edit);
   }
+  merged.push(...renamed);
   return preferred ? { title, edits: merged, preferred: true } : { title, edits: merged };
 }
+
+/** Words that open a clause, which no entry can go by. */
+const RESERVED = new Set([...ENTRY_CLAUSES, ...STEP_CLAUSES].map(({ word }) => word));
+
+/** The name of the entry: `shop-grease` for what a line calls `grease`. */
+export const entryName = (name: string): string => (RESERVED.has(name) ? `shop-${name}` : name);
 
 function sectionOf(kind: ThingKind): string {
   return SECTIONS.find((section) => section.declares === kind)?.word ?? 'parts';
@@ -96,7 +112,7 @@ function insertEntries(file: FileModel, word: string, names: readonly Undeclared
   const entries = names
     .map(
       ({ name, values }) =>
-        `  ${name}: ${titleFrom(name)}\n${values.length > 0 ? `    ${values.join(', ')}\n` : ''}`,
+        `  ${entryName(name)}: ${titleFrom(name)}\n${values.length > 0 ? `    ${values.join(', ')}\n` : ''}`,
     )
     .join('');
   const section = [...file.lines].reverse().find((line) => line.kind === 'section' && line.word === word);

@@ -38,7 +38,7 @@ function unknown({ file }: Job, source: string, places: readonly Raw[], known: r
     fixes.push(
       declareFix(
         file,
-        [{ name: source, kind: 'source', values: [] }],
+        [{ name: source, kind: 'source', places: [], values: [] }],
         `Declare ${source} as a source`,
         false,
       ),

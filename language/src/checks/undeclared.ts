@@ -10,7 +10,7 @@ import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearest } from '../vocabulary/near.js';
 import type { ClauseSlot } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
-import { declareFix, kindFromUses, type Undeclared } from './declare.js';
+import { declareFix, entryName, kindFromUses, type Undeclared } from './declare.js';
 import { oneOf } from './kind-words.js';
 import { type NameUse, nameUses } from './name-uses.js';
 import { nearFixes } from './near-fixes.js';
@@ -73,7 +73,8 @@ function described(name: string, uses: readonly NameUse[]): Undeclared {
     meantBy(uses),
   );
   const values = [...new Set(uses.flatMap((use) => (use.item?.value ? [use.item.value.text] : [])))];
-  return { name, kind, values: kind === 'condition' ? values : [] };
+  const places = uses.map((use) => use.name);
+  return { name, places, kind, values: kind === 'condition' ? values : [] };
 }
 
 /** What shops mean by a name that they measure or adjust; what is only pointed at and never worked on is a place. */
@@ -111,7 +112,12 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
   );
   if (machines.length === 0 && !isTroubleCode(uses))
     fixes.push(
-      declareFix(file, [wanted], `Declare \`${wanted.name}\` as ${oneOf(wanted.kind)}`, near.length === 0),
+      declareFix(
+        file,
+        [wanted],
+        `Declare \`${entryName(wanted.name)}\` as ${oneOf(wanted.kind)}`,
+        near.length === 0,
+      ),
     );
   if (all.length > 1) fixes.push(declareFix(file, all, `Declare all ${all.length} undeclared names`, false));
   const related = rest.map(({ name }) => ({

@@ -254,8 +254,6 @@ function dealEnding(front: Front, wide: Ending, narrow: Ending, full: number, { 
   const early = front.legend ? wide.legend : [];
   const late = front.legend ? narrow.rest : [...narrow.legend, ...narrow.rest];
   const ends = { early, behind: [], alone: [], long: [] };
-  // A list of needs that takes a second page leaves room there.
-  if (front.pages.length > 1 && apart(all) <= front.room) return { ...ends, early: all };
   if (apart(late) <= full - reach) return { ...ends, behind: late };
   if (apart(all) <= front.room) return { ...ends, early: all };
   if (itemsHigh(late) <= full) return { ...ends, alone: late };

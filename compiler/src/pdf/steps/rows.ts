@@ -244,7 +244,7 @@ function rowPart(
       drawn(0, (art, x, y) => {
         if (ticked) art.frame(x + RAIL + 2.5, y + (weight ? 2.2 : 0.95), 5.5, 5.5, 1);
         if (leader)
-          art.line(x + right + 0.6, y + inset + 1.4, x + right + GUT, y + inset + 1.4, 0.75, {
+          art.line(x + right + 1.6, y + inset + 1.4, x + right + GUT, y + inset + 1.4, 0.75, {
             paint: frame.accent,
           });
         if (weight) for (const at of [y, y + height]) art.line(x + RAIL, at, x + frame.body, at, 2);

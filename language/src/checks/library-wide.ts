@@ -195,7 +195,7 @@ function alike(parts: readonly LibraryPart[]): Finding[] {
             finding(
               declaredAlike,
               { file: path, span: at, related },
-              { name, other: other.thing.name, what },
+              { name, other: other.thing.name, file: other.path, what },
             ),
           );
           break;

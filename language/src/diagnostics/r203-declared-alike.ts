@@ -4,12 +4,14 @@ import { defineDiagnostic } from './define.js';
 export const declaredAlike = defineDiagnostic<{
   readonly name: string;
   readonly other: string;
+  /** The file of the other. */
+  readonly file: string;
   readonly what: string;
 }>({
   code: 'R203',
   name: 'declared-alike',
   severity: 'hint',
-  message: (d) => `\`${d.name}\` and \`${d.other}\` have the same ${d.what}`,
+  message: (d) => `\`${d.name}\` and \`${d.other}\` in ${d.file} have the same ${d.what}`,
   advice: () => 'one entry in a catalogue that both use keeps them the same',
   why: `The same thing written down twice gets two numbers, two prices and two torques as soon as one of them is changed.`,
   wrong: `--- file: a.bay

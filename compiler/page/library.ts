@@ -6,7 +6,7 @@ import type { LibraryRow } from '../src/html/library.js';
 const rows = JSON.parse(document.getElementById('data')?.textContent ?? '[]') as readonly LibraryRow[];
 const search = new MiniSearch<LibraryRow>({
   idField: 'id',
-  fields: ['number', 'title', 'vehicles', 'parts', 'tools', 'complaints'],
+  fields: ['number', 'title', 'vehicles', 'parts', 'tools'],
   // Lists are searched as one text; accents do not count.
   extractField: (row, field) => {
     const value = row[field as keyof LibraryRow];

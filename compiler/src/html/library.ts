@@ -18,7 +18,6 @@ export interface LibraryGuide {
   readonly vehicles: readonly string[];
   readonly parts: readonly string[];
   readonly tools: readonly string[];
-  readonly complaints: readonly string[];
   /** Files of the guide beside this page, with the words for each link: `Left side`, `PDF`. */
   readonly files: readonly { readonly href: string; readonly label: string }[];
 }
@@ -39,14 +38,13 @@ export interface Library {
 
 export function libraryHtml(library: Library, assets: PageAssets): string {
   const { words, guides } = library;
-  const rows: LibraryRow[] = guides.map(({ number, title, vehicles, parts, tools, complaints }, i) => ({
+  const rows: LibraryRow[] = guides.map(({ number, title, vehicles, parts, tools }, i) => ({
     id: `g${i}`,
     number,
     title,
     vehicles,
     parts,
     tools,
-    complaints,
   }));
   const main = el(
     'main',

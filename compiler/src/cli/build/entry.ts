@@ -25,6 +25,5 @@ export function entryOf({ model, job }: Analysis): GuideEntry {
     vehicles: [...new Set(vehicles)].filter((name) => name !== ''),
     parts: titles('part'),
     tools: titles('tool'),
-    complaints: [],
   };
 }

@@ -321,7 +321,7 @@ export const DE: PhraseTable = {
   open: 'offen',
   number: 'Nummer',
   vehicles: 'Fahrzeuge',
-  filter: 'Suchen nach Nummer, Fahrzeug, Teil, Werkzeug oder Beanstandung',
+  filter: 'Suchen nach Nummer, Titel, Fahrzeug, Teil oder Werkzeug',
   'no-match': 'Keine Anleitung passt.',
   'guides-title': 'Anleitungen der Werkstatt',
   'model-year': 'Modelljahr',

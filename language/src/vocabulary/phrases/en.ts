@@ -321,7 +321,7 @@ export const EN = {
   open: 'open',
   number: 'Number',
   vehicles: 'Vehicles',
-  filter: 'Search by number, vehicle, part, tool or complaint',
+  filter: 'Search by number, title, vehicle, part or tool',
   'no-match': 'No guide matches.',
   'guides-title': 'Guides of the shop',
   'model-year': 'year',

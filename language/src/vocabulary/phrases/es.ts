@@ -321,7 +321,7 @@ export const ES: PhraseTable = {
   open: 'abierto',
   number: 'Número',
   vehicles: 'Vehículos',
-  filter: 'Buscar por número, vehículo, pieza, herramienta o avería',
+  filter: 'Buscar por número, título, vehículo, pieza o herramienta',
   'no-match': 'Ninguna guía coincide.',
   'guides-title': 'Guías del taller',
   'model-year': 'año',

@@ -322,7 +322,7 @@ export const FR: PhraseTable = {
   open: 'ouvert',
   number: 'Numéro',
   vehicles: 'Véhicules',
-  filter: 'Chercher par numéro, véhicule, pièce, outil ou plainte',
+  filter: 'Chercher par numéro, titre, véhicule, pièce ou outil',
   'no-match': 'Aucun guide ne correspond.',
   'guides-title': 'Guides de l’atelier',
   'model-year': 'année',

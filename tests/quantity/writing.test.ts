@@ -56,6 +56,21 @@ describe('the formatter writes one form', () => {
   });
 });
 
+describe('guides print minutes of arc as alignment sheets do', () => {
+  it.each([
+    ['5 to 10′', '0°05′ to 0°10′'],
+    ["-1°30' ±45'", '−1°30′ ±0°45′'],
+    ["-0°30' to 0°30'", '−0°30′ to 0°30′'],
+    ["at most 90'", 'at most 1°30′'],
+    ["5.5'", '0°05.5′'],
+  ])('%s', (written, expected) => {
+    const read = parseQuantity(written, { expected: ['angle'] });
+    expect('measure' in read && formatMeasure(read.measure, { language: 'en', style: 'print' })).toBe(
+      expected,
+    );
+  });
+});
+
 describe('guides print in their language', () => {
   it.each<[string, Language, string]>([
     ['22.0 mm', 'en', '22.0 mm'],

@@ -8,6 +8,7 @@ import type { Unit } from './unit.js';
 /** A measure as text. Source style reads back to the same measure where its kind is expected. */
 export function formatMeasure(measure: Measure, options: FormatOptions = sourceStyle): string {
   const words = measureWords[options.language];
+  if (options.style === 'print' && measure.unit.id === 'arcminute') return anglesText(measure, options);
   if (measure.form === 'bound') {
     const value = formatNumber(measure.value, measure.digits, options);
     return `${words[measure.side]} ${value}${unitText(measure.unit, measure.value, options)}`;
@@ -49,6 +50,26 @@ const measureWords: Readonly<
   fr: { least: 'au moins', most: 'au plus', to: 'à', next: 'puis', back: 'en arrière' },
   de: { least: 'mindestens', most: 'höchstens', to: 'bis', next: 'dann', back: 'zurück' },
 };
+
+/** Minutes of arc as alignment sheets print them: `0°05′ to 0°10′`, `−1°30′ ±0°45′`. */
+function anglesText(measure: Measure, options: FormatOptions): string {
+  const words = measureWords[options.language];
+  const text = (value: Rational, digits = digitsFor(value)): string => {
+    const size = value.abs();
+    const degrees = size.div(60n).floor();
+    const minutes = formatNumber(size.sub(degrees.mul(60n)), digits, options);
+    const padded = /^\d(?!\d)/.test(minutes) ? `0${minutes}` : minutes;
+    return `${value.compare(0) < 0 ? '−' : ''}${degrees.toFraction()}°${padded}′`;
+  };
+  if (measure.form === 'bound') return `${words[measure.side]} ${text(measure.value, measure.digits)}`;
+  if (measure.form === 'range')
+    return `${text(measure.low, measure.digits)} ${words.to} ${text(measure.high, measure.highDigits ?? measure.digits)}`;
+  const { minus, plus } = measure;
+  const value = text(measure.value, measure.digits);
+  if (!minus && !plus) return value;
+  if (minus && plus?.equals(minus)) return `${value} ±${text(plus)}`;
+  return `${value} +${plus ? text(plus) : '0'}/−${minus ? text(minus) : '0'}`;
+}
 
 function formatAmount(amount: Amount, options: FormatOptions): string {
   const { parts, unit, value } = amount;

@@ -61,7 +61,7 @@ export function figureOf(measure: Measure, language: Language): Figure {
     options,
   );
   // Degrees stand against their number: they are one with it.
-  if (plain.unit.symbol === '°') return { value: whole, unit: '' };
+  if (plain.unit.symbol === '°' || plain.unit.symbol === '′') return { value: whole, unit: '' };
   const value = whole.endsWith(unit) ? whole.slice(0, whole.length - unit.length) : whole;
   const shown = plain.form === 'amount' ? value : value.trim();
   const spelled = plain.unit.spelledOut?.[language];

@@ -96,7 +96,7 @@ export {
   type Words,
 } from './vocabulary/kinds.js';
 export { nearest } from './vocabulary/near.js';
-export { type Make, NEEDS } from './vocabulary/needs.js';
+export { type Make, NEEDS, type Need } from './vocabulary/needs.js';
 export {
   dayInWords,
   listPieces,

@@ -547,8 +547,7 @@ it('tells of what comes off twice which time it is', () => {
   ]);
 });
 
-it('runs the clocks of a sealant from the row that starts them to the row that may follow', () => {
-  const text = `${HEAD}
+const SEALED = `${HEAD}
 parts
   cover: Axle cover
     held by cover-bolt
@@ -583,7 +582,9 @@ installation
     when axle heavy
       fill axle-oil, 2 L
 `;
-  const { document, lines } = lower(text);
+
+it('runs the clocks of a sealant from the row that starts them to the row that may follow', () => {
+  const { document, lines } = lower(SEALED);
   expect(
     document.bans.map(({ text: told, fromRow, untilRow }) => [spaced(plain(told)), fromRow, untilRow]),
   ).toEqual([
@@ -597,6 +598,14 @@ installation
     '> Only with axle light:',
     '1.10 Fill with axle oil, 1 L (1.1 US qt). {0 off, 0 to torque}',
   ]);
+});
+
+it('charges a battery while the sealant cures: that is no filling', () => {
+  const charged = SEALED.replace('parts\n', 'parts\n  battery: Battery\n').replace(
+    '    wait 2 h',
+    '    charge battery\n    wait 2 h',
+  );
+  expect(lower(charged).document.bans.map(({ untilRow }) => untilRow)).toEqual(['r1-6', 'r1-11']);
 });
 
 it('keeps a rule that begins again as one ban while nothing it forbids is done between', () => {

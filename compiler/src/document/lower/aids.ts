@@ -5,8 +5,6 @@ import { note } from './uses.js';
 import { variantWords } from './variant-words.js';
 import { comingRow, type Walk } from './walk.js';
 
-const FILLS: ReadonlySet<string> = new Set(['fill', 'top-up', 'charge']);
-
 export function noteAids(walk: Walk, statement: BoundStatement, place: Place): void {
   const { print } = walk;
   const { uses } = print;
@@ -29,12 +27,13 @@ export function noteAids(walk: Walk, statement: BoundStatement, place: Place): v
   }
   for (const { thing } of statement.objects) {
     if (!thing) continue;
-    const isTopUp = word === 'top-up';
+    const poured = thing.kind === 'fluid' ? (statement.verb.on.fluid?.makes ?? []) : [];
+    const isTopUp = poured.includes('topped');
     if (thing.kind === 'supply')
       for (const side of sides) uses.supplies.push({ ...at, thing, side, amount, variant });
     else if (thing.kind === 'tool' && word !== 'wear') note(uses.tools, thing, at);
     else if (thing.kind === 'temporary' && word === 'place') note(uses.placed, thing, at);
-    else if (thing.kind === 'fluid' && FILLS.has(word))
+    else if (isTopUp || poured.includes('filled'))
       for (const side of sides) uses.fluids.push({ ...at, thing, side, amount, variant, isTopUp });
   }
 }

@@ -3,10 +3,12 @@
 import {
   type BoundStatement,
   minutesOf,
+  type Need,
   type PhraseId,
   phrase,
   sealantOf,
   type Thing,
+  type VerbDef,
 } from '@baywright/language';
 import type { Beside } from '../beside.js';
 import type { Prose } from '../inline.js';
@@ -30,8 +32,9 @@ interface ClockDef {
   ends(walk: Walk, statement: BoundStatement, thing: Thing, part: Thing): boolean;
 }
 
-const FILLS: ReadonlySet<string> = new Set(['fill', 'charge', 'top-up']);
-const RUNS: ReadonlySet<string> = new Set(['run', 'road-test']);
+/** Whether the verb asks of the thing that a clock has run down: a battery is charged while sealant cures. */
+const waits = ({ on }: VerbDef, thing: Thing, need: Need): boolean =>
+  on[thing.kind]?.needs.includes(need) ?? false;
 
 const CLOCKS: readonly ClockDef[] = [
   {
@@ -48,21 +51,22 @@ const CLOCKS: readonly ClockDef[] = [
     name: 'clock-torque',
     told: 'torque-after',
     ends: ({ print }, { verb }, thing, part) =>
-      verb.word === 'torque' && print.job.relations(part, 'held by').some(({ target }) => target === thing),
+      waits(verb, thing, 'torque clock') &&
+      print.job.relations(part, 'held by').some(({ target }) => target === thing),
   },
   {
     word: 'fill after',
     sense: 'at least',
     name: 'clock-fill',
     told: 'fill-after',
-    ends: (_walk, { verb }) => FILLS.has(verb.word),
+    ends: (_walk, { verb }, thing) => waits(verb, thing, 'fill clock'),
   },
   {
     word: 'run after',
     sense: 'at least',
     name: 'clock-run',
     told: 'run-after',
-    ends: (_walk, { verb }) => RUNS.has(verb.word),
+    ends: (_walk, { verb }, thing) => waits(verb, thing, 'run clock'),
   },
 ];
 

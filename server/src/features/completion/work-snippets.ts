@@ -16,7 +16,7 @@ export function workSnippets(snapshot: Snapshot, cursor: Cursor): Offer[] {
       say.inspectSnippet,
       `inspect ${stop(1, 'part')}\n  reject: ${stop(2, 'cracks, scoring, rust pits')}$0`,
     ),
-    snippet('raise … support', say.liftSnippet, lifting(snapshot, cursor), ['lift', 'jack-up', 'hoist']),
+    snippet('raise … support', say.liftSnippet, lifting(snapshot, cursor), LIFTING.slice(1)),
   ];
 }
 
@@ -40,8 +40,10 @@ function sides(limit: Thing | undefined): string[] {
 }
 
 function lifting(snapshot: Snapshot, cursor: Cursor): string {
+  // What the shop lifts with is asked of the whole library, which takes its time: only where a lift is being typed.
+  const isAsked = cursor.word !== '' && LIFTING.some((word) => word.startsWith(cursor.word));
   const usual = (verb: string, rest: string, otherwise: string): string => {
-    const def = VERB_BY_WORD.get(verb);
+    const def = isAsked ? VERB_BY_WORD.get(verb) : undefined;
     return (def && statementOffers(snapshot, cursor, def, rest)[0]?.label) ?? otherwise;
   };
   const at = usual('raise', ' vehicle at ', 'sill-points');
@@ -53,6 +55,8 @@ function lifting(snapshot: Snapshot, cursor: Cursor): string {
     `support vehicle with ${stop(4, usual('support', ' vehicle with ', 'axle-stands'))} at ${stop(3, at)}$0`,
   ].join('\n');
 }
+
+const LIFTING = ['raise', 'lift', 'jack-up', 'hoist'];
 
 /** A longer list is no choice. */
 const MOST = 20;

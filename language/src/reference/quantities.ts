@@ -13,6 +13,7 @@ export const QUANTITY_EXAMPLES: readonly (readonly [written: string, docs: strin
   ['1 1/2 turn', 'a mixed fraction'],
   ['14 300 km', 'thousands parted by a space'],
   ['1 h 40 min', 'several units of time, falling'],
+  ["-1° 30' ±45'", 'degrees and minutes of arc; the sign is that of the whole'],
   ['115 +/-10 Nm', 'a tolerance'],
   ['115 +10/-5 Nm', 'two tolerances'],
   ['115 Nm ±5 %', 'a tolerance in per cent'],

@@ -11,6 +11,9 @@ beforeAll(async () => {
     files: {
       ...shop(HEAD),
       'baywright.json': '{ "release": { "reviewMonths": 24 } }\n',
+      'house/general.bay': 'catalogue: House rules\n',
+      'procedures/WW-09.bay':
+        'procedure WW-09: Wiper\n\nuse "../catalogue/van.bay"\nuse "../house/general.bay"\n\napplies to maristow-300\n',
     },
   });
   session.open(PATH, HEAD);
@@ -31,6 +34,19 @@ async function accepted(text: string, label: string): Promise<string> {
   const line = applied(session.text(PATH), [edit]).split('\n')[edit.range.start.line] ?? '';
   return line.trim();
 }
+
+test('a new procedure has the catalogue of its vehicle, and what others of it use as a rule', async () => {
+  const item = (await offered('$0')).find((i) => i.label === 'procedure …');
+  const edit = item?.textEdit as TextEdit | undefined;
+  expect(edit?.newText.split('\n').slice(1, 6)).toEqual([
+    '',
+    'use "../catalogue/van.bay"',
+    'use "../house/general.bay"',
+    '',
+    'applies to maristow-300',
+  ]);
+  expect(item?.detail).toBe('Maristow 300 delivery van');
+});
 
 describe('a phrase that is half typed goes on, and is not begun again', () => {
   test.each([

@@ -21,7 +21,7 @@ export function fileOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
   const heads = [...(HEADS_IN.get('file')?.values() ?? [])];
   if (isOpening)
     return [
-      ...(snapshot.client.snippets ? snippetOffers(snapshot.say, 'file', undefined) : []),
+      ...(snapshot.client.snippets ? snippetOffers(snapshot, 'file', undefined) : []),
       ...heads.filter((h) => OPENINGS.has(h.word)).map((h) => word(h.word, h.docs, { insert: `${h.word} ` })),
     ];
   const isCatalogue = opening.kind === 'catalogue';

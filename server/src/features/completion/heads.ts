@@ -28,7 +28,7 @@ export function firstWordOffers(snapshot: Snapshot, cursor: Cursor, context: Lin
   if (context === 'file') return fileOffers(snapshot, cursor);
   const isWork = context === 'step' || context === 'work' || context === 'operation';
   return [
-    ...(snapshot.client.snippets ? snippetOffers(snapshot.say, context, cursor.declares) : []),
+    ...(snapshot.client.snippets ? snippetOffers(snapshot, context, cursor.declares) : []),
     ...(isWork ? verbsIn(cursor.section).map(verbOffer) : []),
     ...(snapshot.client.snippets && context === 'step' ? workSnippets(snapshot, cursor) : []),
     ...headOffers(context),

@@ -1,18 +1,22 @@
 // Snippets for what is written most: a step, an entry of each kind, a procedure.
 import type { LineContext, ThingKind } from '@baywright/language';
+import type { Snapshot } from '../../snapshot.js';
 import type { Texts } from '../../texts/index.js';
 import type { Offer } from './answer.js';
+import { procedureOffers } from './new-procedure.js';
 import { snippet, stop } from './snippet-text.js';
 
 /** `kind` is what entries declare at the place, in a section of declarations. */
-export function snippetOffers(say: Texts, context: LineContext, kind: ThingKind | undefined): Offer[] {
+export function snippetOffers(
+  snapshot: Snapshot,
+  context: LineContext,
+  kind: ThingKind | undefined,
+): Offer[] {
+  const { say } = snapshot;
   if (context === 'work' || context === 'operation')
     return [snippet('step …', say.stepSnippet, `step: ${stop(1, 'Title')}\n  $0`)];
   if (context === 'file')
-    return [
-      snippet('procedure …', say.procedureSnippet, PROCEDURE),
-      snippet('catalogue …', say.catalogueSnippet, CATALOGUE),
-    ];
+    return [...procedureOffers(snapshot), snippet('catalogue …', say.catalogueSnippet, CATALOGUE)];
   if (context !== 'declarations' || kind === undefined) return [];
   const docs =
     kind === 'part' ? say.partSnippet : kind === 'fastener' ? say.fastenerSnippet : say.entrySnippet;
@@ -42,27 +46,6 @@ const BELOW: Readonly<Partial<Record<ThingKind, string>>> = {
   rule: `before ${stop(3, 'raise vehicle')}\n  require ${stop(4, 'warning')}`,
   vehicle: `years ${stop(3, '2018 to 2025')}`,
 };
-
-const PROCEDURE = `procedure ${stop(1, '?')}: ${stop(2, 'Title')}
-
-applies to ${stop(3, 'vehicle')}
-labour ${stop(4, '1 h')}
-status draft
-
-parts
-  ${stop(5, 'part')}: ${stop(6, 'Title')}
-    held by ${stop(7, 'bolt')}
-
-fasteners
-  ${stop(7, 'bolt')}: ${stop(8, 'Title')}
-    ${stop(9, '4')} of ${stop(10, 'M8x1.25')}, hex ${stop(11, '13 mm')}
-    torque ${stop(12, '?')}
-
-removal
-  step: ${stop(13, 'Take it off')}
-    remove ${stop(7, 'bolt')}, ${stop(5, 'part')}
-    $0
-`;
 
 const CATALOGUE = `catalogue: ${stop(1, 'Title')}
 

@@ -66,12 +66,20 @@ test('it is offered last, and struck out', async () => {
   ]);
 });
 
+test('once it is in use again, nothing is left of it', async () => {
+  session.rewrite(PATH, WORK);
+  await session.until(PATH, (all) => all.some(({ code }) => code === 'R112'));
+  session.open(OLD, wheel('WH-01', ''));
+  await session.until(PATH, (all) => all.every(({ code }) => code !== 'R112'));
+  session.rewrite(OLD, wheel('WH-01', '\nstatus withdrawn by RB, TK on 2026-03-12\n'));
+  await session.until(PATH, (all) => all.some(({ code }) => code === 'R112'));
+});
+
 test('it is struck out among symbols and calls', async () => {
   const symbols = await session.request<WorkspaceSymbol[]>('workspace/symbol', { query: 'WH-0' });
   const tagged = symbols.filter(({ tags }) => tags?.includes(SymbolTag.Deprecated));
   expect(tagged.map(({ name }) => name)).toContain('WH-01');
   expect(tagged.map(({ name }) => name)).not.toContain('WH-02');
-  session.open(OLD);
   const textDocument = { uri: session.uri(OLD) };
   const [outline] = await session.request<DocumentSymbol[]>('textDocument/documentSymbol', { textDocument });
   expect(outline?.tags).toEqual([SymbolTag.Deprecated]);

@@ -110,6 +110,28 @@ test('sheets that the file takes figures from come first', async () => {
   expect(await labels(two)).toEqual(['HL-90', 'HL-10', '?']);
 });
 
+test('a condition is set to another value than it has', async () => {
+  const brake = HEAD.replace(
+    'fasteners\n',
+    'conditions\n  brake: Parking brake\n    applied, released\n\nfasteners\n',
+  );
+  expect((await labels(`${brake}    set brake $0\n`))[0]).toBe('released');
+  expect((await labels(`${brake}    set brake released\n    set brake $0\n`))[0]).toBe('applied');
+});
+
+test('a place is chocked that the shop chocks', async () => {
+  const place = HEAD.replace('removal\n', 'places\n  adjuster: Adjuster\n\nremoval\n');
+  expect((await labels(`${place}    unchock rear-wheels\n    chock $0\n`))[0]).toBe('rear-wheels');
+});
+
+test('an amount behind a clause has the units of the verb', async () => {
+  const settings = HEAD.replace(
+    'fasteners\n',
+    'adjustments\n  cable: Cable tension\n\nplaces\n  nut: Nut\n\nfasteners\n',
+  );
+  expect(await labels(`${settings}    adjust cable at nut, 2 $0\n`)).toContain('turns');
+});
+
 test('a part of a turn is a turn', async () => {
   expect((await labels(step('loosen wheel-nut, 1/2 $0')))[0]).toBe('turn');
 });

@@ -118,7 +118,7 @@ describe('the rest', () => {
     const before = (line: string): string =>
       text.replace('removal\n', `prerequisites\n  ${line}\n\nremoval\n`);
     expect(await labels(before('brake $0'))).toEqual(['applied', 'released']);
-    expect(await labels(`${text}    set brake $0`)).toEqual(['applied', 'released']);
+    expect(await labels(`${text}    set brake $0`)).toEqual(['released', 'applied']);
     expect(await labels(text.replace('held by caliper-bolt', 'held by brake $0'))).toEqual([
       'applied',
       'released',

@@ -59,7 +59,8 @@ const MOST = 400;
 function leavingAt(snapshot: Snapshot, cursor: Cursor): Offer[] {
   const { context, before, replaces, lineStart } = cursor;
   const isBlank = before === '' && replaces.start > lineStart && context !== 'file' && context !== 'text';
-  return isBlank ? leavingOffers(snapshot, cursor) : [];
+  // Whoever types the name of a new entry is not to be told of every section with the same letters in it.
+  return isBlank ? leavingOffers(snapshot, cursor).filter((o) => o.label.startsWith(cursor.word)) : [];
 }
 
 const headsOf = (context: Cursor['context']): Offer[] =>

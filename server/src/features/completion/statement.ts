@@ -1,5 +1,5 @@
 // Completion behind a verb: its objects, the clauses it still lacks, what stands in them.
-import { STEP_CLAUSE_BY_WORD, type VerbDef } from '@baywright/language';
+import { STEP_CLAUSE_BY_WORD, stateAt, type Thing, type VerbDef } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import type { Texts } from '../../texts/index.js';
 import { aidsFirst } from './aids.js';
@@ -21,7 +21,9 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
   const named = new Set(rest.split(/[\s,]+/));
   const text = at ? rest.slice(at.end) : rest;
   if (endsInNumber(text)) {
-    const kinds = (at ? verb.clauses[at.word]?.quantity : verb.bare?.quantity) ?? [];
+    // Behind names and a comma the amount of the line stands: `at adjuster, 2 turns`.
+    const isOwn = !at || /,\s*[^\s,]+\s?$/.test(text);
+    const kinds = (at && verb.clauses[at.word]?.quantity) ?? (isOwn ? verb.bare?.quantity : undefined) ?? [];
     if (kinds.length > 0 && !(at === undefined && verb.takesCount && /^\s*\d+\s$/.test(rest)))
       return unitOffers(kinds, rest);
     if (verb.takesCount && !at) return [word('of', snapshot.say.ofASet, { insert: 'of ', goesOn: true })];
@@ -38,7 +40,7 @@ export function statementOffers(snapshot: Snapshot, cursor: Cursor, verb: VerbDe
   }
   if (verb.takesValue) {
     const condition = job.scope.resolve(/^\s*(\S+)\s+$/.exec(rest)?.[1] ?? '');
-    if (condition?.kind === 'condition') return condition.values.map((v) => value(v.text, condition.title));
+    if (condition?.kind === 'condition') return settings(snapshot, cursor, condition);
   }
   const isCounted = /\bof\s*$/.test(rest);
   const wantsObject = verb.object !== 'none' && (rest.trim() === '' || isCounted || /,\s*$/.test(rest));
@@ -59,6 +61,17 @@ function furtherClauses(verb: VerbDef, rest: string, afterNames: boolean, say: T
     );
   const or = afterNames ? [word('or', say.alternative, { insert: 'or ', goesOn: true })] : [];
   return [...clauses, ...or, word('when', say.onlyForThese, { insert: 'when ', goesOn: true })];
+}
+
+/** The values of a condition: what it may be set to first, what it is at the line already last. */
+function settings(snapshot: Snapshot, cursor: Cursor, condition: Thing): Offer[] {
+  const standing = snapshot.standing(cursor.lineStart);
+  const { run } = standing?.analysis ?? snapshot.analysis();
+  const changed =
+    run && stateAt(run, standing?.offset ?? cursor.lineStart).find((f) => f.thing === condition);
+  const now = changed?.said.what === 'word' ? changed.said.word : condition.values[0]?.text;
+  const offers = condition.values.map((v) => value(v.text, condition.title));
+  return [...offers.filter((o) => o.label !== now), ...offers.filter((o) => o.label === now)];
 }
 
 /** Positions of the part that `move` acts on. */

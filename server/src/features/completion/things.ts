@@ -46,6 +46,8 @@ export function objectOffers(
       ...now,
       ...inTheHouse(snapshot, Object.keys(verb.on) as ThingKind[], now),
     ]);
+  // Which places a verb is used at is a habit of the shop: wheels are chocked, not adjusters.
+  if (Object.keys(verb.on).every((kind) => kind === 'place')) return aidsFirst(snapshot, verb, now);
   // What cannot be done yet is offered where nothing else answers: a list is never empty without need.
   const isAsked = cursor.word !== '' && !now.some((o) => o.label.includes(cursor.word.toLowerCase()));
   if (now.length > 0 && !isAsked) return now;

@@ -36,6 +36,29 @@ installation
 `;
     checkMarked(text);
   });
+  test('a bolt is no retainer: its thread is asked for, and that it is tightened', () => {
+    const text = `procedure A-1: Liner, refit
+
+parts
+  liner: Liner
+    held by liner-bolt
+
+fasteners
+  liner-bolt: Liner bolts
+    6 of bolts
+#        ^^^^^ F101 says no thread: write it as M12x1.75, or as ?
+
+removal
+  step: Off
+    remove liner-bolt, liner
+
+installation
+  step: On
+    install liner, liner-bolt
+#   ^^^^^^^^^^^^^^^^^^^^^^^^^ S303
+`;
+    checkMarked(text);
+  });
   test('a quarter turn and a slip of the fingers are put right', () => {
     for (const [typed, meant] of [
       ['1/4 turn', 'quarter-turn'],

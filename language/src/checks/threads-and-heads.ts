@@ -12,7 +12,7 @@ import { headSuspicious, hexalobularSuspicious, isKey } from '../trade/heads.js'
 import { sourceTitle } from '../trade/sources.js';
 import { isClass } from '../trade/strength.js';
 import { isThread, readThread, type Thread } from '../trade/thread.js';
-import { FORMLESS, isRetainer } from '../vocabulary/formless.js';
+import { FORMLESS, isBareBolt, isRetainer } from '../vocabulary/formless.js';
 import { nearest } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { classClauses, millimetres, threadRaw } from './fastener-facts.js';
@@ -74,6 +74,14 @@ function retainerMeant(text: string): readonly string[] | undefined {
 }
 
 function unknownRetainer(file: string, raw: Raw, near: readonly string[]): Finding {
+  if (isBareBolt(raw.text)) {
+    const problem = `“${raw.text}” says no thread: write it as M12x1.75, or as ? while it is not known`;
+    return finding(
+      threadUnreadable,
+      { file, span: raw, fixes: replaced(file, raw, '?') },
+      { problem, nearest: undefined },
+    );
+  }
   const words = [...FORMLESS].slice(0, 5).map((word) => `\`${word}\``);
   return finding(
     threadUnreadable,

@@ -2,6 +2,7 @@
 import { numberOf } from '../quantity/index.js';
 import type { Guard, MeasureNode, Raw, SpecNode } from '../syntax/tree.js';
 import { timeText } from '../trade/time.js';
+import { isBareBolt } from '../vocabulary/formless.js';
 import { clausesOf, hasClause, type Thing, type ThingClause } from './model.js';
 
 /** Number of fasteners in the set, 1 when it is not written or a hole. */
@@ -21,10 +22,10 @@ export function threadText(thing: Thing): Raw | undefined {
   return clausesOf(thing, 'of')[0]?.clause.raw;
 }
 
-/** A retainer without a thread: a clip, a clamp, a pin, or another word of the shop. Every thread has a figure in it. */
+/** A retainer without a thread: a clip, a pin, or another word of the shop that names no bolt. Every thread has a figure in it. */
 export function isThreadless(thing: Thing): boolean {
   const text = threadText(thing)?.text;
-  return text !== undefined && text !== '' && text !== '?' && !/\d/.test(text);
+  return text !== undefined && text !== '' && text !== '?' && !/\d/.test(text) && !isBareBolt(text);
 }
 
 /** A retainer without thread and without a torque: it holds as soon as it is on. */

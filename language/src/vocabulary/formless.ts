@@ -25,3 +25,7 @@ export const FORMLESS: ReadonlySet<string> = new Set([
 export function isRetainer(text: string): boolean {
   return FORMLESS.has(text) || FORMLESS.has(text.slice(text.search(/[^- ]+$/)));
 }
+
+/** Whether the word means something with a thread that is not told: `6 of bolts`. */
+export const isBareBolt = (text: string): boolean =>
+  !isRetainer(text) && /(?:^|[- ])(?:bolt|nut|screw|stud|plug)s?$/i.test(text);

@@ -1,7 +1,8 @@
 // Both sides in one print: each in an order that can be done, the common work once, and what both take.
 import { describe, expect, it } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
-import { lower, needsOf, WHEEL } from './lower-helper.js';
+import { plain } from '../../compiler/src/document/inline.js';
+import { lower, needsOf, spaced, WHEEL } from './lower-helper.js';
 
 const HEAD = `procedure T-1: Wheel, change
 
@@ -51,6 +52,27 @@ completion
   it('hand over work on both at the first of them', () => {
     const at = sided.indexOf('install wheel, wheel-nut');
     expect(lower(sided, { sheet: 'off-now', at }).block('off-now').at).toBe('After 2.2, Off, left');
+    const told = (offset: number) => {
+      const { groups, torques, rail } = lower(sided, { sheet: 'off-now', at: offset }).block('off-now');
+      const open = groups
+        .filter(({ title }) => title !== 'Placed for the job' && title !== 'Vehicle up')
+        .flatMap(({ title, rows }) =>
+          rows.map(({ what, since, next }) =>
+            spaced(`${title}: ${plain(what)}, ${since} to ${plain(next ?? [])}`),
+          ),
+        );
+      return [rail, open, torques.map(({ number, joint }) => `${number} ${joint}`)];
+    };
+    expect(told(at)).toEqual([
+      { off: 2, loose: 0 },
+      ['Off the vehicle: Wheel nuts (5, left), 2.1 to 3.2', 'Off the vehicle: Road wheel (left), 2.2 to 3.1'],
+      [],
+    ]);
+    expect(told(sided.indexOf('torque wheel-nut'))).toEqual([
+      { off: 0, loose: 2 },
+      ['To torque: Wheel nuts (5, left), 3.2 to 6.2', 'To torque: Wheel nuts (5, right), 5.2 to 6.3'],
+      ['6.2 Wheel nuts, left', '6.3 Wheel nuts, right'],
+    ]);
   });
 
   it('print both with the common work once, each in an order that can be done', () => {

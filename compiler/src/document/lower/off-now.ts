@@ -14,6 +14,7 @@ import type { Ban } from '../document.js';
 import { type Prose, text } from '../inline.js';
 import type { Running } from './clocks.js';
 import { capitalFirst } from './names.js';
+import { type GuideRow, openOnSides, turnsProse } from './open-on-sides.js';
 import type { Print } from './print.js';
 import { leadOf } from './sheets.js';
 import { titleOf } from './texts.js';
@@ -25,60 +26,66 @@ export function offNowBlocks(walk: Walk, steps: readonly BlockOf<'step'>[], bans
   const { print } = walk;
   const { language } = print;
   const offset = print.choice.at ?? print.analysis.text.length;
-  const facts = factsAt(print, offset);
-  const count = (groups: readonly StateGroup[]): number =>
-    facts.filter(({ group }) => groups.includes(group)).length;
   const line = print.analysis.text.slice(0, offset).split('\n').length;
-  const rows = rowsBefore(print, steps, line);
-  const isDone = (row: string | undefined): boolean => rows.some(({ id }) => id === row);
+  const rows = steps.flatMap(({ title, items }) =>
+    [...walkBlocks(items)].flatMap((row): GuideRow[] => (row.kind === 'row' ? [{ row, title }] : [])),
+  );
+  const next = nextIndex(print, rows, line);
+  const done = rows.slice(0, next);
+  const isDone = (row: string | undefined): boolean => done.some(({ row: { id } }) => id === row);
   return [
     { kind: 'heading', title: phrase('hand-over-sheet', language), lead: leadOf(print) },
     {
       kind: 'off-now',
-      at: placeText(print, rows.at(-1), line),
-      rail: { off: count(['off', 'hung', 'disconnected', 'capped']), loose: count(['loose', 'untorqued']) },
-      groups: groupsOf(walk, facts, offset),
+      at: placeText(print, done.at(-1), line),
+      ...openAt(walk, rows, next, offset),
       clocks: walk.clocks.filter(({ from, to }) => isDone(from.row) && !isDone(to?.row)).map(clockRow(print)),
       bans: bans
         .filter(({ fromRow, untilRow }) => isDone(fromRow) && !isDone(untilRow))
         .map(({ text: said }) => said),
-      torques: torquesLeft(print, facts),
     },
   ];
 }
 
-interface DoneRow {
-  readonly id: string;
-  readonly number: string;
-  /** Of its step. */
-  readonly title: string;
+/** Off the vehicle, and on it without their torque. */
+const OFF: readonly StateGroup[] = ['off', 'hung', 'disconnected', 'capped'];
+const LOOSE: readonly StateGroup[] = ['loose', 'untorqued'];
+
+function openAt(
+  walk: Walk,
+  rows: readonly GuideRow[],
+  next: number,
+  offset: number,
+): Pick<OffNow, 'rail' | 'groups' | 'torques'> {
+  const facts = factsAt(walk.print, offset);
+  if (walk.print.sides.length > 1) {
+    const { groups, ...found } = openOnSides(walk, rows, next);
+    const others = facts.filter(({ group }) => ![...OFF, ...LOOSE].includes(group));
+    return { ...found, groups: [...groups, ...groupsOf(walk, others, offset)] };
+  }
+  const count = (groups: readonly StateGroup[]): number =>
+    facts.filter(({ group }) => groups.includes(group)).length;
+  return {
+    rail: { off: count(OFF), loose: count(LOOSE) },
+    groups: groupsOf(walk, facts, offset),
+    torques: torquesLeft(walk.print, facts),
+  };
 }
 
-/** The rows that are done when the work stops before a line: of work on both sides, on the first side. */
-function rowsBefore(print: Print, steps: readonly BlockOf<'step'>[], line: number): readonly DoneRow[] {
-  const rows = steps.flatMap((step) =>
-    [...walkBlocks(step.items)].flatMap((block) =>
-      block.kind === 'row'
-        ? [
-            {
-              id: block.id,
-              number: block.number,
-              title: step.title,
-              line: block.source?.file === print.analysis.path ? block.source.line : undefined,
-            },
-          ]
-        : [],
-    ),
+/** The first row that is not done when the work stops before a line: of work on both sides, on the first side. */
+function nextIndex(print: Print, rows: readonly GuideRow[], line: number): number {
+  const lines = rows.map(({ row: { source } }) =>
+    source?.file === print.analysis.path ? source.line : undefined,
   );
-  const later = rows.flatMap(({ line: own }) => (own !== undefined && own >= line ? [own] : []));
-  const next = rows.findIndex(({ line: own }) => own !== undefined && own === Math.min(...later));
-  return next < 0 ? rows : rows.slice(0, next);
+  const later = lines.flatMap((own) => (own !== undefined && own >= line ? [own] : []));
+  const next = lines.indexOf(Math.min(...later));
+  return next < 0 ? rows.length : next;
 }
 
 /** `After 5.7, Fit the hub`: the last row above the line; the line's number where there is none. */
-const placeText = ({ language }: Print, last: DoneRow | undefined, line: number): string =>
+const placeText = ({ language }: Print, last: GuideRow | undefined, line: number): string =>
   last
-    ? phraseText('after-row', language, { line: last.number, title: last.title })
+    ? phraseText('after-row', language, { line: last.row.number, title: last.title })
     : phraseText('line-number', language, { number: line });
 
 const clockRow =
@@ -162,12 +169,6 @@ function torquesLeft(print: Print, facts: readonly StateFact[]): OffNow['torques
     const [first] = turns ? used.slice(done) : used;
     const left = first?.stages.slice(turns ? 0 : done) ?? [];
     if (!first || left.length === 0) return [];
-    const torque = left.flatMap(
-      ({ label, figure, unit }, i): Prose => [
-        text(`${i === 0 ? '' : ', '}${label === undefined ? '' : `${label} `}`),
-        figure ? { kind: 'quantity', quantity: figure } : text(`? ${unit ?? ''}`),
-      ],
-    );
-    return [{ joint: first.joint, torque, number: first.number }];
+    return [{ joint: first.joint, torque: turnsProse(left), number: first.number }];
   });
 }

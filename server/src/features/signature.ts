@@ -91,8 +91,9 @@ function whatStands(def: ClauseDef): string | undefined {
       return def.unitless ? 'number' : (def.quantity?.join(' | ') ?? 'quantity');
     case 'raw':
       return valuesOf(def.word);
-    case 'words':
     case 'option':
+      return 'name value, value';
+    case 'words':
       return '…';
     default:
       return undefined;

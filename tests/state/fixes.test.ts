@@ -62,3 +62,36 @@ connections
   expect(fixOf('disconnect lead\nloosen plug\ntorque plug\nconnect lead')).toBe('Insert `remove nut, bar`');
   expect(fixOf('loosen plug\ntorque plug')).toBe('Insert `remove nut`, `hang bar`');
 });
+
+test('what was only loosened, or is tightened later on one way alone, is tightened by the fix', () => {
+  const things = `
+fasteners
+  clip: Clip
+    1 of spring-clip
+  plug: Plug
+    1 of M18x1.5
+    torque 35 N·m, per ?
+fluids
+  oil: Oil
+    fill at plug
+`;
+  const fixes = (work: string) =>
+    findingsOf(new Map([['a.bay', job(things, work)]]))
+      .filter((f) => f.code === 'S303')
+      .map((f) => f.fixes[0]?.title);
+  expect(fixes('release clip\nrun engine')).toEqual(['Insert `tighten clip`']);
+  expect(
+    fixes(`remove plug
+install plug
+run engine
+remove plug
+check-level oil
+  if below limit
+    top-up oil
+    install plug
+    torque plug
+  otherwise
+    install plug
+    torque plug`),
+  ).toEqual(['Insert `torque plug`']);
+});

@@ -4,6 +4,7 @@ import { isFormless, minutesOf } from '../names/figures.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
+import type { Make } from '../vocabulary/needs.js';
 import type { Act } from './act.js';
 import { anchorFor } from './anchor.js';
 import type { Deficit, Lack } from './deficit.js';
@@ -102,8 +103,9 @@ function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): st
       ...statement('connect', connections),
       ...statement('install', fasteners),
     );
-  const torqued = [...new Set([...of('torqued'), ...fasteners])].filter(
-    (t) => !isFormless(t) && !hasClause(t, 'no torque') && !objects.has(t) && !tightenedLater(m, deficit, t),
+  // A clip that goes on holds; one that was only loosened is to be tightened.
+  const torqued = [...new Set([...of('torqued'), ...fasteners.filter((t) => !isFormless(t))])].filter(
+    (t) => !hasClause(t, 'no torque') && !objects.has(t) && !tightenedLater(m, deficit, t, lacks),
   );
   lines.push(
     ...statement(
@@ -175,17 +177,18 @@ function demanded(m: Machine, verb: string, things: readonly Thing[]): string[] 
   ];
 }
 
-/** Whether a line behind the act that needs the joint tightens the thing anyway. */
-function tightenedLater(m: Machine, deficit: Deficit, thing: Thing): boolean {
-  const from = deficit.act?.index;
-  if (from === undefined) return false;
-  return m.acts
-    .slice(from + 1)
-    .some(
-      (a) =>
-        a.statement?.objects.some((o) => o.thing === thing) &&
-        (a.statement.verb.on.fastener?.makes ?? []).some((x) => x === 'torqued' || x === 'tight'),
-    );
+/** Whether lines behind the act that needs the joint tighten the thing anyway, wherever it lacks. */
+function tightenedLater(m: Machine, { act }: Deficit, thing: Thing, lacks: readonly Lack[]): boolean {
+  if (act === undefined) return false;
+  const makes = ({ statement }: Act): readonly Make[] =>
+    statement?.objects.some((o) => o.thing === thing) ? (statement.verb.on.fastener?.makes ?? []) : [];
+  const behind = m.acts.slice(act.index + 1);
+  // What is tightened after it was loosened again is another turn.
+  const loosened = behind.findIndex((a) => makes(a).some((x) => x === 'out' || x === 'loose'));
+  const later = (loosened < 0 ? behind : behind.slice(0, loosened))
+    .filter((a) => makes(a).some((x) => x === 'torqued' || x === 'tight'))
+    .reduce((c, a) => m.d.or(c, a.when), NEVER);
+  return m.d.implies(lacks.find((l) => l.thing === thing)?.when ?? act.when, later);
 }
 
 const SIMPLE: readonly (readonly [Want, string])[] = [

@@ -125,8 +125,7 @@ function around(context: LineContext, example: string, isBlock: boolean, word: s
   const at = (indent: string): string => `${indent}${example}${isBlock ? `\n${indent}  wait 1 min` : ''}\n`;
   switch (context) {
     case 'file':
-      if (word === 'procedure' || word === 'catalogue') return at('');
-      return word === 'operation' ? `${TITLE}${at('')}  step: Work\n    wait 1 min\n` : `${TITLE}${at('')}`;
+      return word === 'procedure' || word === 'catalogue' ? at('') : `${TITLE}${at('')}`;
     case 'prerequisites':
       return isBlock
         ? `${TITLE}prerequisites\n  ${example}\n    item: Level floor.\n`
@@ -135,6 +134,7 @@ function around(context: LineContext, example: string, isBlock: boolean, word: s
       return `${TITLE}parts\n  thing: Thing\n${at('    ')}`;
     case 'work':
     case 'operation':
+      if (word === 'operation') return `${TITLE}removal\n${at('  ')}    step: Work\n      wait 1 min\n`;
       return word === 'step'
         ? `${TITLE}removal\n${at('  ')}    wait 1 min\n`
         : `${TITLE}removal\n  step: Work\n${at('    ')}`;

@@ -95,3 +95,23 @@ check-level oil
     torque plug`),
   ).toEqual(['Insert `torque plug`']);
 });
+
+test('a line that is done on one way only is not moved out of it', () => {
+  const things = `
+fasteners
+  plug: Plug
+    1 of M18x1.5
+    torque 35 N·m, per ?
+fluids
+  oil: Oil
+    fill at plug
+`;
+  const work = `check-level oil
+  if below limit
+    remove plug
+    top-up oil
+    install plug
+    torque plug`;
+  const found = findingsOf(new Map([['a.bay', job(things, work)]])).find((f) => f.code === 'S112');
+  expect(found?.fixes[0]?.title).toBe('Insert `remove plug`');
+});

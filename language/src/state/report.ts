@@ -144,7 +144,9 @@ function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]
   const stays = lacks.some(
     (l) => l.want === 'slack' || (l.want === 'snug' && hasClause(l.thing, 'on ground')),
   );
-  return late[0] && !stays ? moveFix(m, late[0], act) : insertFix(m, deficit, lacks);
+  // A line that is done on one way only stays on it.
+  const moves = late[0] !== undefined && m.d.implies(whenOf(m, lacks), late[0].when);
+  return late[0] && moves && !stays ? moveFix(m, late[0], act) : insertFix(m, deficit, lacks);
 }
 
 /** A finding at the line that left the things so. */

@@ -207,3 +207,14 @@ test('sources and revisions are not alone on a page where the last step can go w
   const last = pages.findIndex((page) => page.includes('Revisions'));
   expect(linesOn(pages[last] ?? '', '2')).toBeGreaterThan(0);
 });
+
+test.for([26, 28, 30, 58, 60])(
+  'with a last step of %i lines, its last lines stand with sources and revisions',
+  async (rows) => {
+    const pages = await pagesOf(withSteps(step('1', rows)));
+    const last = pages.find((page) => page.includes('Revisions')) ?? '';
+    // On the first page, or behind lines.
+    expect(linesOn(last, '1') > 2 || last.includes('You will need')).toBe(true);
+    expect(pages.reduce((sum, page) => sum + linesOn(page, '1'), 0)).toBe(rows);
+  },
+);

@@ -217,11 +217,10 @@ function closest(dealtAt: (by: number) => DealtSteps, full: number): DealtSteps 
   return withLastStep(best, full);
 }
 
-/** What would stand on a page of its own takes the last step with it, where both find room there. */
+/** What would stand on a page of its own takes the last step with it, or the last of its lines. */
 function withLastStep({ dealt, ends }: DealtSteps, full: number): DealtSteps {
-  const moved = ends.alone.length > 0 ? lastApart(dealt) : undefined;
-  if (!moved || moved.reach + apart(ends.alone) > full) return { dealt, ends };
-  return { dealt: moved, ends: { ...ends, alone: [], behind: ends.alone } };
+  const moved = ends.alone.length > 0 ? lastApart(dealt, full - apart(ends.alone)) : undefined;
+  return moved ? { dealt: moved, ends: { ...ends, alone: [], behind: ends.alone } } : { dealt, ends };
 }
 
 /** Where what was worked out may be short, only the typesetter knows that it is one page. */

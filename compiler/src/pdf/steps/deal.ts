@@ -9,6 +9,8 @@ import { groupHigh, type Unit } from './units.js';
 const MOST_BLANK = 60;
 /** What is carried over is at least so high: a page does not begin with the one last line of a step. */
 const LEAST_TAIL = 26;
+/** A step does not go to a page of its own from one that would keep less than this. */
+const LEAST_LEFT = 90;
 /** A head with its first line is not left at the foot of a page when it is lower than this: a second line goes with it. */
 const LEAST_HEAD = 45;
 
@@ -25,7 +27,7 @@ export interface Step {
 /** A run of a step's groups on one page. */
 export interface Fragment {
   readonly step: Step;
-  readonly units: readonly Unit[];
+  readonly groups: Step['groups'];
   readonly begins: boolean;
   readonly ends: boolean;
 }
@@ -53,7 +55,7 @@ export function deal(steps: readonly Step[], pageHeight: number): Dealt {
       const end = start + count;
       pages.at(-1)?.push({
         step,
-        units: groups.slice(start, end).flat(),
+        groups: groups.slice(start, end),
         begins: start === 0,
         ends: end === groups.length,
       });
@@ -68,13 +70,25 @@ export function deal(steps: readonly Step[], pageHeight: number): Dealt {
   return { pages: pages.filter((page) => page.length > 0), reach: y };
 }
 
-/** The same pages, the last step on one of its own; none where it begins before its page or already has that. */
-export function lastApart({ pages }: Dealt): Dealt | undefined {
+/** The same pages, and on one more the last step or, where that is longer than `most`, the last lines of it. */
+export function lastApart({ pages, reach: used }: Dealt, most: number): Dealt | undefined {
   const page = pages.at(-1) ?? [];
   const last = page.at(-1);
-  if (!last?.begins || page.length < 2) return undefined;
-  const reach = last.step.head.height + groupHigh(last.units);
-  return { pages: [...pages.slice(0, -1), page.slice(0, -1), [last]], reach };
+  if (!last) return undefined;
+  const { step, groups } = last;
+  const before = [...pages.slice(0, -1), page.slice(0, -1)];
+  const whole = step.head.height + sum(groups.map(groupHigh));
+  if (last.begins && used - whole >= LEAST_LEFT && whole <= most)
+    return { pages: [...before, [last]], reach: whole };
+  let [from, reach] = [groups.length, 0];
+  while (from > 1 && reach < LEAST_TAIL) {
+    from -= 1;
+    reach += groupHigh(groups[from] ?? []);
+  }
+  if (reach < LEAST_TAIL || reach > most) return undefined;
+  const begun: Fragment = { ...last, groups: groups.slice(0, from), ends: false };
+  const rest: Fragment = { ...last, groups: groups.slice(from), begins: false };
+  return { pages: [...pages.slice(0, -1), [...page.slice(0, -1), begun], [rest]], reach };
 }
 
 /** The same step, its lines closer together by so much over and under each. */

@@ -42,7 +42,7 @@ export function runningHeads(
     const cont = going;
     for (const fragment of fragments) {
       if (fragment.begins && fragment.step.number !== '') rail = fragment.step.before;
-      for (const { before: first, row, after } of fragment.units) {
+      for (const { before: first, row, after } of fragment.groups.flat()) {
         for (const one of [...first, ...after]) note(one, live, shown);
         if (row) rail = row.rail;
       }

@@ -49,12 +49,12 @@ export function stepPageCode(
     if (row) list.push({ row, code: stand(row.part, row.rail, row.revised, RAIL + frame.label) });
     after.forEach(between);
   };
-  for (const { step, units, begins } of fragments) {
+  for (const { step, groups, begins } of fragments) {
     if (begins && step.head.height > 0) {
       const head = stand(step.head, step.before, step.revised);
       pieces.push(call('piece', [short(step.head.height), head]));
     }
-    units.forEach(unit);
+    groups.flat().forEach(unit);
     endList();
   }
   drawRails(rails, art, frame);

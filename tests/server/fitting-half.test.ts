@@ -150,6 +150,13 @@ describe('the fitting half', () => {
     expect(fittingText(half)).toBe(PUMP_BACK);
     expect(half.left).toEqual([]);
   });
+  test('what an operation took off is put back by the one beside it', () => {
+    const text = files.get('procedures/FH-12-front-hub.bay') ?? '';
+    const half = `${text.slice(0, text.indexOf('\npreparation'))}\nremoval\n  perform wheel-off from WH-01\n`;
+    expect(fittingText(fittingHalf(analyse('procedures/FH-12-front-hub.bay', half).run))).toContain(
+      'installation\n  perform wheel-on from WH-01\n',
+    );
+  });
   for (const path of procedures) {
     test(`of ${path}`, () => {
       const whole = files.get(path) ?? '';
@@ -159,12 +166,7 @@ describe('the fitting half', () => {
         .filter((f) => f.group === 'off' || f.group === 'disconnected')
         .map((f) => f.thing.name);
       const proposed = fittingHalf(run);
-      const written = (['installation', 'completion'] as const)
-        .map(
-          (phase) =>
-            `${phase}\n${proposed[phase].map((s) => `  step: ${s.title}\n${s.lines.map((l) => `    ${l}\n`).join('')}`).join('')}`,
-        )
-        .join('\n');
+      const written = fittingText(proposed);
       const after = analyse(path, `${half}${written}`);
       const left = new Set(proposed.left.map((t) => t.name));
       const still = stateAt(after.run, Number.MAX_SAFE_INTEGER).filter(

@@ -55,6 +55,10 @@ function placeBefore(lines: readonly Line[], word: string, text: string): number
 function stepsText(steps: readonly FittingStep[], indent: number): string {
   const pad = ' '.repeat(indent);
   return steps
-    .map((s) => `${pad}step: ${s.title}\n${s.lines.map((l) => `${pad}  ${l}\n`).join('')}`)
+    .map((s) =>
+      s.perform === undefined
+        ? `${pad}step: ${s.title}\n${s.lines.map((l) => `${pad}  ${l}\n`).join('')}`
+        : `${pad}${s.perform}\n`,
+    )
     .join('');
 }

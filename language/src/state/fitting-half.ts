@@ -8,7 +8,8 @@ import type { VerbDef } from '../vocabulary/verb.js';
 import { lacksFor, supposedAct } from './can-do.js';
 import { decode, size } from './counts.js';
 import type { Lack } from './deficit.js';
-import { inFittingOrder, inTurn } from './fitting-order.js';
+import { inFittingOrder, inTurn, isTightening, nextInReverse } from './fitting-order.js';
+import { pairOf, runPair } from './fitting-pair.js';
 import { type FittingStep, FittingSteps } from './fitting-steps.js';
 import { facesOf, sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
@@ -33,6 +34,7 @@ export function fittingHalf(run: StateRun, offset = Number.MAX_SAFE_INTEGER): Fi
       stateAt({ ...run, machine: m }, Number.MAX_SAFE_INTEGER).filter((fact) => !writer.gaveUp(fact)),
     );
   for (let facts = open(); facts.length > 0; facts = open()) {
+    if (facts.some((fact) => isTightening(fact) && writer.settle(fact)) || writer.perform(facts)) continue;
     const isFree = inTurn(m, facts);
     // What had better wait is done only when nothing else can be.
     if (facts.some((fact, i) => isFree(fact, i) && writer.settle(fact))) continue;
@@ -53,6 +55,15 @@ class Writer {
 
   gaveUp(fact: StateFact): boolean {
     return this.#given.has(`${fact.group} ${fact.thing.id}`);
+  }
+
+  /** Where what came off by an operation is next, and another of its procedure puts it back: performs that. */
+  perform(facts: readonly StateFact[]): boolean {
+    const next = nextInReverse(this.#m, facts);
+    const pair = next && pairOf(this.#m, next, facts);
+    if (!pair || !runPair(this.#m.asAfter(this.#m.acts.length - 1), pair)) return false;
+    this.#steps.perform(pair.line);
+    return runPair(this.#m, pair);
   }
 
   /** Writes the line that settles the fact, if it can be done now. Does first what is on the way there. */

@@ -43,14 +43,24 @@ const GROUP_ORDER: Readonly<Partial<Record<StateFact['group'], number>>> = {
   raised: 6,
   changed: 7,
 };
+const TIGHTENING = 0;
 const IN_REVERSE = 1;
 /** The negative lead of a battery is off first and on last, wherever its line stands. */
 const ON_LAST = 4.5;
 const LAST = 10;
 
+/** What is done at once, before anything else goes on. */
+export const isTightening = ({ group }: StateFact): boolean => GROUP_ORDER[group] === TIGHTENING;
+
+/** What is next to go back: the last that came off, unless it would shut in work. */
+export function nextInReverse(m: Machine, facts: readonly StateFact[]): StateFact | undefined {
+  return facts.find((fact) => GROUP_ORDER[fact.group] === IN_REVERSE && !shutsIn(m, fact));
+}
+
 /** Whether a fact at its place may be settled: a battery or a support waits its turn, and so does what would shut in work. */
 export function inTurn(m: Machine, facts: readonly StateFact[]): (fact: StateFact, i: number) => boolean {
-  const turn = facts.findIndex((fact) => GROUP_ORDER[fact.group] === IN_REVERSE && !shutsIn(m, fact));
+  const next = nextInReverse(m, facts);
+  const turn = next ? facts.indexOf(next) : -1;
   return (fact, i) => (WAITS.has(fact.group) ? i <= turn || turn < 0 : !shutsIn(m, fact));
 }
 

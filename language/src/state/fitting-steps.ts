@@ -7,6 +7,8 @@ export interface FittingStep {
   readonly title: string;
   /** Statements, without indent. */
   readonly lines: readonly string[];
+  /** A line that performs an operation, which stands in the place of a step. */
+  readonly perform?: string;
 }
 
 /** One line as it is written, before lines of one verb are joined. */
@@ -30,6 +32,7 @@ export interface Joined extends Omit<FittingLine, 'thing' | 'text'> {
 interface Step {
   readonly lines: Joined[];
   readonly completes: boolean;
+  readonly perform?: string;
 }
 
 export class FittingSteps {
@@ -39,8 +42,9 @@ export class FittingSteps {
     const last = this.#steps.at(-1);
     // Work goes on in its order: what follows the first line that closes the job is not moved before it.
     const completes = last?.completes === true || COMPLETES.has(line.verb);
-    const step =
-      last && last.completes === completes && !opensStep(line, last) ? last : { lines: [], completes };
+    const goesOn =
+      last && last.perform === undefined && last.completes === completes && !opensStep(line, last);
+    const step: Step = goesOn ? last : { lines: [], completes };
     if (step !== last) this.#steps.push(step);
     const before = step.lines.at(-1);
     const joins = before?.verb === line.verb && before.only === line.only && line.thing?.name === line.text;
@@ -53,12 +57,17 @@ export class FittingSteps {
     step.lines.push({ ...rest, things: thing?.name === text ? [thing] : [], texts: [text] });
   }
 
+  perform(line: string): void {
+    this.#steps.push({ lines: [], completes: this.#steps.at(-1)?.completes === true, perform: line });
+  }
+
   /** The steps of the one half or the other. */
   written(completes: boolean): FittingStep[] {
     return this.#steps
       .filter((step) => step.completes === completes)
-      .map(({ lines }) => ({
-        title: fittingTitle(lines, completes),
+      .map(({ lines, perform }) => ({
+        ...(perform === undefined ? {} : { perform }),
+        title: perform === undefined ? fittingTitle(lines, completes) : '',
         lines: lines.map(({ verb, texts, only }) => `${verb} ${texts.join(', ')}${only ?? ''}`),
       }));
   }

@@ -106,7 +106,9 @@ function applyEffect(m: Machine, asked: Asked, effect: Effect, own: Own, gathere
  */
 function note(m: Machine, asked: AskedOf, lacks: readonly Lack[], own: Own, gathered: Gathered): void {
   const { need, about } = asked;
-  const told = [...own.told]
+  // What a drive asks of the whole vehicle is told where each thing was left so: a pan beside a plug that is missing.
+  const isWhole = asked.act.statement?.verb.wholeVehicle === true;
+  const told = (isWhole ? [] : [...own.told])
     .filter(([n]) => n !== need)
     .reduce((c, [, when]) => m.d.or(c, when), NEVER as Condition);
   const fresh: Lack[] = [];

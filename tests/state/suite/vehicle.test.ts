@@ -272,3 +272,21 @@ describe('driving and running', () => {
     remove rag`,
   );
 });
+
+describe('two things left before a drive', () => {
+  example(
+    'are told both, each where it was left',
+    `
+parts
+  cover: Cover
+temporary
+  pan: Pan
+`,
+    `
+    place pan
+#   ^^^^^^^^^ S305 \`pan\`
+    remove cover
+#   ^^^^^^^^^^^^ S301 \`cover\`
+    road-test vehicle`,
+  );
+});

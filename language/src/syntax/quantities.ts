@@ -110,6 +110,8 @@ export function amountNode({ number, rest }: AmountTokens, base: number): Amount
 
 /** The amounts of a compound with each doubtful unit read by the one before it: the `'` behind degrees is no foot. */
 export function compoundNodes(amounts: readonly AmountNode[]): readonly AmountNode[] {
+  // Nearly every quantity is one amount, which nothing before it settles.
+  if (amounts.length === 1 && amounts[0]?.tolerance?.unit === undefined) return amounts;
   let kind: QuantityKind | undefined;
   const meant = amounts.map((amount): AmountNode => {
     const unit = amount.unit && unitAfter(amount.unit, kind);

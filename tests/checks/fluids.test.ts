@@ -1,5 +1,6 @@
 // Grades, mixing, amounts, sealants and seals.
-import { describe, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { afterFix, findingsOf } from '../suite-helper.js';
 import { checkOnly } from './only.js';
 
 const fluid = (clauses: string) => `catalogue: Fluids
@@ -28,6 +29,27 @@ describe('grades', () => {
   ])('%s', (_name, text) => {
     checkOnly(text, 'L');
   });
+});
+
+test('an amount that is left out takes its commas along', () => {
+  const filled = (line: string): Map<string, string> =>
+    new Map([
+      [
+        'a.bay',
+        `procedure A-1: Oil\n\nfluids\n  oil: Oil\n    fill 2 L\n\ntools\n  funnel: Funnel\n\ninstallation\n  step: Fill\n    fill oil, 1 L${line}\n`,
+      ],
+    ]);
+  const after = (line: string): string | undefined => {
+    const [found] = findingsOf(filled(line)).filter(({ code }) => code === 'Q118');
+    const fix = found?.fixes.find(({ title }) => title.startsWith('Leave'));
+    return afterFix(filled(line), fix?.edits ?? [])
+      .get('a.bay')
+      ?.trimEnd()
+      .split('\n')
+      .at(-1);
+  };
+  expect(after('')).toBe('    fill oil');
+  expect(after(', with funnel')).toBe('    fill oil with funnel');
 });
 
 test('a split pin that goes back is asked about', () => {

@@ -89,6 +89,12 @@ describe('the first word', () => {
     );
   });
 
+  test('names that stand side by side are parted as they are written', () => {
+    const text = inStep('    remove cap  clip');
+    const [found] = findingsOf(new Map([['main.bay', text]])).filter(({ code }) => code === 'G203');
+    expect(found?.fixes[0] && applyFix(text, found.fixes[0])).toBe(inStep('    remove cap, clip'));
+  });
+
   test('in the wrong place it is told where it goes', () => {
     check(inStep('    held by clip\n#   ^^^^^^^ G202 `held by` does not stand in a step'));
     check(inFastener('    remove bolt\n#   ^^^^^^ G202 `remove` does not stand under an entry'));

@@ -39,7 +39,8 @@ export const twoPlacesAgree: Check = ({ job }) => {
         workStatements(job).some((later) => later.line.start > line.start && addsTo(later.statement, thing))
       )
         continue;
-      found.push(report(job.file.path, file.tree.text, own, thing, word, here, first, declared[0]));
+      const next = statement.line.clauses.find((clause) => clause.start >= own.end);
+      found.push(report(job.file.path, file.tree.text, own, next, thing, word, here, first, declared[0]));
     }
   }
   return found;
@@ -49,6 +50,7 @@ function report(
   file: string,
   text: string,
   own: Clause,
+  next: Clause | undefined,
   thing: Thing,
   word: string,
   here: Spec,
@@ -56,11 +58,12 @@ function report(
   at: ThingClause | undefined,
 ): Finding {
   const span = { start: own.start, end: own.end };
-  // The comma before the figure goes with it.
+  // The comma before the figure goes with it, and the one behind it too where names follow: `fill oil with funnel`.
   const before = /,?\s*$/.exec(text.slice(0, own.start))?.[0].length ?? 0;
+  const behind = next && next.items.length > 0 ? (/^\s*,/.exec(text.slice(own.end))?.[0].length ?? 0) : 0;
   const leave = {
     title: 'Leave the figure out here',
-    edits: [{ file, span: { start: own.start - before, end: own.end }, text: '' }],
+    edits: [{ file, span: { start: own.start - before, end: own.end + behind }, text: '' }],
   };
   const written = text.slice(own.start, own.end);
   const place = at?.clause.spec;

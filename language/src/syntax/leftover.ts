@@ -74,9 +74,7 @@ export function reportLeftover(
   if (near !== undefined) fixes.push(edit(`Write \`${near}\``, file, at.start, at.end, near));
   if (isAfterName && near === undefined) {
     if (!OF_SENTENCES.has(token.image)) {
-      fixes.push(
-        edit('Put a comma between the names', file, base + endOf(before), base + endOf(before), ','),
-      );
+      fixes.push(edit('Put a comma between the names', file, base + endOf(before), at.start, ', '));
       fixes.push(edit('Join the words by a hyphen', file, base + endOf(before), at.start, '-'));
     }
     if (verb) {

@@ -135,7 +135,7 @@ function drawReadings(data: PageData, state: JobState): void {
     }
     for (const id of row.inspections) {
       const text = result === 'good' ? words.good : result === 'bad' ? words.bad : '';
-      if (needed) list.push(`${row.number}: ${text || words.open}`);
+      if (needed) list.push(`${row.number} ${row.says ?? ''}: ${text || words.open}`);
       if (id) setFound(row.id, text);
     }
     for (const id of row.holds) {

@@ -34,6 +34,7 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
 
       const listed = page.locator('#list-readings');
       expect(await listed.textContent()).toContain('2.6 Disc thickness, left: open');
+      expect(await listed.textContent()).toContain('4.2 Inspect the bore and face of the knuckle: open');
       await page.fill('#disc-thickness', '0.866');
       await page.selectOption('#unit-disc-thickness', 'in');
       const verdict = page.locator('[data-reading] output');

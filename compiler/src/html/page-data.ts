@@ -68,6 +68,7 @@ function pageRow(block: Extract<Block, { kind: 'row' | 'stop' }>, depends: Depen
   const beside = block.kind === 'row' ? block.beside : [];
   const of = <K extends keyof BesideKinds>(kind: K) =>
     beside.filter((box): box is BesideKinds[K] => box.kind === kind);
+  const inspections = of('inspection').map(({ id }) => id);
   return {
     id: block.id,
     number: block.number,
@@ -77,7 +78,10 @@ function pageRow(block: Extract<Block, { kind: 'row' | 'stop' }>, depends: Depen
     ...(block.kind === 'row' && block.variant !== undefined ? { variant: block.variant } : {}),
     changes: block.kind === 'row' ? block.changes : [],
     holds: of('hold').map(({ id }) => id),
-    inspections: of('inspection').map(({ id }) => id),
+    inspections,
+    ...(block.kind === 'row' && inspections.length > 0
+      ? { says: plain(block.body).trim().replace(/\.$/, '') }
+      : {}),
     readings: of('reading').flatMap(pageReadings),
     clocks: of('clock').map(pageClock),
   };

@@ -39,6 +39,8 @@ export interface PageRow {
   readonly changes: readonly Change[];
   readonly holds: readonly string[];
   readonly inspections: readonly string[];
+  /** What a line with an inspection says; readings have names of their own. */
+  readonly says?: string;
   readonly readings: readonly PageReading[];
   readonly clocks: readonly PageClock[];
 }

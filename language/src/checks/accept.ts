@@ -2,12 +2,12 @@
 import { type Finding, finding } from '../diagnostics/define.js';
 import { acceptUnused } from '../diagnostics/r901-accept-unused.js';
 import { LIBRARY_WIDE_DIAGNOSTICS } from '../diagnostics/register.js';
-import { linesOf } from '../names/job.js';
+import { linesOf, linesOfKind } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import type { AcceptLine, Line } from '../syntax/tree.js';
 
 export function acceptFindings(file: FileModel, findings: readonly Finding[]): Finding[] {
-  const accepts = linesOf(file).filter((l): l is AcceptLine => l.kind === 'accept');
+  const accepts = linesOfKind(file, 'accept');
   if (accepts.length === 0) return [...findings];
   const lines = [...linesOf(file)].sort((a, b) => a.start - b.start);
   const used = new Set<string>();
@@ -44,8 +44,8 @@ export function acceptFindings(file: FileModel, findings: readonly Finding[]): F
 export function acceptedIn(
   file: FileModel,
 ): { readonly code: string; readonly reason: string; readonly line: AcceptLine }[] {
-  return linesOf(file).flatMap((l) =>
-    l.kind === 'accept' ? l.codes.map((c) => ({ code: c.text, reason: l.prose?.text ?? '', line: l })) : [],
+  return linesOfKind(file, 'accept').flatMap((l) =>
+    l.codes.map((c) => ({ code: c.text, reason: l.prose?.text ?? '', line: l })),
   );
 }
 

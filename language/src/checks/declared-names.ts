@@ -56,9 +56,9 @@ function unused(job: Job): Finding[] {
   const known = file.things.map((thing) => thing.name);
   for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) used.add(near);
   return file.things.flatMap((thing) => {
+    if (used.has(thing.name)) return [];
     const at = spanOf(thing);
-    if (!at || thing.line?.broken || used.has(thing.name) || isHeardOf(thing, used) || isTold(thing, file))
-      return [];
+    if (!at || thing.line?.broken || isHeardOf(thing, used) || isTold(thing, file)) return [];
     return [finding(neverUsed, { file: file.path, span: at }, { name: thing.name })];
   });
 }

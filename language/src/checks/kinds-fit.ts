@@ -14,7 +14,7 @@ import { kindsOn, type NameUse, nameUses } from './name-uses.js';
 export const kindsFit: Check = ({ job }) => {
   const found: Finding[] = [];
   for (const use of nameUses(job)) {
-    const thing = namedBy(use, job);
+    const thing = namedBy(use);
     const fault = thing && (kindFault(use, thing, job) ?? countFault(use, thing, job));
     if (fault) found.push(fault);
   }
@@ -22,8 +22,7 @@ export const kindsFit: Check = ({ job }) => {
 };
 
 /** What is meant: of an object, what the statement acts on, unless it is one of the machines that the verb cannot move. */
-function namedBy({ name, item, at }: NameUse, job: Job): Thing | undefined {
-  const thing = job.scope.resolve(name.text);
+function namedBy({ item, thing, at }: NameUse): Thing | undefined {
   if (at.form !== 'object' || thing?.kind === 'machine') return thing;
   return at.statement.objects.find((object) => object.item === item)?.thing ?? thing;
 }

@@ -12,6 +12,8 @@ import type { VerbDef } from '../vocabulary/verb.js';
 
 export interface NameUse {
   readonly name: Name;
+  /** What is declared under the name. */
+  readonly thing: Thing | undefined;
   readonly item: Item | undefined;
   readonly line: Line;
   /** Kinds that may stand there; empty where any may. */
@@ -25,40 +27,44 @@ export interface NameUse {
 
 /** All uses in the job's own file in the order written; lines with a finding of their own syntax are left out. */
 export const nameUses = once((job: Job): readonly NameUse[] => {
-  const uses: NameUse[] = [];
+  const to: Gathered = { uses: [], job };
   const entries = new Map<Line, Thing>();
   for (const thing of job.file.things) if (thing.line) entries.set(thing.line, thing);
   // The entry that a line of clauses belongs to is the last one begun above it.
-  let thing: Thing | undefined;
+  let entry: Thing | undefined;
   let end = 0;
   for (const line of linesOf(job.file)) {
-    const entry = entries.get(line);
-    if (entry) {
-      thing = entry;
+    const begun = entries.get(line);
+    if (begun) {
+      entry = begun;
       end = line.end;
-    } else if (line.start >= end) thing = undefined;
-    if (!line.broken) addUses(uses, line, thing, job);
+    } else if (line.start >= end) entry = undefined;
+    if (!line.broken) addLine(to, line, entry);
   }
-  return uses;
+  return to.uses;
 });
 
-function addUses(uses: NameUse[], line: Line, thing: Thing | undefined, job: Job): void {
+interface Gathered {
+  readonly uses: NameUse[];
+  readonly job: Job;
+}
+
+function addLine(to: Gathered, line: Line, entry: Thing | undefined): void {
   switch (line.kind) {
     case 'statement':
-      addStatement(uses, line, job);
+      addStatement(to, line);
       break;
     case 'clauses':
-      if (thing) for (const clause of line.clauses) addRelation(uses, line, thing, clause);
+      if (entry) for (const clause of line.clauses) addRelation(to, line, entry, clause);
       break;
     case 'prerequisite':
-      uses.push({ name: line.name, item: undefined, line, kinds: ['condition', 'tool'], at: PREREQUISITE });
+      addName(to, line.name, undefined, line, ['condition', 'tool'], { form: 'prerequisite' });
       break;
     case 'if':
-      if (line.subject) uses.push({ name: line.subject, item: undefined, line, kinds: ANY, at: SUBJECT });
+      if (line.subject) addName(to, line.subject, undefined, line, ANY, { form: 'subject' });
       break;
     case 'message':
-      if (line.reference)
-        uses.push({ name: line.reference, item: undefined, line, kinds: ['message'], at: MESSAGE });
+      if (line.reference) addName(to, line.reference, undefined, line, ['message'], { form: 'message' });
       break;
     default:
       break;
@@ -66,25 +72,21 @@ function addUses(uses: NameUse[], line: Line, thing: Thing | undefined, job: Job
 }
 
 const ANY: readonly ThingKind[] = [];
-const PREREQUISITE = { form: 'prerequisite' } as const;
-const SUBJECT = { form: 'subject' } as const;
-const MESSAGE = { form: 'message' } as const;
-const EVENT = { form: 'event' } as const;
 
-function addStatement(uses: NameUse[], line: Extract<Line, { kind: 'statement' }>, job: Job): void {
-  const statement = bindStatement(line, job.file.path, job.scope);
+function addStatement(to: Gathered, line: Extract<Line, { kind: 'statement' }>): void {
+  const statement = bindStatement(line, to.job.file.path, to.job.scope);
   if (!statement) return;
   const objects = kindsOn(statement.verb);
   const at = { form: 'object', statement } as const;
-  for (const item of line.items) addItem(uses, item, line, objects, at);
+  for (const item of line.items) addItem(to, item, line, objects, at);
   for (const clause of statement.clauses) {
     const kinds = statement.verb.clauses[clause.word]?.names ?? ANY;
     for (const item of clause.items)
       if (!isPosition(item.name.text, statement))
-        addItem(uses, item, line, kinds, { form: 'clause', statement, clause });
+        addItem(to, item, line, kinds, { form: 'clause', statement, clause });
     const target = clause.event?.target;
     if (target?.form !== 'names') continue;
-    for (const name of target.names) uses.push({ name, item: undefined, line, kinds: ANY, at: EVENT });
+    for (const name of target.names) addName(to, name, undefined, line, ANY, { form: 'event' });
   }
 }
 
@@ -95,20 +97,25 @@ function isPosition(name: string, statement: BoundStatement): boolean {
   );
 }
 
-function addRelation(uses: NameUse[], line: Line, thing: Thing, clause: Clause): void {
+function addRelation(to: Gathered, line: Line, entry: Thing, clause: Clause): void {
   const kinds = ENTRY_CLAUSE_BY_WORD.get(clause.word)?.names ?? ANY;
-  for (const item of clause.items) addItem(uses, item, line, kinds, { form: 'relation', thing, clause });
+  for (const item of clause.items) addItem(to, item, line, kinds, { form: 'relation', thing: entry, clause });
 }
 
-function addItem(
-  uses: NameUse[],
-  item: Item,
+function addItem(to: Gathered, item: Item, line: Line, kinds: readonly ThingKind[], at: NameUse['at']): void {
+  if (item.name.text !== '') addName(to, item.name, item, line, kinds, at);
+  for (const name of item.alternatives) if (name.text !== '') addName(to, name, item, line, kinds, at);
+}
+
+function addName(
+  { uses, job }: Gathered,
+  name: Name,
+  item: Item | undefined,
   line: Line,
   kinds: readonly ThingKind[],
   at: NameUse['at'],
 ): void {
-  if (item.name.text !== '') uses.push({ name: item.name, item, line, kinds, at });
-  for (const name of item.alternatives) if (name.text !== '') uses.push({ name, item, line, kinds, at });
+  uses.push({ name, thing: job.scope.resolve(name.text), item, line, kinds, at });
 }
 
 /** Kinds of thing that a verb acts on. */

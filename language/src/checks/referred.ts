@@ -1,9 +1,10 @@
 // N307, N308, N309: sheets that figures are taken from, and references in the text.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { unknownAttribute, unknownReference, unknownSource } from '../diagnostics/names.js';
-import { type Job, linesOf } from '../names/job.js';
+import { everyLine, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
-import type { ProseReference, Raw } from '../syntax/tree.js';
+import type { Line, ProseReference, Raw } from '../syntax/tree.js';
+import { once } from '../text/once.js';
 import { nearest, nearestWord } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { declareFix } from './declare.js';
@@ -18,15 +19,20 @@ function sources(job: Job): Finding[] {
   // A shop that keeps no list of sheets writes them as they come.
   if (known.length === 0) return [];
   const asked = new Map<string, Raw[]>();
-  for (const line of linesOf(job.file)) {
-    if (line.broken || (line.kind !== 'clauses' && line.kind !== 'statement')) continue;
-    for (const { word, raw } of line.clauses) {
-      if (word === 'per' && raw && !raw.hole && !known.includes(raw.text))
-        asked.set(raw.text, [...(asked.get(raw.text) ?? []), raw]);
-    }
-  }
+  for (const raw of job.file.lines.flatMap(sourcesBelow))
+    if (!known.includes(raw.text)) asked.set(raw.text, [...(asked.get(raw.text) ?? []), raw]);
   return [...asked].map(([source, places]) => unknown(job, source, places, known));
 }
+
+/** The sheets named on a line of the left edge and below it: the same until something in it is edited. */
+const sourcesBelow = once((top: Line): readonly Raw[] => {
+  const found: Raw[] = [];
+  for (const line of everyLine([top])) {
+    if (line.broken || (line.kind !== 'clauses' && line.kind !== 'statement')) continue;
+    for (const { word, raw } of line.clauses) if (word === 'per' && raw && !raw.hole) found.push(raw);
+  }
+  return found;
+});
 
 function unknown({ file }: Job, source: string, places: readonly Raw[], known: readonly string[]): Finding {
   const [first, ...rest] = places.map(({ start, end }) => ({ start, end }));
@@ -54,19 +60,21 @@ function unknown({ file }: Job, source: string, places: readonly Raw[], known: r
 function references(job: Job): Finding[] {
   const { file, scope } = job;
   const found: Finding[] = [];
-  for (const line of linesOf(file)) {
-    for (const reference of line.prose?.references ?? []) {
-      const thing = scope.resolve(reference.name.text);
-      const fault = thing
-        ? attributeFault(file.path, reference, thing)
-        : scope.missing.length > 0
-          ? undefined
-          : nameFault(job, reference);
-      if (fault) found.push(fault);
-    }
+  for (const reference of file.lines.flatMap(referencesBelow)) {
+    const thing = scope.resolve(reference.name.text);
+    const fault = thing
+      ? attributeFault(file.path, reference, thing)
+      : scope.missing.length > 0
+        ? undefined
+        : nameFault(job, reference);
+    if (fault) found.push(fault);
   }
   return found;
 }
+
+const referencesBelow = once((top: Line): readonly ProseReference[] =>
+  everyLine([top]).flatMap(({ prose }) => prose?.references ?? []),
+);
 
 function nameFault({ file, scope }: Job, { name }: ProseReference): Finding {
   const near = nearest(name.text, scope.names.keys());

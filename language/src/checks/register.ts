@@ -10,7 +10,7 @@ import { releaseNotSigned } from '../diagnostics/r109-release-not-signed.js';
 import { dayImpossible } from '../diagnostics/r110-day-impossible.js';
 import { performsWithdrawn } from '../diagnostics/r112-performs-withdrawn.js';
 import type { LibraryHost } from '../library.js';
-import { type Job, linesOf, linesOfWork } from '../names/job.js';
+import { type Job, linesOfKind, linesOfWork } from '../names/job.js';
 import type { FileModel } from '../names/model.js';
 import { resolvePath } from '../names/scope.js';
 import { numberOf } from '../quantity/index.js';
@@ -53,8 +53,8 @@ function numberFindings({ file, imports }: Job): Finding[] {
 
 function pictureFindings(file: FileModel, host: LibraryHost): Finding[] {
   const found: Finding[] = [];
-  for (const line of linesOf(file)) {
-    if ((line.kind !== 'picture' && line.kind !== 'clip') || !line.path || line.path.hole) continue;
+  for (const line of [...linesOfKind(file, 'picture'), ...linesOfKind(file, 'clip')]) {
+    if (!line.path || line.path.hole) continue;
     const path = resolvePath(file.path, line.path.text);
     if (path !== undefined && (host.exists?.(path) ?? true)) continue;
     found.push(

@@ -35,7 +35,7 @@ export const undeclaredUses = once((job: Job): ReadonlyMap<string, readonly Name
   const work = new Set<Line>(job.file.work);
   const unreadable = wordsOnBrokenLines(job.file.lines.filter((line) => !work.has(line)));
   for (const use of nameUses(job)) {
-    if (job.scope.resolve(use.name.text) || unreadable.has(use.name.text)) continue;
+    if (use.thing || unreadable.has(use.name.text)) continue;
     if (use.at.form === 'clause' && movedPart(use.at.statement, use.at.clause.word)) continue;
     // A clause that takes a figure and no name says so itself.
     if (use.at.form === 'clause' && takesFigure(use.at.statement.verb.clauses[use.at.clause.word])) continue;

@@ -49,9 +49,8 @@ export function movedPart(statement: BoundStatement, word: string): Thing | unde
 /** Values behind names: of objects, in relations, and the positions that parts are moved to. */
 function inUses(job: Job): Finding[] {
   const found: Finding[] = [];
-  for (const { item, name, at } of nameUses(job)) {
+  for (const { item, name, thing, at } of nameUses(job)) {
     if (!item || item.name !== name || (!item.value && at.form !== 'clause')) continue;
-    const thing = job.scope.resolve(name.text);
     const moved = !thing && at.form === 'clause' ? movedPart(at.statement, at.clause.word) : undefined;
     if (thing && item.value) found.push(...valueFault(job, thing, item.value));
     else if (moved) found.push(...valueFault(job, moved, name));

@@ -169,6 +169,26 @@ export const linesOf = once((file: FileModel): readonly Line[] => file.lines.fla
 /** Every line of its work, in the order written. */
 export const linesOfWork = once((file: FileModel): readonly Line[] => file.work.flatMap(linesBelow));
 
+/** The lines of one kind of a file, in the order written. */
+export function linesOfKind<Kind extends Line['kind']>(
+  file: FileModel,
+  kind: Kind,
+): readonly Extract<Line, { readonly kind: Kind }>[] {
+  const found: Line[] = [];
+  for (const top of file.lines) for (const line of kindsBelow(top).get(kind) ?? []) found.push(line);
+  return found as Extract<Line, { readonly kind: Kind }>[];
+}
+
+const kindsBelow = once((top: Line): ReadonlyMap<Line['kind'], readonly Line[]> => {
+  const kinds = new Map<Line['kind'], Line[]>();
+  for (const line of linesBelow(top)) {
+    const list = kinds.get(line.kind);
+    if (list) list.push(line);
+    else kinds.set(line.kind, [line]);
+  }
+  return kinds;
+});
+
 /** A line of the left edge and all below it: the same until something in it is edited. */
 const linesBelow = once((line: Line): readonly Line[] => everyLine([line]));
 

@@ -51,10 +51,11 @@ function hidingPlace({ first, again }: Clash, { file }: Job): Span | undefined {
 function unused(job: Job): Finding[] {
   const { file } = job;
   if (file.kind !== 'procedure' || file.work.length === 0) return [];
-  const used = wordsOnBrokenLines(file.lines);
-  for (const line of file.lines) for (const name of namesBelow(line)) used.add(name);
+  const words = wordsOnBrokenLines(file.lines);
   const known = file.things.map((thing) => thing.name);
-  for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) used.add(near);
+  for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) words.add(near);
+  const sections = file.lines.map(namesBelow).filter(({ size }) => size > 0);
+  const used: Used = { has: (name) => words.has(name) || sections.some((names) => names.has(name)) };
   return file.things.flatMap((thing) => {
     if (used.has(thing.name)) return [];
     const at = spanOf(thing);
@@ -73,6 +74,8 @@ const namesBelow = once((top: Line): ReadonlySet<string> => {
   return names;
 });
 
+type Used = Pick<ReadonlySet<string>, 'has'>;
+
 const UNNAMED: ReadonlySet<ThingKind> = new Set(['rule', 'vehicle', 'source', 'circuit', 'adjustment']);
 
 /**
@@ -80,7 +83,7 @@ const UNNAMED: ReadonlySet<ThingKind> = new Set(['rule', 'vehicle', 'source', 'c
  * what used bolts hold, circuits and adjustments that the work disturbs, fluids that come out at their drain, torque
  * wrenches.
  */
-function isHeardOf(thing: Thing, used: ReadonlySet<string>): boolean {
+function isHeardOf(thing: Thing, used: Used): boolean {
   if (UNNAMED.has(thing.kind)) return true;
   if (thing.kind === 'fluid') return hasClause(thing, 'drain at');
   // A torque wrench is picked by the figures.

@@ -61,10 +61,16 @@ const takesFigure = (slot: ClauseSlot | undefined): boolean =>
 /** Words of lines that could not be read: outside the work, one of them may be the missing entry. */
 export function wordsOnBrokenLines(lines: readonly Line[]): Set<string> {
   const words = new Set<string>();
-  for (const line of everyLine(lines))
-    if (line.broken || line.kind === 'unread') for (const token of line.tokens) words.add(token.image);
+  for (const line of lines) for (const word of brokenBelow(line)) words.add(word);
   return words;
 }
+
+/** The same until something in a line of the left edge is edited. */
+const brokenBelow = once((top: Line): readonly string[] =>
+  everyLine([top]).flatMap(({ broken, kind, tokens }) =>
+    broken || kind === 'unread' ? tokens.map(({ image }) => image) : [],
+  ),
+);
 
 function described(name: string, uses: readonly NameUse[]): Undeclared {
   const kind = kindFromUses(

@@ -110,6 +110,12 @@ describe('layout', () => {
     );
   });
 
+  test('a comment between text that moves below and its next line stands with the text', () => {
+    const once = tidy(inStep('    note: One.\n    # why\n          Two.\n'));
+    expect(once).toBe(inStep('    note:\n      One.\n      # why\n      Two.\n'));
+    expect(tidy(once)).toBe(once);
+  });
+
   test('line ends stay what they are', () => {
     expect(tidy('procedure A-1: T\r\nparts\r\n')).toBe('procedure A-1: T\r\n\r\nparts\r\n');
   });

@@ -34,6 +34,8 @@ class Page {
   private readonly written: (readonly string[] | undefined)[];
   /** New columns of text lines. */
   private readonly columns: (number | undefined)[];
+  /** By the line it stood on: the column of a text that goes to a line of its own, below its code. */
+  private readonly moved = new Map<number, number>();
   /** For lines of code that a comma carries over: the line on which the code starts. */
   private readonly carriedFrom: (number | undefined)[];
   /** The text lines nearest above and below each line. */
@@ -67,7 +69,10 @@ class Page {
     const isLevel = (other: number | undefined) =>
       other !== undefined && this.physical[other]?.indent === line.indent;
     const beside = isLevel(next) ? next : isLevel(before) ? before : (next ?? before);
-    this.set(index, (beside === undefined ? 0 : this.columns[beside]) ?? 0, line);
+    const column = beside === undefined ? undefined : this.columns[beside];
+    // Above the comment there is now the text that stood behind the code.
+    const moved = beside === undefined || beside === next ? undefined : this.moved.get(beside);
+    this.set(index, moved ?? column ?? 0, line);
   }
 
   /** Blank lines part paragraphs and blocks: one is enough, none at the start of a block or either end of the file. */
@@ -123,7 +128,10 @@ class Page {
     if (prose !== undefined) {
       const last = code.length - 1;
       code[last] += inline === undefined || isBlock ? ':' : `: ${inlineText}`;
-      if (inline !== undefined && isBlock) code.push(' '.repeat(proseColumn) + inlineText);
+      if (inline !== undefined && isBlock) {
+        code.push(' '.repeat(proseColumn) + inlineText);
+        this.moved.set(lastLine, proseColumn);
+      }
     }
     this.written[firstLine] = code;
     this.writeProse(below, proseColumn);

@@ -14,7 +14,7 @@ export interface Counts {
 const known = new Map<string, Counts>();
 
 /** The state as a word, for a cell to hold. */
-export function encode(c: Counts): string {
+function encode(c: Counts): string {
   const word = `${c.torqued} ${c.snug} ${c.started} ${c.loose} ${c.out} ${c.stage}`;
   if (!known.has(word)) known.set(word, c);
   return word;
@@ -42,7 +42,7 @@ export function size(c: Counts): number {
 }
 
 /** Loosens `k`, the tightest first. */
-export function loosened(c: Counts, k: number): Counts {
+function loosened(c: Counts, k: number): Counts {
   const fromTorqued = Math.min(c.torqued, k);
   const fromSnug = Math.min(c.snug, k - fromTorqued);
   const moved = fromTorqued + fromSnug;
@@ -56,7 +56,7 @@ export function loosened(c: Counts, k: number): Counts {
 }
 
 /** Takes `k` out, the tightest first: partial counts leave the loosened ones in. */
-export function takenOut(c: Counts, k: number): Counts {
+function takenOut(c: Counts, k: number): Counts {
   let left = k;
   const take = (n: number): number => {
     const taken = Math.min(n, left);
@@ -71,13 +71,13 @@ export function takenOut(c: Counts, k: number): Counts {
 }
 
 /** Puts `k` in by hand. */
-export function started(c: Counts, k: number): Counts {
+function started(c: Counts, k: number): Counts {
   const moved = Math.min(c.out, k);
   return { ...c, out: c.out - moved, started: c.started + moved };
 }
 
 /** All that are in become snug. */
-export function snugged(c: Counts): Counts {
+function snugged(c: Counts): Counts {
   return { ...c, snug: c.snug + c.started + c.loose, started: 0, loose: 0 };
 }
 

@@ -2,7 +2,7 @@
 import type { Thing } from '../names/model.js';
 import type { Condition } from '../variants/diagrams.js';
 import type { Make } from '../vocabulary/needs.js';
-import { allTorqued, decode, encode, loosened, snugged, started, takenOut } from './counts.js';
+import { allTorqued, wordLoosened, wordSnugged, wordStarted, wordTakenOut } from './counts.js';
 import type { Machine } from './machine.js';
 
 /**
@@ -76,7 +76,7 @@ export function assumeState(
   switch (want) {
     case 'off':
     case 'disconnected':
-      if (thing.kind === 'fastener') tight((w) => encode(takenOut(decode(w), n)));
+      if (thing.kind === 'fastener') tight((w) => wordTakenOut(w, n));
       else if (thing.kind === 'connection') put('link', 'disconnected');
       else if (thing.kind === 'temporary') put('put', 'away');
       else if (thing.kind === 'part') put('place', 'out');
@@ -85,7 +85,7 @@ export function assumeState(
       put('place', 'hung');
       break;
     case 'slack':
-      tight((w) => encode(loosened(decode(w), n)));
+      tight((w) => wordLoosened(w, n));
       break;
     case 'drained':
       put('level', 'drained');
@@ -106,10 +106,10 @@ export function assumeState(
       if (thing.kind === 'part') m.change(thing, 'joint', when, (v) => (v === 'made' ? v : 'made'), by);
       break;
     case 'started':
-      tight((w) => encode(started(decode(w), n)));
+      tight((w) => wordStarted(w, n));
       break;
     case 'snug':
-      tight((w) => encode(snugged(started(decode(w), n))));
+      tight((w) => wordSnugged(wordStarted(w, n)));
       break;
     case 'tight':
     case 'torqued':

@@ -10,54 +10,45 @@ fasteners
 ${clauses.replace(/^\n/, '').replace(/\n\s*$/, '')}
 `;
 
+/** A liner taken off and refitted, held by a set of this name; `below` stands below the line that refits it. */
+const liner = (name: string, entry: string, below = ''): string => `procedure A-1: Liner, refit
+
+parts
+  liner: Liner
+    held by ${name}
+
+fasteners
+${entry}
+
+removal
+  step: Off
+    remove ${name}, liner
+
+installation
+  step: On
+    install liner, ${name}
+${below}`;
+
 describe('retainers', () => {
   test.each(['push-clip', 'hose-clamp', 'return-spring', 'quarter-turn', 'cable-tie'])('%s', (word) => {
     checkOnly(set(`    7 of ${word}`), 'F');
   });
   test('a word of the shop is asked about, and holds as soon as it is on', () => {
-    const text = `procedure A-1: Liner, refit
-
-parts
-  liner: Liner
-    held by liner-clip
-
-fasteners
-  liner-clip: Liner clips
-    7 of fir-tree
-#        ^^^^^^^^ F101 nor a retainer such as \`clip\`
-
-removal
-  step: Off
-    remove liner-clip, liner
-
-installation
-  step: On
-    install liner, liner-clip
-`;
-    checkMarked(text);
+    checkMarked(
+      liner(
+        'liner-clip',
+        '  liner-clip: Liner clips\n    7 of fir-tree\n#        ^^^^^^^^ F101 nor a retainer such as `clip`',
+      ),
+    );
   });
   test('a bolt is no retainer: its thread is asked for, and that it is tightened', () => {
-    const text = `procedure A-1: Liner, refit
-
-parts
-  liner: Liner
-    held by liner-bolt
-
-fasteners
-  liner-bolt: Liner bolts
-    6 of bolts
-#        ^^^^^ F101 says no thread: write it as M12x1.75, or as ?
-
-removal
-  step: Off
-    remove liner-bolt, liner
-
-installation
-  step: On
-    install liner, liner-bolt
-#   ^^^^^^^^^^^^^^^^^^^^^^^^^ S303
-`;
-    checkMarked(text);
+    checkMarked(
+      liner(
+        'liner-bolt',
+        '  liner-bolt: Liner bolts\n    6 of bolts\n#        ^^^^^ F101 says no thread: write it as M12x1.75, or as ?',
+        '#   ^^^^^^^^^^^^^^^^^^^^^^^^^ S303\n',
+      ),
+    );
   });
   test('a quarter turn and a slip of the fingers are put right', () => {
     for (const [typed, meant] of [

@@ -453,8 +453,8 @@ it('tells what is off at a line, since when and where it comes back', () => {
   ]);
 });
 
-it('tells which clocks and bans run on at a line', () => {
-  const text = `${HEAD}
+/** A cover closed with sealant, `work` following the sealant on its face. */
+const closing = (work: string) => `${HEAD}
 parts
   cover: Axle cover
     held by cover-bolt
@@ -480,11 +480,14 @@ installation
     remove cover-bolt, cover
     clean face
     apply paste to face
-    install cover, cover-bolt
+${work}`;
+
+it('tells which clocks and bans run on at a line', () => {
+  const text = closing(`    install cover, cover-bolt
     torque cover-bolt
     wait 2 h
     fill axle-oil, 1 L
-`;
+`);
   const at = (line: string) => lower(text, { sheet: 'off-now', at: text.indexOf(line) }).block('off-now');
   const told = (line: string) => ({
     at: at(line).at,
@@ -547,33 +550,7 @@ it('tells of what comes off twice which time it is', () => {
   ]);
 });
 
-const SEALED = `${HEAD}
-parts
-  cover: Axle cover
-    held by cover-bolt
-    sealed with paste on face
-    closes axle-oil
-
-fasteners
-  cover-bolt: Cover bolts
-    4 of M8x1.25, class 8.8, hex 13 mm
-    torque 25 N·m
-
-supplies
-  paste: Sealing paste
-    sealant
-    fit within 10 min
-    fill after 2 h
-
-places
-  face: Cover face
-
-installation
-  step: Close
-    remove cover-bolt, cover
-    clean face
-    apply paste to face
-    clean sills
+const SEALED = closing(`    clean sills
     install cover, cover-bolt
     torque cover-bolt
     wait 2 h
@@ -581,7 +558,7 @@ installation
       fill axle-oil, 1 L
     when axle heavy
       fill axle-oil, 2 L
-`;
+`);
 
 it('runs the clocks of a sealant from the row that starts them to the row that may follow', () => {
   const { document, lines } = lower(SEALED);

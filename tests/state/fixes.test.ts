@@ -63,8 +63,7 @@ connections
   expect(fixOf('loosen plug\ntorque plug')).toBe('Insert `remove nut`, `hang bar`');
 });
 
-test('what was only loosened, or is tightened later on one way alone, is tightened by the fix', () => {
-  const things = `
+const CLIP_AND_PLUG = `
 fasteners
   clip: Clip
     1 of spring-clip
@@ -75,8 +74,10 @@ fluids
   oil: Oil
     fill at plug
 `;
+
+test('what was only loosened, or is tightened later on one way alone, is tightened by the fix', () => {
   const fixes = (work: string) =>
-    findingsOf(new Map([['a.bay', job(things, work)]]))
+    findingsOf(new Map([['a.bay', job(CLIP_AND_PLUG, work)]]))
       .filter((f) => f.code === 'S303')
       .map((f) => f.fixes[0]?.title);
   expect(fixes('release clip\nrun engine')).toEqual(['Insert `tighten clip`']);
@@ -97,21 +98,12 @@ check-level oil
 });
 
 test('a line that is done on one way only is not moved out of it', () => {
-  const things = `
-fasteners
-  plug: Plug
-    1 of M18x1.5
-    torque 35 N·m, per ?
-fluids
-  oil: Oil
-    fill at plug
-`;
   const work = `check-level oil
   if below limit
     remove plug
     top-up oil
     install plug
     torque plug`;
-  const found = findingsOf(new Map([['a.bay', job(things, work)]])).find((f) => f.code === 'S112');
+  const found = findingsOf(new Map([['a.bay', job(CLIP_AND_PLUG, work)]])).find((f) => f.code === 'S112');
   expect(found?.fixes[0]?.title).toBe('Insert `remove plug`');
 });

@@ -5,7 +5,6 @@ import {
   formatNumber,
   formatSpec,
   parseQuantity,
-  parseSpec,
   parseUnit,
   type QuantityKind,
   rational,
@@ -51,8 +50,12 @@ describe('the formatter writes one form', () => {
     ['15 ft-lb then 40 ft-lb then 90 deg', '15 ft·lbf then 40 ft·lbf then 90°'],
     ['20 Nm then back 180°', '20 N·m then back 180°'],
   ])('%s becomes %s', (text, expected) => {
-    const read = parseSpec(text);
-    expect('spec' in read ? formatSpec(read.spec) : read.problem).toBe(expected);
+    const stages = text.split(' then ').map((stage) => {
+      const read = parseQuantity(stage.replace(/^back /, ''));
+      if (!('measure' in read)) throw new Error(read.problem);
+      return { back: stage.startsWith('back '), measure: read.measure };
+    });
+    expect(formatSpec({ stages })).toBe(expected);
   });
 });
 

@@ -148,6 +148,23 @@ describe('entries', () => {
     expect(await first(entry('torque 60 N·m $0'))).toEqual(['then']);
     expect(await labels(entry('torque 60 N·m then $0'))).toEqual(['back']);
   });
+  test('a grade goes on behind the first of its words', async () => {
+    const oil = USED.replace('limits\n', 'fluids\n  rear-oil: Oil\n    ISO VG $0\n\nlimits\n');
+    expect(await labels(oil)).toEqual(['22', '32', '46', '68']);
+  });
+  test('a flange is tightened in its usual passes', async () => {
+    const flange = (count: number, torque: string): string =>
+      entry(`${count} of M10x1.5, class 8.8, hex 16 mm\n    torque ${torque}`);
+    const passes = '14 N·m then 27 N·m then 45 N·m';
+    expect(await first(flange(8, '45 N·m $0'), 2)).toEqual(['then', passes]);
+    expect(await written(flange(8, '45 N·m $0'), passes)).toContain(`    torque ${passes}\n`);
+    expect(await written(flange(8, '45 N·m th$0'), passes)).toContain(`    torque ${passes}\n`);
+    expect(await labels(flange(14, '33 ft-lb $0'))).toContain(
+      '6.6 ft·lbf then 13 ft·lbf then 26 ft·lbf then 33 ft-lb',
+    );
+    for (const line of [flange(2, '45 N·m $0'), flange(8, '40 to 50 N·m $0'), flange(8, '9 N·m then 90° $0')])
+      expect((await labels(line)).filter((label) => label.includes(' then '))).toEqual([]);
+  });
   test('marks that the checks know, with what they do', async () => {
     const marks = await offered(USED.replace('    held by caliper-bolt\n', '    marked $0\n'));
     const caliper = marks.find((m) => m.label === 'brake-caliper');

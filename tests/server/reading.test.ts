@@ -42,6 +42,43 @@ describe('hover', () => {
       await hovered('remove caliper-bolt, caliper', 'remove caliper-bolt, caliper\n    inspect wh$0eel'),
     ).toContain('Before this line: off the vehicle');
   });
+  test('what a nut itself bears of the load that its torque gives', async () => {
+    const nut = WORK.replace('2 of M12x1.5, class 10.9', '2 of M12x1.5, class 10').replace(
+      'torque 110 N·m',
+      'torque 11$00 N·m',
+    );
+    const hover = await session.request<Hover>('textDocument/hover', session.rewrite(PATH, nut));
+    // 110 N·m at K 0.2 is 45.8 kN; 88.1 mm² at 1050 MPa (ISO 898-2) bears 92.5 kN.
+    expect((hover.contents as { value: string }).value).toContain('the nut itself at 50 % of its proof');
+    expect(await hovered('110 N·m', '11$00 N·m')).not.toContain('nut itself');
+  });
+  describe('the mix of a coolant', () => {
+    const coolant = async (clauses: string): Promise<string> => {
+      const entry = `fluids\n  coolant: Coolant\n    ${clauses}\n\nremoval\n`;
+      const fill = `${WORK.replace('removal\n', entry)}    drain cool$0ant\n`;
+      const hover = await session.request<Hover>('textDocument/hover', session.rewrite(PATH, fill));
+      return (hover.contents as { value: string }).value;
+    };
+    test('how far it protects, what to pour, how to mend a weak one', async () => {
+      const card = await coolant('ASTM D3306\n    mix 50 %\n    fill 8.0 L, per "HL-90"');
+      expect(card).toContain('Freezes at -37 °C (ethylene glycol) · ASHRAE Fundamentals');
+      expect(card).toContain('Freezes at -33 °C (propylene glycol) · Lange');
+      expect(card).toContain('8.0 L: 4 L of concentrate and 4 L of water');
+      // 8 L from 40 % to 50 %: 8 × 0.1 / 0.6.
+      expect(card).toContain('found at 40 %, drain 1.3 L and fill with concentrate');
+    });
+    test('of the type that the grade names alone', async () => {
+      const card = await coolant('ASTM D3306 type IV\n    mix 40 to 50 %\n    fill 8 L, per "HL-90"');
+      expect(card).toContain('Freezes at -21 °C (propylene glycol)');
+      expect(card).not.toContain('ethylene');
+      expect(card).not.toContain('concentrate and');
+    });
+    test('of what is no coolant by its grade, the amounts alone', async () => {
+      const card = await coolant('mix 25 %\n    fill 4 L, per "HL-90"');
+      expect(card).toContain('4 L: 1 L of concentrate and 3 L of water');
+      expect(card).not.toContain('Freezes');
+    });
+  });
   test('verbs, clauses, sections and the finding at the place', async () => {
     expect(await hovered('    loosen wheel-nut', '    loo$0sen wheel-nut')).toContain('**loosen**');
     const remove = await hovered('    remove caliper-bolt, caliper', '    remo$0ve caliper-bolt, caliper');

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { format } from '../../language/src/format/index.js';
 import { meaningOf } from '../../language/src/format/same-meaning.js';
 import { type Line, parse, type Tree, walkLines } from '../../language/src/syntax/index.js';
-import { lineAt, nameAt, nodeFields, pathAt } from '../../language/src/syntax/walk.js';
+import { lineAt, namesOf, nodeFields, pathAt } from '../../language/src/syntax/walk.js';
 
 const WORDS = [
   'procedure',
@@ -116,7 +116,7 @@ describe('any text', () => {
         for (let offset = 0; offset <= written.length; offset++) {
           const line = lineAt(tree, offset);
           expect(line === undefined || pathAt(tree, offset).includes(line)).toBe(true);
-          nameAt(tree, offset);
+          if (line) namesOf(line);
         }
       }),
       { numRuns: 300, seed: 9 },

@@ -1,7 +1,8 @@
 // Asking a tree what stands at a place.
 import { describe, expect, test } from 'vitest';
-import { lineAt, nameAt, parse, pathAt } from '../../language/src/syntax/index.js';
+import { lineAt, parse, pathAt } from '../../language/src/syntax/index.js';
 import { namesOf } from '../../language/src/syntax/walk.js';
+import { touches } from '../../language/src/text/span.js';
 
 /** The tree of a text, and the offset of the `$0` in it. */
 function at(marked: string) {
@@ -42,7 +43,9 @@ describe('the name at a place', () => {
     ['torque cap, 11$05 N·m', undefined],
   ])('%s', (code, name) => {
     const { tree, offset } = at(`procedure A-1: T\n\nremoval\n  step: S\n    ${code}`);
-    expect(nameAt(tree, offset)?.text).toBe(name);
+    const line = pathAt(tree, offset).pop();
+    const names = line ? namesOf(line) : [];
+    expect(names.find((each) => touches(each, offset))?.text).toBe(name);
   });
 
   test('all names of a line come in the order written', () => {

@@ -1,7 +1,7 @@
 // Vehicle identification numbers and trouble codes.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dtcCheck, vinCheck, vinInRange } from '../../language/src/trade/index.js';
+import { dtcCheck, vinCheck } from '../../language/src/trade/index.js';
 
 describe('VIN check digit', () => {
   it.each([
@@ -49,27 +49,6 @@ describe('VIN check digit', () => {
         expect(vinCheck(vin.slice(0, place) + digit + vin.slice(place + 1)).check).toBe('wrong');
       }),
     );
-  });
-});
-
-describe('VIN ranges', () => {
-  const [from, to] = ['SM3VA30D0JA000100', 'SM3VA30D0MA009999'];
-  it.each([
-    ['SM3VA30D5JA000100', true],
-    ['SM3VA30D5JA000099', false],
-    ['SM3VA30D5KA000001', true],
-    ['SM3VA30D5MA009999', true],
-    ['SM3VA30D5MA010000', false],
-    ['SM3VA30D5NA000001', false],
-    ['SM3VB30D5KA000001', false],
-    ['SM3VA30D5KB000001', false],
-    ['SM3VA30D51A000500', false],
-  ])('%s: %s', (vin, inside) => {
-    expect(vinInRange(vin, from, to)).toBe(inside);
-  });
-  it('ends of two vehicle lines are no range', () => {
-    expect(vinInRange(from, from, 'XX3VA30D0MA009999')).toBeUndefined();
-    expect(vinInRange('short', from, to)).toBeUndefined();
   });
 });
 

@@ -7,7 +7,6 @@ import {
   type JointInput,
   lubricantOnDrySpec,
   nutFactor,
-  stages,
   strength,
   usualStages,
 } from '../../language/src/trade/index.js';
@@ -227,18 +226,8 @@ describe('torque, then angle', () => {
   });
 });
 
-describe('stages', () => {
-  it('takes percentages of the torque', () => {
-    expect(stages([30, 60, 100], 110)).toEqual([
-      { percent: 30, torqueNm: 33 },
-      { percent: 60, torqueNm: 66 },
-      { percent: 100, torqueNm: 110 },
-    ]);
-  });
-  it.each([[[60, 30, 100]], [[30, 60]], [[0, 100]], [[]], [[50, 120]]])('%o is a problem', (percent) => {
-    expect(stages(percent, 100)).toHaveProperty('problem');
-  });
-  it('usual passes: 30/60/100 for 4 and 8 bolts, 20/40/80/100 from 12 (piping-designer.com on PCC-1)', () => {
+describe('usual passes', () => {
+  it('are 30/60/100 for 4 and 8 bolts, 20/40/80/100 from 12 (piping-designer.com on PCC-1)', () => {
     expect(usualStages(8)?.percent).toEqual([30, 60, 100]);
     expect(usualStages(12)?.percent).toEqual([20, 40, 80, 100]);
   });

@@ -97,30 +97,3 @@ export const quantityKinds: Readonly<Record<QuantityKind, KindRow>> = {
 export function dimensionOf(of: QuantityKind): Dimension {
   return quantityKinds[of].dimension;
 }
-
-/** Whether two dimensions have the same exponents. Same dimension does not mean same kind. */
-export function sameDimension(a: Dimension, b: Dimension): boolean {
-  return dimensionKey(a) === dimensionKey(b);
-}
-
-/** A dimension in plain words: `length`, `torque or energy`; exponents when no kind has it. */
-export function dimensionName(dimension: Dimension): string {
-  return namesByDimension.get(dimensionKey(dimension)) ?? exponentText(dimension);
-}
-
-const namesByDimension = new Map<string, string>();
-for (const [name, row] of Object.entries(quantityKinds)) {
-  if (name === 'temperature difference' || name === 'count') continue;
-  const key = dimensionKey(row.dimension);
-  const known = namesByDimension.get(key);
-  namesByDimension.set(key, known === undefined ? name : `${known} or ${name}`);
-}
-
-function dimensionKey(d: Dimension): string {
-  return `${d.length},${d.mass},${d.time},${d.current},${d.temperature},${d.angle}`;
-}
-
-function exponentText(dimension: Dimension): string {
-  const parts = Object.entries(dimension).filter(([, exponent]) => exponent !== 0);
-  return parts.map(([base, exponent]) => (exponent === 1 ? base : `${base}^${exponent}`)).join(' × ');
-}

@@ -10,12 +10,10 @@ export {
 } from './convert.js';
 export {
   type Dimension,
-  dimensionName,
   dimensionOf,
   type KindRow,
   type QuantityKind,
   quantityKinds,
-  sameDimension,
 } from './dimension.js';
 export { formatMeasure, formatSpec, unitName, unitText } from './format-measure.js';
 export { digitsFor, type FormatOptions, formatNumber, NARROW_SPACE, sourceStyle } from './format-number.js';
@@ -39,7 +37,6 @@ export {
 export { nearestUnit } from './nearest-unit.js';
 export {
   parseQuantity,
-  parseSpec,
   parseUnit,
   type QuantityOptions,
   type QuantityProblem,

@@ -3,15 +3,7 @@
  * the syntax, which reads the same numbers and units; here a text stands alone and the first problem ends it.
  */
 import type { QuantityKind } from './dimension.js';
-import {
-  type Amount,
-  type AmountPart,
-  foldParts,
-  type Measure,
-  type Spec,
-  type Stage,
-  withPercent,
-} from './measure.js';
+import { type Amount, type AmountPart, foldParts, type Measure, withPercent } from './measure.js';
 import { nearestUnit } from './nearest-unit.js';
 import { type Rational, rational } from './rational.js';
 import { type Digits, type NumberReading, readNumber } from './read-number.js';
@@ -40,18 +32,6 @@ export function parseQuantity(
     const measure = reader.measure();
     reader.expectEnd();
     return { measure };
-  });
-}
-
-/** Reads a specification in stages: `15 ft·lbf then 40 ft·lbf then 90°`, `20 N·m then back 180°`. */
-export function parseSpec(text: string, options: QuantityOptions = {}): { spec: Spec } | QuantityProblem {
-  return guarded(() => {
-    const reader = new Reader(text, options);
-    const stages: Stage[] = [];
-    do stages.push({ back: reader.word('back'), measure: reader.measure() });
-    while (reader.word('then'));
-    reader.expectEnd();
-    return { spec: { stages } };
   });
 }
 

@@ -4,7 +4,6 @@ export {
   DEFAULT_SETTINGS,
   SETTINGS_FILE,
   type Settings,
-  type SettingsInput,
   settingsJsonSchema,
   settingsSchema,
 } from './schema.js';

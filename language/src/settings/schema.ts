@@ -133,7 +133,6 @@ export const settingsSchema = z.strictObject({
 });
 
 export type Settings = z.output<typeof settingsSchema>;
-export type SettingsInput = z.input<typeof settingsSchema>;
 export type SeverityLevel = (typeof SEVERITY_LEVELS)[number];
 
 /** What holds where no settings file says otherwise. */

@@ -27,4 +27,4 @@ export function parse(
 export { dump } from './dump.js';
 export { EarlierLines } from './earlier-lines.js';
 export * from './tree.js';
-export { lineAt, nameAt, pathAt, walkLines } from './walk.js';
+export { lineAt, pathAt, walkLines } from './walk.js';

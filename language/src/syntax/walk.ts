@@ -90,12 +90,6 @@ export function lineAt(tree: Tree, offset: number): Line | undefined {
   return offset <= end || line.children.length === 0 ? line : undefined;
 }
 
-/** A name in the code or a reference in the text that holds the offset, its end included. */
-export function nameAt(tree: Tree, offset: number): Name | undefined {
-  const line = pathAt(tree, offset).pop();
-  return line && namesOf(line).find((name) => touches(name, offset));
-}
-
 /** Every name on a line: of its code, in the order written, then those referred to in its text. */
 export function namesOf(line: Line): Name[] {
   const names: Name[] = [];

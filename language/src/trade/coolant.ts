@@ -1,11 +1,21 @@
-/** Coolant mixes: freeze point by glycol and share, and how much to drain and replace to reach a share. */
+/** Coolant mixes: which glycol, freeze point by share, and how much to drain and replace to reach a share. */
 import { type SourceKey, sourceTitle } from './sources.js';
 
-/** Glycols of ASTM D3306: types I and III are ethylene, II and IV propylene. */
+/** What a coolant is made of beside water. */
 export type Glycol = 'ethylene' | 'propylene';
 
+/**
+ * The glycols that a coolant may be of by the type that its specification names: types I and III of ASTM D3306 are
+ * ethylene, II and IV propylene. Both where no type is named.
+ */
+export function glycolsOf(grade: string): readonly Glycol[] {
+  const type = /\btype (I{1,3}|IV)\b/i.exec(grade)?.[1]?.toUpperCase();
+  if (type === undefined) return ['ethylene', 'propylene'];
+  return type === 'I' || type === 'III' ? ['ethylene'] : ['propylene'];
+}
+
 /** Freeze points (°C) by share of glycol, percent by volume. */
-export const FREEZE_POINTS: Readonly<
+const FREEZE_POINTS: Readonly<
   Record<Glycol, { rows: readonly (readonly [percent: number, celsius: number])[]; source: SourceKey }>
 > = {
   ethylene: {
@@ -42,9 +52,6 @@ export const FREEZE_POINTS: Readonly<
   },
 };
 
-/** Share of glycol at which ASTM D3306 concentrates are used in water, percent by volume. */
-export const USUAL_GLYCOL_PERCENT = { from: 40, to: 70 } as const;
-
 /**
  * Freeze point (°C) of a mix with `percent` glycol by volume, by straight line between the table's rows. Undefined
  * outside the table: above 60 % (50 % propylene) protection stops improving and soon worsens.
@@ -61,37 +68,27 @@ export function coolantFreezePoint(
   return { celsius: low[1] + share * (high[1] - low[1]), source: sourceTitle(source) };
 }
 
-/** Smallest share of glycol (percent by volume) that protects down to `celsius`; undefined where the table ends. */
-export function glycolFor(glycol: Glycol, celsius: number): number | undefined {
-  const { rows } = FREEZE_POINTS[glycol];
-  const upper = rows.findIndex(([, c]) => c <= celsius);
-  const [high, low] = [rows[upper], rows[Math.max(0, upper - 1)]];
-  if (!high || !low) return undefined;
-  const share = high[1] === low[1] ? 0 : (celsius - low[1]) / (high[1] - low[1]);
-  return low[0] + share * (high[0] - low[0]);
-}
-
-/** How much to drain and with what to replace it. */
-export interface TopUp {
-  readonly drainL: number;
+/** How much to drain, in the unit of the system's volume, and with what to replace it. */
+interface TopUp {
+  readonly drain: number;
   readonly refillWith: 'concentrate' | 'water' | 'nothing';
 }
 
 /**
- * Drain-and-replace to take a system of `volumeL` litres from one glycol share to another (both 0–1): concentrate x =
+ * Drain-and-replace to take a system of `volume` (litres or any one unit) from one glycol share to another (both 0–1): concentrate x =
  * V·(c2 − c1)/(1 − c1), or water x = V·(c1 − c2)/c1 to thin it. Undefined for shares outside 0–1. Computed from the
  * balance of glycol.
  */
-export function coolantTopUp(volumeL: number, fromShare: number, toShare: number): TopUp | undefined {
+export function coolantTopUp(volume: number, fromShare: number, toShare: number): TopUp | undefined {
   const shares = [fromShare, toShare];
-  if (!(volumeL > 0) || shares.some((s) => !(s >= 0 && s <= 1))) return undefined;
-  if (fromShare === toShare) return { drainL: 0, refillWith: 'nothing' };
+  if (!(volume > 0) || shares.some((s) => !(s >= 0 && s <= 1))) return undefined;
+  if (fromShare === toShare) return { drain: 0, refillWith: 'nothing' };
   if (toShare > fromShare)
-    return { drainL: (volumeL * (toShare - fromShare)) / (1 - fromShare), refillWith: 'concentrate' };
-  return { drainL: (volumeL * (fromShare - toShare)) / fromShare, refillWith: 'water' };
+    return { drain: (volume * (toShare - fromShare)) / (1 - fromShare), refillWith: 'concentrate' };
+  return { drain: (volume * (fromShare - toShare)) / fromShare, refillWith: 'water' };
 }
 
-/** Parts of concentrate and water for a fresh fill, litres. */
-export function coolantMix(totalL: number, share: number): { concentrateL: number; waterL: number } {
-  return { concentrateL: totalL * share, waterL: totalL * (1 - share) };
+/** Parts of concentrate and water for a fresh fill, in the unit of its total. */
+export function coolantMix(total: number, share: number): { concentrate: number; water: number } {
+  return { concentrate: total * share, water: total * (1 - share) };
 }

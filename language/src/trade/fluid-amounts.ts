@@ -1,6 +1,5 @@
-/** Amounts of fluids and supplies: overfill, refrigerant charge, totals of a job, waste, and containers to pull. */
+/** Amounts of fluids and supplies: overfill, waste, and containers to pull. */
 import type { FluidFamily } from './grade-reading.js';
-import { sourceTitle } from './sources.js';
 
 /**
  * A fill larger than the system holds (litres): 2.1 L of a 1.9 L fill. Amounts written in other units differ in the
@@ -9,33 +8,6 @@ import { sourceTitle } from './sources.js';
 export function overfill(fillL: number, capacityL: number): { excessL: number; share: number } | undefined {
   const excessL = fillL - capacityL;
   return excessL > capacityL * 0.005 ? { excessL, share: excessL / capacityL } : undefined;
-}
-
-/** Judges a weighed refrigerant charge (grams) against the plate: charging is by mass, never by pressure. */
-export function chargeCheck(
-  chargedG: number,
-  specG: number,
-  toleranceG: number,
-): { verdict: 'within' | 'under' | 'over'; offByG: number; source: string } {
-  const offByG = chargedG - specG;
-  const verdict = Math.abs(offByG) <= toleranceG + 1e-9 ? 'within' : offByG < 0 ? 'under' : 'over';
-  return { verdict, offByG, source: sourceTitle('CFR82') };
-}
-
-/** One use of a supply in a job. `perSide` uses count once for each side worked on. */
-export interface SupplyUse {
-  readonly name: string;
-  readonly amount: number;
-  readonly perSide: boolean;
-}
-
-/** Totals per supply for the sides done in one visit (1 or 2), in the unit the amounts came in, in order of first use. */
-export function totalsPerJob(uses: readonly SupplyUse[], sides: 1 | 2): ReadonlyMap<string, number> {
-  const totals = new Map<string, number>();
-  for (const use of uses) {
-    totals.set(use.name, (totals.get(use.name) ?? 0) + use.amount * (use.perSide ? sides : 1));
-  }
-  return totals;
 }
 
 /** Whole containers to pull for an amount, both in litres (or both in any one unit), and what is left over. */

@@ -106,6 +106,7 @@ function readIso(text: string): GradeReading {
       standard: 'ISO',
       printed: 'ISO 22241 (AUS 32)',
       family: 'urea solution',
+      note: '31.8 to 33.2 % urea by mass, refractive index 1.3814 to 1.3843 at 20 °C',
       source: sourceTitle('ISO22241'),
     };
   }

@@ -7,20 +7,14 @@ export {
   coolantFreezePoint,
   coolantMix,
   coolantTopUp,
-  FREEZE_POINTS,
   type Glycol,
-  glycolFor,
-  type TopUp,
-  USUAL_GLYCOL_PERCENT,
+  glycolsOf,
 } from './coolant.js';
 export {
-  chargeCheck,
   containersToPull,
   type Drain,
   drainedWaste,
   overfill,
-  type SupplyUse,
-  totalsPerJob,
   WASTE_STREAMS,
 } from './fluid-amounts.js';
 export {
@@ -90,7 +84,7 @@ export {
 export { type DiagramOptions, orderSvg, orderText } from './order-svg.js';
 export { type FastenerNamed, readFastener } from './read-joint.js';
 export { SOURCES, type Source, type SourceKey, type SourceKind, sourceTitle } from './sources.js';
-export { type Stage, stages, usualStages } from './stages.js';
+export { usualStages } from './stages.js';
 export {
   type ClassProblem,
   isClass,
@@ -112,8 +106,7 @@ export {
   timeText,
 } from './time.js';
 export { dtcCheck, dtcMeant, type TroubleCode } from './trouble-code.js';
-export { AUS32, ureaCheck } from './urea.js';
-export { type VinCheck, vinCheck, vinInRange, vinMeant, vinRangeFault } from './vin.js';
+export { type VinCheck, vinCheck, vinMeant, vinRangeFault } from './vin.js';
 export {
   type AdapterSetting,
   chooseWrench,

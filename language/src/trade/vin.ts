@@ -1,4 +1,4 @@
-/** Vehicle identification numbers: check digit, and whether one falls in the range a procedure applies to. */
+/** Vehicle identification numbers: check digit, and whether two are the ends of one range. */
 import { sourceTitle } from './sources.js';
 
 /** Value of each letter in the check sum (49 CFR 565, table III); digits stand for themselves. */
@@ -79,25 +79,6 @@ function checkDigit(vin: string): string {
 
 /** Model year codes in sequence from 2001; the sequence repeats every 30 years. */
 const YEARS = '123456789ABCDEFGHJKLMNPRSTVWXY';
-
-/**
- * Does a VIN lie in a range whose ends are two VINs of one vehicle line? The first eight characters must agree with
- * both ends; then year (position 10) and serial (12–17) decide. Where both ends name one plant (position 11), the plant must agree.
- * Undefined where any of the three is not 17 characters or the ends are not of one line.
- */
-export function vinInRange(vin: string, from: string, to: string): boolean | undefined {
-  const [v, a, b] = [vin, from, to].map((t) => t.replace(/[\s-]/g, '').toUpperCase());
-  if (!v || !a || !b || [v, a, b].some((t) => t.length !== 17) || a.slice(0, 8) !== b.slice(0, 8))
-    return undefined;
-  if (v.slice(0, 8) !== a.slice(0, 8)) return false;
-  if (a[10] === b[10] && v[10] !== a[10]) return false;
-  return place(v) >= place(a) && place(v) <= place(b);
-}
-
-/** Sorts by year, then serial; text comparison of equal-length keys is their order. */
-function place(vin: string): string {
-  return String(YEARS.indexOf(vin.charAt(9))).padStart(2, '0') + vin.slice(11);
-}
 
 /**
  * Why two VINs are not the ends of one range: of two vehicle lines (first eight characters), or the later first.

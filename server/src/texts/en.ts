@@ -52,6 +52,7 @@ export const EN = {
     `${adapter} of ${offset} mm on ${wrench} of ${lever} mm`,
   fromTo: (low: string, high: string) => `${low} to ${high}`,
   preload: (force: string, percent: number) => `preload ${force}, ${percent} % of proof`,
+  nutProof: (percent: number) => `the nut itself at ${percent} % of its proof`,
   withFriction: (low: string, high: string) => `(${low} to ${high} with the friction)`,
   pitch: (length: string) => `Pitch ${length}`,
   stressArea: (area: string) => `Tensile stress area ${area}`,
@@ -61,6 +62,13 @@ export const EN = {
   operationLeaves: (things: string) => `Leaves: ${things}`,
   stepsComeTo: (handsOn: string, waiting: string | undefined, all: string) =>
     `The steps come to **${handsOn}** with hands on (usual minutes of the bare work), ${waiting ?? 'nothing'} waiting, ${all} in all`,
+  freezesAt: (celsius: number, glycol: string) => `Freezes at ${celsius} °C (${glycol})`,
+  ethylene: 'ethylene glycol',
+  propylene: 'propylene glycol',
+  pouredOf: (fill: string, concentrate: string, water: string) =>
+    `${fill}: ${concentrate} of concentrate and ${water} of water`,
+  foundWeak: (percent: number, drain: string) =>
+    `found at ${percent} %, drain ${drain} and fill with concentrate`,
   lastsFrom: (least: string) => `Lasts to the next service from ${least}`,
   newLasts: (services: number) => `a new one lasts ${services} service${services === 1 ? '' : 's'}`,
   fresh: 'new',
@@ -95,6 +103,7 @@ export const EN = {
   retainer: 'without a thread',
   notKnownYet: 'not known yet',
   turnBack: 'Turned back before the next stage.',
+  inPasses: (passes: number, source: string) => `In ${passes} passes, as is usual for a flange (${source}).`,
   nextStage: 'Another stage of the torque.',
   setSnippet: 'How many, of what thread, with what head.',
   entrySnippet: 'An entry with its title.',

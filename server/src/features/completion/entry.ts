@@ -14,11 +14,12 @@ import { clauseRank } from './clause-order.js';
 import { type Cursor, entryOf } from './cursor.js';
 import { guardOffers } from './guards.js';
 import { markOffers } from './marks.js';
+import { passesOffers } from './passes.js';
 import { setOffer } from './snippets.js';
 import { hasWord, lastClause } from './statement.js';
 import { kindOffers, sourceOffers, valueOffers } from './things.js';
 import { endsInNumber, unitOffers } from './units.js';
-import { headOffers, rawOffers, threadOffers } from './values.js';
+import { headOffers, rawOffers, restOffers, threadOffers } from './values.js';
 
 export function entryOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
   const kind: ThingKind = cursor.declares ?? 'part';
@@ -46,9 +47,13 @@ export function entryOffers(snapshot: Snapshot, cursor: Cursor): Offer[] {
       ...inClause(snapshot, cursor, def, text.trim() === ''),
       ...(text.trim() === '' && def.shape !== 'flag' ? [] : clauseWords(snapshot, cursor, kind)),
     ];
+  const rest = def?.shape === 'raw' ? restOffers(def.word, text.trimStart()) : [];
+  if (rest.length > 0) return rest;
   const further = at?.word === 'torque' && kind === 'fastener' && !/,\s*$/.test(text);
   return [
-    ...(further ? [word('then', snapshot.say.nextStage, { insert: 'then ' })] : []),
+    ...(further
+      ? [word('then', snapshot.say.nextStage, { insert: 'then ' }), ...passesOffers(snapshot, cursor, text)]
+      : []),
     ...clauseWords(snapshot, cursor, kind),
   ];
 }

@@ -55,6 +55,13 @@ export function rawOffers(clause: string): Offer[] {
   return (RAW[clause] ?? []).map((text) => value(text));
 }
 
+/** What is left of values of two words behind the first: `46` behind `VG `. */
+export function restOffers(clause: string, begun: string): Offer[] {
+  return (RAW[clause] ?? []).flatMap((text) =>
+    begun !== '' && text.startsWith(begun) ? [value(text.slice(begun.length))] : [],
+  );
+}
+
 /** Values that shops write most, by clause word; common practice. Each reads by its standard. */
 export const RAW: Readonly<Record<string, readonly string[]>> = {
   class: ['8.8', '10.9', '12.9', 'A2-70', 'A4-80'],

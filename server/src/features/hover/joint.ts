@@ -21,6 +21,8 @@ import type { Texts } from '../../texts/index.js';
 export interface JointFigures {
   readonly torqueNm: number;
   readonly check: trade.JointCheck | undefined;
+  /** Of the nut itself, where the class is that of a nut: preload over its own proof load. */
+  readonly shareOfNut: number | undefined;
   readonly wrench: trade.WrenchChoice;
 }
 
@@ -35,8 +37,21 @@ export function jointFigures(thing: Thing, scope: Scope): JointFigures[] {
       thread && cls
         ? trade.checkJoint({ thread, class: cls, torqueNm: torque.highNm, lubrication: lubricationOf(thing) })
         : undefined;
-    return [{ torqueNm: torque.highNm, check, wrench: trade.chooseWrench(torque.highNm, toolsIn(scope)) }];
+    const wrench = trade.chooseWrench(torque.highNm, toolsIn(scope));
+    return [
+      { torqueNm: torque.highNm, check, shareOfNut: check && cls && shareOfNut(check, cls, thread), wrench },
+    ];
   });
+}
+
+function shareOfNut(
+  { preloadN }: trade.JointCheck,
+  cls: trade.StrengthClass,
+  thread: trade.Thread | undefined,
+): number | undefined {
+  const proofMPa = cls.kind === 'nut' && thread ? trade.nutProofMPa(cls.code, thread.diameterMm) : undefined;
+  const area = thread?.stressAreaMm2;
+  return proofMPa === undefined || area === undefined ? undefined : preloadN / (proofMPa * area);
 }
 
 /** The torque that an entry's line of clauses states. */
@@ -53,13 +68,14 @@ export function figuresAt(snapshot: Snapshot, scope: Scope, torque: Clause): Joi
   return jointFigures(thing, scope)[i];
 }
 
-/** The preload with the range that friction leaves it, for a card. */
+/** The preload with the range that friction leaves it, and what a nut itself bears of it, for a card. */
 export function preloadLine(figures: JointFigures, say: Texts): string | undefined {
-  const { check } = figures;
+  const { check, shareOfNut: ofNut } = figures;
   const words = inWords(figures, say);
   if (!check || words === undefined) return undefined;
   const [low, high] = check.preloadRangeN;
-  return `${words} ${say.withFriction(kilonewtons(low), kilonewtons(high))}`;
+  const nut = ofNut === undefined ? '' : `, ${say.nutProof(Math.round(ofNut * 100))}`;
+  return `${words} ${say.withFriction(kilonewtons(low), kilonewtons(high))}${nut}`;
 }
 
 /** `preload 63 kN, 74 % of proof`. */

@@ -1,8 +1,10 @@
-// A thing as a card: what it is, its declaration, where its figures come from, what its torque does to the joint.
+// A thing as a card: what it is, its declaration, where its figures come from, what its torque does to the joint, what
+// its mix comes to.
 import { clausesOf, formatMeasure, type Thing } from '@baywright/language';
 import type { Snapshot } from '../../snapshot.js';
 import { HEAD_SIZES, otherForm } from '../quantities.js';
 import { jointFigures, preloadLine } from './joint.js';
+import { mixLines } from './mix.js';
 
 export function thingCard(snapshot: Snapshot, thing: Thing): string {
   const file = thing.line && snapshot.file(thing.file);
@@ -11,7 +13,14 @@ export function thingCard(snapshot: Snapshot, thing: Thing): string {
     thing.line && file
       ? `\`\`\`baywright\n${dedented(file.text.slice(thing.line.start, thing.line.end), thing.line.indent)}\n\`\`\``
       : undefined;
-  return [head, declared, figures(thing), joint(snapshot, thing), sources(snapshot, thing)]
+  return [
+    head,
+    declared,
+    figures(thing),
+    joint(snapshot, thing),
+    mixLines(snapshot, thing),
+    sources(snapshot, thing),
+  ]
     .filter((part) => part !== undefined && part !== '')
     .join('\n\n');
 }

@@ -494,6 +494,8 @@ it('tells which clocks and bans run on at a line', () => {
     clocks: at(line).clocks.map(({ name, from, next }) => `${name}: ${from} to ${plain(next)}`),
     bans: at(line).bans.map((said) => spaced(plain(said))),
   });
+  // A clock is told once, with its rows: not among the things that are open as well.
+  expect(JSON.stringify(at('torque cover-bolt').groups)).not.toContain('2 h');
   expect(told('clean face')).toEqual({ at: 'After 1.2, Close', clocks: [], bans: [] });
   expect(told('install cover')).toEqual({
     at: 'After 1.4, Close',

@@ -4,6 +4,7 @@ import { allThings } from '../names/job.js';
 import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import type { Condition } from '../variants/diagrams.js';
 import type { Make } from '../vocabulary/needs.js';
+import type { Act } from './act.js';
 import {
   decode,
   wordClipped,
@@ -228,14 +229,15 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
       if (settles !== undefined) m.clocks.start(`settle ${fluid.id}`, 'least', settles, when, act.index);
     }
   },
-  waited(m, { act, when }) {
-    const waits =
-      act.statement?.clause('bare')?.spec?.stages[0]?.measure ??
-      act.statement?.clause('for')?.spec?.stages[0]?.measure;
-    m.clocks.advance(minutes(waits) ?? 0, 0, when);
-  },
+  waited: (m, { act, when }) => m.clocks.advance(minutesWaited(act), 0, when),
   outcome: () => {},
 };
+
+/** The minutes that a line waits, by its own figure: the time that work takes cures nothing. */
+export function minutesWaited({ statement }: Act): number {
+  if (!statement?.verb.alone?.makes.includes('waited')) return 0;
+  return minutes(statement.clause('bare')?.spec?.stages[0]?.measure) ?? 0;
+}
 
 function stageOf(text: string | undefined): number | undefined {
   const n = text === undefined ? Number.NaN : Number(text);

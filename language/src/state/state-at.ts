@@ -1,6 +1,6 @@
 // The vehicle at a line: what is off, hung, loose, drained, raised, placed, changed or owed just before the work of
 // the line. The run keeps every change with the act that made it; replaying them up to the line gives the answer.
-import { hoursOf } from '../names/figures.js';
+import { hoursOf, minutesOf } from '../names/figures.js';
 import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import { ALWAYS, type Condition, NEVER } from '../variants/diagrams.js';
 import type { Universe } from '../variants/universe.js';
@@ -8,9 +8,10 @@ import type { Act } from './act.js';
 import { type Aspect, initialValue } from './aspects.js';
 import { decode, size } from './counts.js';
 import { type ClockWord, detailText, type StateDetail } from './detail-words.js';
-import { CAME_IN } from './guarded.js';
+import { CAME_IN, type Choice } from './guarded.js';
 import { sealantOf } from './joints.js';
 import type { Machine } from './machine.js';
+import { minutesWaited } from './make-rules.js';
 import type { StateRun } from './run.js';
 
 export type StateGroup =
@@ -77,10 +78,12 @@ export function stateAt(run: StateRun, offset: number, chosen: Chosen = {}): Sta
   for (const [{ thing, aspect }, guarded] of then.cells()) {
     const first = initialValue(then.job, thing, aspect, pinnedOf(run.machine, thing))[0]?.value;
     for (const choice of guarded) {
-      if (choice.value === first && aspect !== 'spent') continue;
+      // A joint that is made anew is not as it came in: its sealant cures.
+      const isAnew = aspect === 'joint' && choice.by !== CAME_IN;
+      if (choice.value === first && aspect !== 'spent' && !isAnew) continue;
       const when = then.d.and(choice.when, then.d.and(within, then.job.exists(thing)));
       if (when === NEVER) continue;
-      const told = tell(then, thing, aspect, String(choice.value));
+      const told = isAnew ? tellJoint(then, thing, choice, when) : tell(thing, aspect, String(choice.value));
       if (!told) continue;
       const variants = then.d.implies(within, when) ? undefined : then.job.universe.words(when);
       facts.push({
@@ -151,7 +154,7 @@ function pinnedOf(m: Machine, thing: Thing): ReadonlyMap<string, string> {
   return thing.kind === 'condition' ? new Map([[thing.name, m.rest(thing)]]) : new Map();
 }
 
-function tell(m: Machine, thing: Thing, aspect: Aspect, value: string): Told | undefined {
+function tell(thing: Thing, aspect: Aspect, value: string): Told | undefined {
   switch (aspect) {
     case 'place':
       return { group: value === 'hung' ? 'hung' : 'off', said: NOTHING };
@@ -185,7 +188,6 @@ function tell(m: Machine, thing: Thing, aspect: Aspect, value: string): Told | u
     case 'spent':
       return value === 'yes' ? { group: 'owed', said: { what: 'spent' } } : undefined;
     case 'joint':
-      return tellJoint(m, thing, value);
     case 'clean':
     case 'fresh':
       return undefined;
@@ -205,13 +207,17 @@ function tellFastener(thing: Thing, word: string): Told | undefined {
   return { group: 'untorqued', said };
 }
 
-/** A joint that is open, wet, or made; a made one keeps its waiting times in view. */
-function tellJoint(m: Machine, part: Thing, value: string): Told | undefined {
+/** A joint that is open, wet, or made; a made one keeps in view what of its times has not been waited for yet. */
+function tellJoint(m: Machine, part: Thing, { value, by }: Choice, when: Condition): Told | undefined {
   const sealant = sealantOf(m.job, part);
   if (!sealant) return undefined;
   if (value === 'old') return { group: 'owed', said: { what: 'fresh', name: sealant.name } };
   const text = m.job.imports.model(sealant.file)?.tree.text ?? '';
+  const waited = m.acts
+    .slice(by + 1)
+    .reduce((sum, act) => sum + (m.d.implies(when, act.when) ? minutesWaited(act) : 0), 0);
   const clocks = (value === 'wet' ? BEFORE_FIT : AFTER_FIT).flatMap((word) => {
+    if (value === 'made' && waited >= (minutesOf(sealant, word) ?? 0)) return [];
     const spec = clausesOf(sealant, word)[0]?.clause.spec;
     const hours = hoursOf(spec?.stages[0]?.measure);
     const time = spec && `${text.slice(spec.start, spec.end)}${hours === undefined ? '' : ` (${hours})`}`;

@@ -101,7 +101,9 @@ function factsAt(print: Print, offset: number): StateFact[] {
   const [only] = print.sides;
   const side: Record<string, string> =
     print.sides.length === 1 && only?.word !== undefined ? { side: only.word } : {};
-  return print.run ? stateAt(print.run, offset, { ...print.choice.option, ...side }) : [];
+  const facts = print.run ? stateAt(print.run, offset, { ...print.choice.option, ...side }) : [];
+  // Clocks are told with the rows that start and end them.
+  return facts.filter(({ group }) => group !== 'clock');
 }
 
 function groupsOf(walk: Walk, facts: readonly StateFact[], offset: number): OffNow['groups'] {

@@ -1,5 +1,6 @@
 // The first fix of a finding leaves a procedure that checks.
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { format } from '../../language/src/format/index.js';
 import { applyEdits } from '../faults/library.js';
 import { findingsOf } from '../suite-helper.js';
 import { job } from './suite/job.js';
@@ -106,4 +107,68 @@ test('a line that is done on one way only is not moved out of it', () => {
     torque plug`;
   const found = findingsOf(new Map([['a.bay', job(CLIP_AND_PLUG, work)]])).find((f) => f.code === 'S112');
   expect(found?.fixes[0]?.title).toBe('Insert `remove plug`');
+});
+
+const WHEEL = `procedure WH-1: Wheel
+
+applies to van
+
+vehicles
+  van: Van
+
+parts
+  wheel: Wheel
+    held by wheel-nut
+
+fasteners
+  wheel-nut: Wheel nuts
+    5 of M14x1.5
+    torque 160 N·m, per "S-1"
+
+sources
+  S-1: Sheet
+
+removal
+  operation wheel-off: Wheel off
+    step: Off
+      remove wheel-nut, wheel
+
+installation
+  operation wheel-on: Wheel on
+    step: On
+      install wheel, wheel-nut
+      torque wheel-nut
+`;
+
+describe('what an operation took off and nothing puts back', () => {
+  const HEAD =
+    'procedure A-1: Job\n\nuse "wheel.bay"\n\napplies to van\n\nplaces\n  disc: Disc\n    behind wheel\n\n';
+  const LOOK = '  step: Look\n    clean disc\n';
+  const check = (work: string) =>
+    findingsOf(
+      new Map([
+        ['a.bay', HEAD + work],
+        ['wheel.bay', WHEEL],
+      ]),
+    ).filter(({ code }) => code !== 'N104');
+  test.each([
+    ['no line of its own', 'removal\n  perform wheel-off from WH-1\n'],
+    ['work behind it', `removal\n  perform wheel-off from WH-1\n${LOOK}`],
+    [
+      'a drive at the end',
+      `removal\n  perform wheel-off from WH-1\n${LOOK}  step: Drive\n    road-test vehicle, 5 km\n`,
+    ],
+  ])('is put back by its pair: %s', (_, work) => {
+    const [found, ...others] = check(work);
+    expect([found?.code, others]).toEqual(['S301', []]);
+    expect(found?.fixes.map(({ title }) => title)).toEqual([
+      'Insert `perform wheel-on from WH-1`',
+      'Insert `install wheel, wheel-nut`, `torque wheel-nut`',
+    ]);
+    for (const fix of found?.fixes ?? []) {
+      const mended = applyEdits(HEAD + work, 'a.bay', fix.edits);
+      expect(format(mended, 'a.bay').text).toBe(mended);
+      expect(check(mended.slice(HEAD.length)).map((f) => `${f.code} ${f.message}`)).toEqual([]);
+    }
+  });
 });

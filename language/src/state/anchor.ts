@@ -75,7 +75,8 @@ function beforeRunning(m: Machine, lacks: readonly Lack[]): Anchor | undefined {
 }
 
 function atEnd(m: Machine): Anchor | undefined {
-  const line = lastStatement(m);
+  // Where all the work so far is performed, behind that.
+  const line = lastStatement(m) ?? m.acts.findLast(({ through }) => through)?.through;
   return line ? { line, side: 'behind' } : undefined;
 }
 

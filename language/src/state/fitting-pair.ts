@@ -1,4 +1,5 @@
 // The operation that puts back what a performed one took off, where its procedure has one: `wheel-on` for `wheel-off`.
+import type { Thing } from '../names/model.js';
 import { type BoundStatement, bindStatement } from '../names/statement.js';
 import type { Line, PerformLine } from '../syntax/tree.js';
 import { lacksFor, supposedAct } from './can-do.js';
@@ -15,18 +16,27 @@ export interface Pair {
 /** Undefined where nothing was taken off by `perform`, or no operation beside it fits all of that again. */
 export function pairOf(m: Machine, fact: StateFact, facts: readonly StateFact[]): Pair | undefined {
   const through = fact.act?.through;
-  const callee = through?.from && !through.from.hole ? m.job.imports.numbered(through.from.text) : undefined;
-  const scope = m.job.scopes.find((each) => each.file === callee);
-  if (!through?.from || through.guard || !callee || !scope) return undefined;
   const taken = facts.filter((f) => f.group === 'off' && f.act?.through === through);
-  if (taken.length === 0 || taken.some((f) => f.variants !== undefined)) return undefined;
+  if (!through || taken.some((f) => f.variants !== undefined)) return undefined;
+  return pairFor(
+    m,
+    through,
+    taken.map(({ thing }) => thing),
+  );
+}
+
+/** The operation of the same procedure that fits these things, which a `perform` took off. */
+export function pairFor(m: Machine, through: PerformLine, taken: readonly Thing[]): Pair | undefined {
+  const callee = through.from && !through.from.hole ? m.job.imports.numbered(through.from.text) : undefined;
+  const scope = m.job.scopes.find((each) => each.file === callee);
+  if (through.guard || !callee || !scope || taken.length === 0) return undefined;
   for (const operation of callee.operations) {
     if (operation.name === through.operation?.text || !operation.line) continue;
     const statements = statementsIn(operation.line.children, (line) =>
       bindStatement(line, callee.path, scope),
     );
     const fits = statements?.filter(({ verb }) => verb.word === 'install').flatMap(({ objects }) => objects);
-    if (statements && taken.every((f) => fits?.some(({ thing }) => thing === f.thing)))
+    if (statements && taken.every((one) => fits?.some(({ thing }) => thing === one)))
       return { line: performLine(operation.name, through), statements };
   }
   return undefined;

@@ -12,6 +12,7 @@ import { DONE_ALREADY, dropFix } from './drop-fix.js';
 import { hangFix, insertFix, moveFix } from './fixes.js';
 import { groupLacks } from './group.js';
 import type { Machine } from './machine.js';
+import { pairFix } from './pair-fix.js';
 import { whenOf } from './relations.js';
 import { missingOf, needDiagnostic, orderDiagnostic, TOLD_AT_ACT, wantedWord } from './report-table.js';
 import type { StateRun } from './run.js';
@@ -160,7 +161,9 @@ function leftOff(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Finding 
     ...makers.slice(1).map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
     ...(deficit.act && deficit.act !== first ? [{ ...deficit.act.blame, message: 'needed here' }] : []),
   ];
-  const fixes: Fix[] = [insertFix(m, deficit, lacks)].filter((f) => f !== undefined);
+  const fixes: Fix[] = [pairFix(m, deficit, lacks), insertFix(m, deficit, lacks)].filter(
+    (f) => f !== undefined,
+  );
   return finding(
     missingOf(primary?.want ?? 'in'),
     { ...at, related, fixes, variants: m.job.universe.words(whenOf(m, lacks)) },

@@ -1,6 +1,6 @@
 // Rules that ask nothing: a part is missing, or they name what is not there.
 import { describe, expect, test } from 'vitest';
-import { checkMarked } from '../suite-helper.js';
+import { checkMarked, findingsOf } from '../suite-helper.js';
 
 const job = (rule: string): string => `procedure A-1: Hub, clean
 
@@ -25,9 +25,27 @@ describe('a rule that is not whole', () => {
     ['no requirement', `  r: Rule.\n# ^ S405 no \`require\`\n    after clean hub`],
     ['no state', `  r: Rule.\n# ^ S405 no \`while\`\n    never clean hub`],
     ['neither needs nor once', `  r: Rule.\n# ^ S405 neither\n    every clean hub`],
+    ['no time', `  r: Rule.\n# ^ S405 how long\n    before clean hub\n    require wait`],
+    ['a title alone', `  r: Rule.\n# ^ S405 nothing stands below`],
     ['no head', `  r: Rule.\n# ^ S405 does not begin\n    require clean hub`],
   ])('%s', (_name, rule) => {
     checkMarked(job(rule));
+  });
+
+  test.each([
+    ['begun, in a draft', '    after clean hub', '', 'question'],
+    ['a title alone, in a draft', '', '', 'question'],
+    ['begun wrongly', '    require clean hub', '', 'error'],
+    [
+      'begun, in a procedure that was proved',
+      '    after clean hub',
+      'status proved by TK on 2026-10-05\n',
+      'error',
+    ],
+  ])('is open while it is written, and wrong behind that: %s', (_name, clauses, status, severity) => {
+    const text = job(`  r: Rule.\n${clauses}`).replace('\n\n', `\n\n${status}\n`);
+    const found = findingsOf(new Map([['a.bay', text]])).filter(({ code }) => code === 'S405');
+    expect(found.map((each) => each.severity)).toEqual([severity]);
   });
 });
 

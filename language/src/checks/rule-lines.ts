@@ -1,6 +1,7 @@
 // S405: house rules of the file that are not whole, or name a thing or a state that is not there.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { ruleUnreadable } from '../diagnostics/s405-rule-unreadable.js';
+import { isDraft } from '../names/draft.js';
 import { everyLine, type Job } from '../names/job.js';
 import { nameSpan, type Thing } from '../names/model.js';
 import { readRule } from '../rules/rule-model.js';
@@ -21,21 +22,31 @@ export const ruleLines: Check = ({ job, syntax }) =>
         .flatMap((l) => l.clauses);
       const name = nameSpan(rule);
       const what = readRule(rule, false) ? undefined : missingPart(clauses);
-      if (name && what) return [report(job, rule, name, what, [])];
+      if (name && what) {
+        const found = report(job, rule, name, what, []);
+        // What stands there is right as far as it goes: in a draft the rest is still to be written.
+        return [isBegun(clauses) && isDraft(job.file) ? { ...found, severity: 'question' } : found];
+      }
       return clauses.flatMap((clause) => clauseFaults(job, rule, clause));
     });
+
+const HEADS: ReadonlySet<string> = new Set(['after', 'before', 'never', 'every']);
+
+const isBegun = ([head]: readonly RuleClause[]): boolean => head === undefined || HEADS.has(head.word);
 
 function missingPart([head, ...tail]: readonly RuleClause[]): string {
   switch (head?.word) {
     case 'after':
     case 'before':
       return tail.some((c) => c.word === 'require')
-        ? 'the action it looks for is missing'
+        ? 'no time says how long to wait'
         : 'no `require` says what it asks for';
     case 'never':
       return 'no `while` says when';
     case 'every':
       return 'neither `needs` nor `at most once` follows';
+    case undefined:
+      return 'nothing stands below its title';
     default:
       return 'it does not begin with `after`, `before`, `never` or `every`';
   }

@@ -120,7 +120,7 @@ describe('install', () => {
     `
     remove bolt, cover
     install bolt
-#   ^^^^^^^^^^^^ S201 put on only later
+#   ^^^^^^^^^^^^ S201 \`cover\` is put on only later, and must be before \`bolt\`
     install cover
     torque bolt`,
   );

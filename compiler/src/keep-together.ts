@@ -1,13 +1,26 @@
 // Runs of a text that no line may part: a number with its unit, a part or sheet number with its hyphen, a date. Figures of the
 // document are whole anyway; this is for those inside sentences and lists.
+import { units } from '@baywright/language';
 
 export interface Run {
   readonly text: string;
   readonly whole: boolean;
 }
 
-const UNITS =
-  'N·m|kN|N|mm|cm|km|m|µm|in|ft|kg|g|lb|oz|mL|L|qt|gal|kPa|MPa|bar|psi|kV|mV|V|mA|A|kW|W|MΩ|Ω|Hz|rpm|°C|°F|%|min|h|s';
+/** Symbols of units, in any language, and short ones that prose has; longest first, so that `L` is not read in `L/min`. */
+const UNITS = [
+  'gal',
+  'qt',
+  ...new Set(
+    units
+      .filter(({ isWord }) => !isWord)
+      .flatMap(({ symbol, localSymbols = {} }) => [symbol, ...Object.values(localSymbols)]),
+  ),
+]
+  .filter((symbol) => symbol.length > 0)
+  .sort((a, b) => b.length - a.length)
+  .map((symbol) => symbol.replace(/[.^$*+?()[\]{}|\\/]/g, '\\$&'))
+  .join('|');
 /** Units spelled out, in any language, with the part in capitals that nobody must take for another. */
 const LOUD = '[A-Z]{3,}-[A-Za-z]+|[a-z]+-[A-Z]{3,}';
 /** Letters and figures of Latin, Greek and the scripts after them: quicker to make than all of Unicode's. */

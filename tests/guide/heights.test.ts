@@ -20,6 +20,7 @@ import { proseRuns, type Style } from '../../compiler/src/pdf/type/runs.js';
 import { DEFAULT_PRINT } from '../../compiler/src/print-options.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
+import { openSamples } from './sample-guides.js';
 
 const engine = openEngine();
 afterAll(engine.close);
@@ -133,10 +134,17 @@ const highAs =
   ({ height, code }: Pick<Item, 'height' | 'code'>): string =>
     `{ let is = measure(width: W, { set table(inset: (x: 1.8mm, y: ${inset}mm)); ${code.raw} }).height / 1mm; assert(calc.abs(is - ${height}) < 0.1, message: repr((is, ${height}, ${JSON.stringify(code.raw.slice(0, 60))}))) }`;
 
+/** Documents with a record; the last is of both sides. */
+const RECORDS: readonly GuideDocument[] = [
+  fh12(),
+  everyKind(),
+  openSamples().lower('procedures/LC-06-lift-chains.bay', { sheet: 'record' }).document,
+];
+
 test.for(RECORD_LOOKS)(
-  'the record set with $inset mm over its lines is as high as was worked out',
+  'the record set in $size pt with $inset mm over its lines is as high as was worked out',
   async (look) => {
-    for (const document of [fh12(), everyKind()]) {
+    for (const document of RECORDS) {
       const context = contextOf(document);
       const parts = document.blocks.flatMap((block) =>
         block.kind === 'record' ? recordParts(block, context, look) : [],
@@ -149,13 +157,36 @@ test.for(RECORD_LOOKS)(
 );
 
 test.for(RECORD_LOOKS)(
-  'every row of the record leaves a hand 8 mm, with $inset mm over its lines',
+  'every line to write on is as high as a hand needs, with $inset mm over the lines of the record',
   (look) => {
-    for (const document of [fh12(), everyKind()])
+    expect(look.hand).toBeGreaterThan(7);
+    for (const document of RECORDS)
       for (const block of document.blocks)
         if (block.kind === 'record')
-          for (const { rows, high } of recordParts(block, contextOf(document), look))
-            for (let i = 0; i < rows; i++)
-              expect(high(i, i + 1) - (rows > 1 ? high(i, i) : 0)).toBeGreaterThan(7.999);
+          for (const { title, rows, high } of recordParts(block, contextOf(document), look))
+            for (let i = 0; i < rows; i++) {
+              // What is looked at only is ticked.
+              const least = title === document.words.recordReadings ? 5 + 2 * 0.85 : look.hand;
+              expect(high(i, i + 1) - (rows > 1 ? high(i, i) : 0)).toBeGreaterThan(least - 0.001);
+            }
   },
 );
+
+test('where something is measured, the record leaves a hand its room', () => {
+  for (const look of RECORD_LOOKS)
+    for (const document of RECORDS)
+      for (const block of document.blocks)
+        if (block.kind === 'record') {
+          const items = block.items.map((item) =>
+            item.kind === 'record-readings'
+              ? { ...item, rows: item.rows.filter(({ reading }) => reading !== undefined) }
+              : item,
+          );
+          const parts = recordParts({ ...block, items }, contextOf(document), look);
+          const readings = parts.find(({ title }) => title === document.words.recordReadings);
+          for (let i = 0; i < (readings?.rows ?? 0); i++)
+            expect((readings?.high(i, i + 1) ?? 0) - (readings?.high(i, i) ?? 0)).toBeGreaterThan(
+              look.hand - 0.001,
+            );
+        }
+});

@@ -1,41 +1,12 @@
 // The sample guides as text, as their readers get them: a change of wording or count shows here.
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { createLibrary, DIAGNOSTICS, readSettings, type Settings } from '@baywright/language';
 import { expect, it } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
-import { type GuideChoice, lowerGuide } from '../../compiler/src/document/lower/index.js';
+import type { GuideChoice } from '../../compiler/src/document/lower/index.js';
 import { renderHtml } from '../../compiler/src/output.js';
+import { openSamples } from './sample-guides.js';
 import { pageOutline } from './support.js';
 
-const SAMPLES = fileURLToPath(new URL('../../samples', import.meta.url));
-
-function sample(path: string, choice: Partial<GuideChoice>) {
-  const file = (name: string) => {
-    try {
-      return readFileSync(join(SAMPLES, name));
-    } catch {
-      return undefined;
-    }
-  };
-  const { settings }: { settings: Settings } = readSettings(
-    'baywright.json',
-    file('baywright.json')?.toString('utf8') ?? '{}',
-    DIAGNOSTICS,
-  );
-  const library = createLibrary(
-    { read: (name) => file(name)?.toString('utf8'), list: () => ['procedures/WH-01-road-wheel.bay'] },
-    settings,
-  );
-  const analysis = library.analyse(path);
-  if (!analysis) throw new Error(`${path} is not there`);
-  return lowerGuide(
-    analysis,
-    { sheet: 'guide', option: {}, units: settings.units, language: 'en', ...choice },
-    { settings, bytes: file },
-  );
-}
+const { lower: sample, procedures: PROCEDURES } = openSamples();
 
 const GUIDES: readonly [name: string, path: string, choice: Partial<GuideChoice>][] = [
   ['fh-12-left', 'procedures/FH-12-front-hub.bay', { side: 'left' }],
@@ -58,7 +29,6 @@ it.each(GUIDES)('%s', async (name, path, choice) => {
   );
 });
 
-const PROCEDURES = readdirSync(join(SAMPLES, 'procedures')).filter((name) => name.endsWith('.bay'));
 const PRINTS = PROCEDURES.flatMap((name) =>
   [undefined, 'left', 'right'].map((side) => [name, side] as const),
 );

@@ -40,6 +40,12 @@ export interface NeedRow {
   readonly revised?: boolean;
 }
 
+/** What a row of the record says without its side, and that side in words; only where both sides are printed. */
+export interface OnSide {
+  readonly what: string;
+  readonly side: string;
+}
+
 /** A blank to write in. `key` names the value in the saved record. */
 export interface Field {
   readonly key: string;
@@ -236,6 +242,7 @@ interface BlockKinds {
       readonly what: string;
       readonly limit: Prose;
       readonly unit?: string;
+      readonly of?: OnSide;
     }[];
   };
   'record-torques': Located & {
@@ -246,11 +253,17 @@ interface BlockKinds {
       readonly joint: string;
       readonly count: number;
       readonly torque: Prose;
+      readonly of?: OnSide;
     }[];
   };
   'record-holds': Located & {
     readonly kind: 'record-holds';
-    readonly rows: readonly { readonly row: string; readonly number: string; readonly what: Prose }[];
+    readonly rows: readonly {
+      readonly row: string;
+      readonly number: string;
+      readonly what: Prose;
+      readonly of?: OnSide;
+    }[];
   };
 
   /** What is off at one line, for the person who takes over. */

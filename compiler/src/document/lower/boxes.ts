@@ -12,7 +12,7 @@ import { type Prose, plain, text } from '../inline.js';
 import { demand } from './asides.js';
 import { headOf, orderOf } from './heads.js';
 import { figureOf } from './measures.js';
-import { capitalFirst, sideSuffix } from './names.js';
+import { capitalFirst, onSide, sideSuffix } from './names.js';
 import type { Place, Print } from './print.js';
 import { type LimitHere, limitsAt } from './readings.js';
 import { orderWord } from './sentences.js';
@@ -126,6 +126,7 @@ function readingBoxes(
         what: name,
         limit: limit.limit,
         ...(unit === undefined ? {} : { unit }),
+        ...onSide(print, place, titleOf(print, thing)),
       });
       beside.push({
         kind: 'reading',
@@ -179,7 +180,8 @@ function inspectionBoxes(
         const isClosed = plain(asked[i - 1] ?? []).endsWith('.');
         return i === 0 ? words : [text(isClosed ? ' ' : '; '), ...words];
       });
-  print.uses.readings.push({ ...at, places: 1, what: capitalFirst(what), limit });
+  const of = onSide(print, place, named);
+  print.uses.readings.push({ ...at, places: 1, what: capitalFirst(what), limit, ...of });
   return {
     ...NONE,
     beside: [

@@ -2,10 +2,10 @@
 // both sides are printed, lines that touch what each side has come once a side and all others once.
 import { type Line, NEVER, phrase, phraseText, scopeOf } from '@baywright/language';
 import type { Block, Depends } from '../blocks.js';
-import { type Prose, text } from '../inline.js';
+import { type Prose, plain, text } from '../inline.js';
 import { located, lowerClip, lowerMessage, lowerNote, lowerPicture } from './asides.js';
 import { branchHeading, dependsOf } from './branches.js';
-import { capitalFirst } from './names.js';
+import { capitalFirst, onSide } from './names.js';
 import type { Place } from './print.js';
 import { type Leading, lowerStatement, unreadRow } from './rows.js';
 import { stopped } from './sentences.js';
@@ -105,7 +105,7 @@ function lowerText(
         ? [written(print, place.scope.file.path, child.prose?.text ?? '')]
         : [],
     );
-    if (isHold) print.uses.holds.push({ ...at, what: body });
+    if (isHold) print.uses.holds.push({ ...at, what: body, ...onSide(print, place, plain(body)) });
     out.push({
       kind: 'row',
       id: at.row,

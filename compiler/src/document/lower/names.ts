@@ -12,6 +12,7 @@ import {
   textOf,
   tighteningCount,
 } from '@baywright/language';
+import type { OnSide } from '../blocks.js';
 import type { Place, Print, SidePrint } from './print.js';
 import { titleOf } from './texts.js';
 import { sideWord } from './variant-words.js';
@@ -112,6 +113,12 @@ const COMMA_ADDS = new Set(['tool', 'supply', 'temporary']);
 /** `, left` where both sides are printed and one of them is worked on. */
 export const sideSuffix = (print: Print, place: Pick<Place, 'side'>): string =>
   place.side && print.sides.length > 1 ? `, ${sideWord(print, place.side.word)}` : '';
+
+/** What a row of the record says, and on which side, where both are printed. */
+export const onSide = (print: Print, place: Pick<Place, 'side'>, what: string): { readonly of?: OnSide } =>
+  place.side && print.sides.length > 1
+    ? { of: { what: capitalFirst(what), side: capitalFirst(sideWord(print, place.side.word)) } }
+    : {};
 
 /** `Hub bolts` as `hub bolts`; `O-ring`, `V6 engine` and `MAX mark` keep their letters, and so does German. */
 export function inSentence(print: Print, thing: Thing, isListed = false): string {

@@ -111,7 +111,7 @@ export function recordBlock(print: Print): BlockOf<'record'> {
       ? [
           {
             kind: 'record-torques',
-            rows: uses.torques.map(({ row, number, joint, count, stages, variant }) => ({
+            rows: uses.torques.map(({ row, number, joint, count, stages, variant, of }) => ({
               row,
               number,
               joint,
@@ -120,6 +120,7 @@ export function recordBlock(print: Print): BlockOf<'record'> {
                 ...(variant === undefined ? [] : [text(`${variant}${phrase('colon', language)} `)]),
                 ...stagesProse(stages, print),
               ],
+              ...(of ? { of } : {}),
             })),
           } as const,
         ]

@@ -12,7 +12,7 @@ import { type Prose, text } from '../inline.js';
 import type { Boxes } from './boxes.js';
 import { dialReasons, dialsAt, settingOf } from './dial.js';
 import { headOf, orderOf } from './heads.js';
-import { capitalFirst, sideSuffix } from './names.js';
+import { capitalFirst, onSide, sideSuffix } from './names.js';
 import { type Place, type Print, sourceOf } from './print.js';
 import { titleOf } from './texts.js';
 import { type TorqueHere, torqueConditions, torquesAt } from './torques.js';
@@ -50,14 +50,17 @@ export function torqueBoxes(
   const isEach = isEachSide(thing);
   // A return visit is one line for all sides.
   const all = isRecheck && isEach && !place.side ? count * print.sides.length : count;
-  const joint = `${capitalFirst(titleOf(print, thing))}${isEach ? sideSuffix(print, place) : ''}`;
+  const title = capitalFirst(titleOf(print, thing));
+  const named = (joint: string): string =>
+    isRecheck ? phraseText('recheck-of', language, { object: joint }) : joint;
   for (const { stages, nm, pers, variant } of here) {
     for (const per of pers) uses.sources.add(per);
     if (head) uses.heads.push({ head, thing, nm: Math.max(0, ...nm.map((value) => value ?? 0)) });
     uses.torques.push({
       ...at,
       thing,
-      joint: isRecheck ? phraseText('recheck-of', language, { object: joint }) : joint,
+      joint: named(`${title}${isEach ? sideSuffix(print, place) : ''}`),
+      ...(isEach ? onSide(print, place, named(title)) : {}),
       head,
       count: all,
       stages,

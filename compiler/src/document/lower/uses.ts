@@ -2,7 +2,7 @@
 // the card, the pull sheet and the record are made from it.
 import type { Measure, Signal, Thing } from '@baywright/language';
 import type { Head, OrderDiagram, TorqueStage } from '../beside.js';
-import type { Field, Protection } from '../blocks.js';
+import type { Field, OnSide, Protection } from '../blocks.js';
 import type { Prose, SourceRef } from '../inline.js';
 
 /** A numbered row that something was met at. */
@@ -21,6 +21,7 @@ interface UsedHead {
 export interface UsedTorque extends RowAt {
   readonly thing: Thing;
   readonly joint: string;
+  readonly of?: OnSide;
   readonly head: Head | undefined;
   readonly count: number;
   readonly stages: readonly TorqueStage[];
@@ -43,6 +44,7 @@ interface UsedReading extends RowAt {
   readonly what: string;
   readonly limit: Prose;
   readonly unit?: string;
+  readonly of?: OnSide;
 }
 
 /** A part or set that is fitted new. */
@@ -84,7 +86,7 @@ export interface Uses {
   readonly placed: Map<Thing, RowAt[]>;
   readonly worn: Map<Thing, Protection | undefined>;
   readonly readings: UsedReading[];
-  readonly holds: (RowAt & { readonly what: Prose })[];
+  readonly holds: (RowAt & { readonly what: Prose; readonly of?: OnSide })[];
   /** Blanks that rows ask to be written in the record. */
   readonly fields: Field[];
   readonly messages: UsedMessage[];

@@ -1,5 +1,5 @@
-// Sections dealt to pages: whole where that is asked for and takes no page more, else with their title and the head of their table
-// repeated. All heights are known before.
+// Sections dealt to pages: whole where that is asked for, else with their title and the head of their table repeated. All
+// heights are known before.
 
 import { type Raw, sequence } from '../typst-code.js';
 import { type Item, itemsHigh } from './items.js';
@@ -22,7 +22,7 @@ export interface SectionLook {
   readonly goOn: (title: string) => Item;
   /** What every page after the first begins with. */
   readonly next: readonly Item[];
-  /** A section goes to the next page whole where that takes no page more. */
+  /** No section that fits a page is parted. */
   readonly whole: boolean;
 }
 
@@ -36,20 +36,6 @@ export function dealSections(
   look: SectionLook,
   full: number,
 ): readonly (readonly Item[])[] {
-  const pages = deal(begin, sections, look, full, false);
-  if (pages.length === 1 || !look.whole) return pages;
-  const whole = deal(begin, sections, look, full, true);
-  return whole.length === pages.length ? whole : pages;
-}
-
-/** `whole` parts no section that fits a page. */
-function deal(
-  begin: readonly Item[],
-  sections: readonly Section[],
-  look: SectionLook,
-  full: number,
-  whole: boolean,
-): readonly (readonly Item[])[] {
   const pages: Item[][] = [[...begin]];
   const page = (): Item[] => pages.at(-1) ?? [];
   const isFresh = (): boolean => page().length === (pages.length === 1 ? begin : look.next).length;
@@ -59,7 +45,7 @@ function deal(
       let to = fitting(section, page(), look, full, from);
       if (to < rows) {
         if (rows - to < LEAST_ROWS && to - from > LEAST_ROWS) to = rows - LEAST_ROWS;
-        if (!isFresh() && (whole || to - from < Math.min(LEAST_ROWS, rows - from))) {
+        if (!isFresh() && (look.whole || to - from < Math.min(LEAST_ROWS, rows - from))) {
           pages.push([...look.next]);
           continue;
         }

@@ -68,7 +68,7 @@ test.for(RECORDS)(
   },
 );
 
-test('in other languages and on the other paper a record takes two pages at most, about as full', () => {
+test('in other languages and on the other paper a record takes two pages at most, neither of them nearly empty', () => {
   for (const [folder] of LIBRARIES) {
     const { procedures, lower } = openSamples(folder);
     for (const name of procedures)
@@ -77,7 +77,7 @@ test('in other languages and on the other paper a record takes two pages at most
           const { document } = lower(`procedures/${name}`, { sheet: 'record', language });
           const { pages, full } = dealt(document, paper);
           expect(pages.length).toBeLessThanOrEqual(2);
-          if (pages.length === 2) expect(Math.min(...pages)).toBeGreaterThan(0.45 * full);
+          if (pages.length === 2) expect(Math.min(...pages)).toBeGreaterThan(0.4 * full);
         }
   }
 });

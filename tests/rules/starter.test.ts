@@ -4,7 +4,7 @@ import { STARTER_TEXT, starterRules } from '../../language/src/rules/starter.js'
 import { STARTER_MARKS } from '../../language/src/rules/starter-marks.js';
 import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
 import { parse } from '../../language/src/syntax/index.js';
-import { libraryOver, readLibrary } from '../faults/library.js';
+import { applyEdits, libraryOver, readLibrary } from '../faults/library.js';
 import { findingsOf } from '../suite-helper.js';
 
 interface Practice {
@@ -96,6 +96,26 @@ temporary
     marked in-opening
 places
   gears: Gears`;
+const CHAMBER = `parts
+  chamber: Spring brake chamber
+    marked loaded-spring
+connections
+  air-line: Air line
+    on chamber
+    marked pressure-line
+circuits
+  air: Air
+conditions
+  air-brake: Spring brake
+    applied, released
+    free
+    marked spring-brake
+temporary
+  bolt: Caging bolt
+    on chamber
+    marked caging-bolt`;
+const CAGED = (on: string): string =>
+  `    place bolt\n    compress chamber\n    set air-brake applied\n    relieve air\n    disconnect air-line\n    remove chamber\n    ${on}`;
 const OFF_AND_ON = (before: string, plug: string, after: string): string =>
   `    ${before}\n    disconnect ${plug}\n    connect ${plug}\n    ${after}`;
 
@@ -220,6 +240,19 @@ const PRACTICE: Readonly<Record<string, Practice>> = {
       'connect service-plug, minus',
     ),
   },
+  'usual-hv-lock-out': {
+    things: `${LEADS}\ntemporary\n  lock: Lock\n    marked lock-out`,
+    kept: OFF_AND_ON(
+      'disconnect minus\n    disconnect service-plug\n    place lock\n    wait 10 min\n    measure power-voltage',
+      'power-plug',
+      'remove lock\n    connect service-plug, minus',
+    ),
+    broken: OFF_AND_ON(
+      'disconnect minus\n    disconnect service-plug\n    wait 10 min\n    measure power-voltage',
+      'power-plug',
+      'place lock\n    remove lock\n    connect service-plug, minus',
+    ),
+  },
   'usual-fuel-pressure': {
     things: LINES,
     kept: OFF_AND_ON('relieve fuel-circuit', 'fuel-line', 'inspect fuel-line'),
@@ -264,6 +297,27 @@ const PRACTICE: Readonly<Record<string, Practice>> = {
     things: GEARS,
     kept: '    compress spring\n    loosen rod-nut\n    torque rod-nut',
     broken: '    loosen rod-nut\n    torque rod-nut',
+  },
+  'usual-uncage-lines': {
+    things: CHAMBER,
+    kept: CAGED(
+      'install chamber\n    connect air-line\n    set air-brake released\n    release bolt\n    remove bolt',
+    ),
+    broken: CAGED('install chamber\n    set air-brake released\n    remove bolt\n    connect air-line'),
+  },
+  'usual-uncage-air': {
+    things: CHAMBER,
+    kept: CAGED('install chamber\n    connect air-line\n    set air-brake released\n    remove bolt'),
+    broken: CAGED('install chamber\n    connect air-line\n    remove bolt'),
+  },
+  'usual-phase': {
+    things: 'parts\n  belt: Timing belt\n    marked in-phase\n  pulley: Pulley',
+    kept: '    mark pulley\n    remove belt\n    install belt',
+    broken: '    remove belt\n    mark pulley\n    install belt',
+  },
+  'usual-tagged': {
+    kept: '    tag vehicle\n    untag vehicle\n    run engine',
+    broken: '    tag vehicle\n    run engine\n    untag vehicle',
   },
   'usual-pressure-cap': {
     things: GEARS,
@@ -355,6 +409,20 @@ test('the samples are silent', () => {
     const found = library.host.list().flatMap((path) => library.analyse(path)?.findings ?? []);
     expect(found.filter((f) => f.code === 'S404').map((f) => `${f.file}: ${f.message}`)).toEqual([]);
   }
+});
+
+test('a lock-out that is missing is one fault, and its fix puts it where it is needed', () => {
+  const practice = PRACTICE['usual-hv-lock-out'];
+  const files = job(
+    practice ?? { kept: '', broken: '' },
+    practice?.kept.replace('    place lock\n', '') ?? '',
+  );
+  const text = files.get('a.bay') ?? '';
+  const found = findingsOf(files).filter(({ code }) => code.startsWith('S'));
+  expect(found.map(({ code }) => code)).toEqual(['S404']);
+  const mended = applyEdits(text, 'a.bay', found[0]?.fixes[0]?.edits ?? []);
+  expect(mended).toContain('    place lock\n    disconnect power-plug\n');
+  expect(usual(new Map([['a.bay', mended]]))).toEqual([]);
 });
 
 test('what is so only because a finding assumed it breaks no rule', () => {

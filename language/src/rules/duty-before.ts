@@ -5,8 +5,9 @@ import { allThings } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import { assumeLack } from '../state/assume.js';
-import type { Deficit } from '../state/deficit.js';
+import type { Deficit, Lack } from '../state/deficit.js';
 import type { Machine } from '../state/machine.js';
+import { NEED_RULES } from '../state/need-rules.js';
 import { notOff } from '../state/relations.js';
 import { directionOfMake } from '../state/wants.js';
 import type { EventPattern } from '../syntax/tree.js';
@@ -77,6 +78,7 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
     });
     excused = m.d.or(excused, missing.when);
     if (since && missing.unopened !== NEVER) assumeSince(m, since, act, missing.unopened);
+    if (required.form === 'act') assumePlaced(m, required.pattern, act, missing.when);
   };
 
   return {
@@ -134,24 +136,37 @@ function directionsOf(pattern: EventPattern): ReadonlySet<string> {
 /** A rule that waits for something to be taken apart assumes it after it was told: the missing line is one fault. */
 function assumeSince(m: Machine, { target, verbs }: EventPattern, act: Act, when: Condition): void {
   if (!target || !directionsOf({ verbs } as EventPattern).has('apart')) return;
+  const lacks = boundTo(m, target).flatMap((thing) =>
+    notOff(m, { target: thing, count: undefined, value: undefined, when: m.job.exists(thing) }, when),
+  );
+  assumeAll(m, act, lacks);
+}
+
+/** What a rule asked to be placed is placed from there on: that it is taken away later is no fault of its own. */
+function assumePlaced(m: Machine, { target, verbs }: EventPattern, act: Act, when: Condition): void {
+  if (!target || !verbs.some(({ text }) => VERB_BY_WORD.get(text)?.on.temporary?.makes.includes('placed')))
+    return;
+  const things = boundTo(m, target).filter(({ kind }) => kind === 'temporary');
+  const lacks = things.flatMap((thing) =>
+    NEED_RULES.placed(m, { act, thing, count: undefined, value: undefined, when }),
+  );
+  assumeAll(m, act, lacks);
+}
+
+function assumeAll(m: Machine, act: Act, lacks: readonly Lack[]): void {
+  if (lacks.length === 0) return;
   const deficit: Deficit = {
     act,
     need: 'end',
     about: [],
-    lacks: [],
+    lacks: [...lacks],
     silent: true,
     also: new Map(),
     late: [],
     arrived: new Map(),
   };
-  for (const thing of boundTo(m, target)) {
-    deficit.lacks.push(
-      ...notOff(m, { target: thing, count: undefined, value: undefined, when: m.job.exists(thing) }, when),
-    );
-  }
-  if (deficit.lacks.length === 0) return;
   m.ruled.push(deficit);
-  for (const lack of deficit.lacks) assumeLack(m, lack, deficit);
+  for (const lack of lacks) assumeLack(m, lack, deficit);
 }
 
 function boundTo(m: Machine, target: NonNullable<EventPattern['target']>): Thing[] {

@@ -7,11 +7,15 @@ import type { Act } from '../state/act.js';
 import { moveFix } from '../state/fixes.js';
 import type { Machine } from '../state/machine.js';
 import type { Line } from '../syntax/tree.js';
+import { VERB_BY_WORD } from '../verbs/index.js';
 import { isTarget } from './match.js';
 import type { Required } from './rule-model.js';
 import { timeWords } from './words.js';
 
-/** The line that meets the demand. Undefined where more than one thing would do, or where words of a person are asked for. */
+/**
+ * The line that meets the demand, by the first verb of it that acts on the thing. Undefined where more than one thing
+ * would do, or where words of a person are asked for.
+ */
 export function lineFor(
   m: Machine,
   required: Required,
@@ -26,8 +30,7 @@ export function lineFor(
       : undefined;
   const { pattern } = required;
   const { target } = pattern;
-  const [verb, otherVerb] = pattern.verbs;
-  if (!verb || otherVerb || !target || pattern.clauses.length > 0) return undefined;
+  if (!target || pattern.clauses.length > 0) return undefined;
   const fitting =
     target.form === 'it'
       ? [it]
@@ -35,7 +38,8 @@ export function lineFor(
         ? [m.job.scope.resolve('vehicle')]
         : [...m.job.scope.names.values()].filter((t) => isTarget(target, t, undefined));
   const [only, second] = fitting;
-  return only && !second
+  const verb = only && pattern.verbs.find(({ text }) => VERB_BY_WORD.get(text)?.on[only.kind]);
+  return only && verb && !second
     ? [verb.text, only.name, pattern.value?.text].filter((w) => w !== undefined).join(' ')
     : undefined;
 }

@@ -21,8 +21,16 @@ export const STARTER_MARKS: Readonly<Record<string, string>> = {
   'keep-clean': 'A line that dirt must not fall into: cleaned around before it is opened.',
   'high-voltage': 'A power-side connector: low-voltage battery off, wait, proved dead.',
   'service-plug': 'The plug that parts the power side.',
+  'lock-out':
+    'What keeps the power from coming back, or the plug itself: placed, locked, tagged or stored before a power-side connector is opened.',
   'loaded-spring':
     'A fastener that holds a loaded spring, or a part with one inside: the spring is compressed first.',
+  'caging-bolt':
+    'What cages a power spring: let go and taken out only with the air lines joined and the brake released.',
+  'spring-brake':
+    'The spring brake, with the value `applied`: air holds its springs back only while it is released.',
+  'in-phase':
+    'A belt, chain, gear or jointed shaft that must go back as it sat: marked or locked before it comes off.',
   'pressure-cap': 'A cap over hot fluid under pressure: opened cold.',
   'engine-heat': 'The engine temperature, with the value `hot`.',
   'open-gears':

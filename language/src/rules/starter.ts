@@ -81,6 +81,10 @@ rules
   usual-hv-low: The low-voltage battery is off before the power side is opened.
     never disconnect any connection marked high-voltage
     while any connection marked battery-negative connected
+  usual-hv-lock-out: The service plug is kept from going back in before the power side is opened.
+    before disconnect any connection marked high-voltage
+    require place or lock or tag or store any thing marked lock-out
+    since disconnect any connection marked service-plug
   usual-hv-wait: The power side holds a charge: wait after the service plug is out.
     before disconnect any connection marked high-voltage
     require wait 10 min
@@ -92,9 +96,21 @@ rules
   usual-spring: A loaded spring is held back before its nut, or the part it sits in, is touched.
     before loosen or remove any thing marked loaded-spring
     require compress any thing
+  usual-uncage-lines: A power spring is let go only with its air lines joined.
+    never release or remove any thing marked caging-bolt
+    while any connection marked pressure-line disconnected
+  usual-uncage-air: A power spring is let go only while air holds it back.
+    never release or remove any thing marked caging-bolt
+    while any condition marked spring-brake applied
+  usual-phase: What must go back as it sat gets a mark or a lock before it comes off.
+    before remove or separate or disconnect any thing marked in-phase
+    require mark or lock any thing
   usual-pressure-cap: A cap under pressure is opened cold.
     never remove any thing marked pressure-cap
     while any condition marked engine-heat hot
+  usual-tagged: Nothing is started with a tag on it.
+    never run or road-test any machine
+    while vehicle tagged
   usual-look-inside: Look inside an open gear case before it is closed.
     after remove any part marked open-gears
     require inspect any thing

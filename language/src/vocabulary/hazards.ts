@@ -75,7 +75,7 @@ export const HAZARDS: readonly Hazard[] = [
       { verbs: ['compress'], names: ['spring', 'coil-spring', 'strut'] },
       {
         verbs: ['compress', 'remove', 'release', 'disconnect', 'separate'],
-        marks: ['spring', 'loaded-spring', 'stored-spring'],
+        marks: ['spring', 'loaded-spring', 'stored-spring', 'caging-bolt'],
       },
     ],
     answered: ['spring*', 'compressor', 'muelle*', 'resorte*', 'ressort*', 'feder*'],

@@ -318,3 +318,32 @@ it('sets four blanks of the sign-off beside each other, and no row for one of th
   expect(columns('    weigh axle-oil\n')).toEqual([[4, 4]]);
   expect(columns('    weigh axle-oil\n    record codes\n')).toEqual([[3, 5]]);
 });
+
+it('says what is drained and which waste it goes to', () => {
+  const text = `${HEAD}
+fluids
+  coolant: Coolant
+    ASTM D3306
+    fill 7.8 L
+  box-oil: Gearbox oil
+    SAE 75W-90
+    fill 1.9 L
+  engine-oil: Engine oil
+    API SP
+    fill 4 L
+  water: Wash water
+
+removal
+  step: Out
+    drain box-oil
+    drain coolant
+    drain engine-oil, 1 L
+    drain water
+`;
+  expect(needsOf(lower(text))).toEqual([
+    'Drained, to collect apart: Used oil, gearbox oil, 1.9 L (2.0 US qt) | 1.1',
+    'Drained, to collect apart: Used oil, engine oil, 1 L (1.1 US qt) | 1.3',
+    'Drained, to collect apart: Coolant, 7.8 L (8.2 US qt) | 1.2',
+    'Drained, to collect apart: Wash water | 1.4',
+  ]);
+});

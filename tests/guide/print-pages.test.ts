@@ -218,3 +218,51 @@ test.for([26, 28, 30, 58, 60])(
     expect(pages.reduce((sum, page) => sum + linesOn(page, '1'), 0)).toBe(rows);
   },
 );
+
+test('a page keeps no room for bans that it does not show', async () => {
+  const plain = withSteps(step('1', 60));
+  const lines = async (document: GuideDocument) =>
+    (await pagesOf(document)).map((page) => linesOn(page, '1'));
+  const ban = (id: string, edge: 'start' | 'end'): Block => ({
+    kind: 'banner',
+    ban: id,
+    edge,
+    body: [text('Keep off.')],
+    rail: { off: 0, loose: 0 },
+  });
+  const names = ['a', 'b', 'c', 'd'];
+  const late = step('2', 12);
+  const banned: Block =
+    late.kind === 'step'
+      ? {
+          ...late,
+          items: [
+            ...names.map((id) => ban(id, 'start')),
+            ...late.items,
+            ...names.map((id) => ban(id, 'end')),
+          ],
+        }
+      : late;
+  const guide: GuideDocument = {
+    ...withSteps(step('1', 60), banned),
+    bans: names.map((id) => ({ id, text: [text(`Ban ${id}: keep off.`)], fromRow: '', untilRow: '' })),
+  };
+  const [usual, shown] = [await lines(plain), await lines(guide)];
+  // The first pages hold as many lines as if there were no bans at all.
+  const full = Math.max(...usual);
+  expect(shown.filter((count) => count === full).length).toBeGreaterThan(0);
+  const pages = await pagesOf(guide);
+  const last = pages.findIndex((page) => linesOn(page, '2') > 0);
+  for (const id of names) expect(pages[last]).toContain(`Ban ${id}: keep off.`);
+});
+
+test('the last step is not parted for a few lines on a page of their own', async () => {
+  const guide = withSteps(step('1', 20), step('2', 16));
+  const blocks = guide.blocks.filter(({ kind }) => kind === 'masthead' || kind === 'step');
+  const pages = await pagesOf({ ...guide, blocks });
+  const counts = pages.map((page) => [linesOn(page, '1'), linesOn(page, '2')]).filter(([a, b]) => a || b);
+  expect(counts).toEqual([
+    [20, 0],
+    [0, 16],
+  ]);
+});

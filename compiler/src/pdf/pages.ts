@@ -10,7 +10,7 @@ import { goOnItem, type Item, itemsHigh, titleItem } from './front/items.js';
 import { recordPages } from './front/record-pages.js';
 import { dealSections, flowingItems, type Section, type SectionLook } from './front/sections.js';
 import { artArgument, pageNumber, stepHead } from './running.js';
-import { closer, type Dealt, deal, type Fragment, lastApart } from './steps/deal.js';
+import { closer, type Dealt, deal, type Fragment, lastApart, lastTogether } from './steps/deal.js';
 import { type Frame, HAIR, WIDTH } from './steps/frame.js';
 import { runningHeads } from './steps/heads.js';
 import { stepPageCode } from './steps/page-code.js';
@@ -164,7 +164,7 @@ function guideRuns(
     apart(wide.legend),
     context,
   );
-  const full = frame.stepHeight - HAIR;
+  const full = frame.leastHeight - HAIR;
   const made = steps.filter((block) => !isStanding(block)).map((block) => stepBlock(block, context));
   const dealtAt = (by: number): DealtSteps => {
     const dealt = deal(by === 0 ? made : made.map((step) => closer(step, by)), frame.stepHeight);
@@ -179,8 +179,9 @@ function guideRuns(
       const art = openArt();
       const head = heads[i];
       const signs = [pageNumber(page), ...(head ? stepHead(art, head, document, frame) : [])];
-      const body = stepPageCode(fragments, art, signs, context);
-      return call('step-page', [artArgument(art, frame), signs, body, codes(rest)]);
+      const top = head?.under ?? 0;
+      const body = stepPageCode(fragments, art, signs, top, context);
+      return call('step-page', [top, artArgument(art, frame), signs, body, codes(rest)]);
     },
   });
   const last = dealt.pages.length - 1;
@@ -217,10 +218,14 @@ function closest(dealtAt: (by: number) => DealtSteps, full: number): DealtSteps 
   return withLastStep(best, full);
 }
 
-/** What would stand on a page of its own takes the last step with it, or the last of its lines. */
+/** What would stand on a page of its own takes the last step with it, or the last of its lines; so do the last lines of a step. */
 function withLastStep({ dealt, ends }: DealtSteps, full: number): DealtSteps {
-  const moved = ends.alone.length > 0 ? lastApart(dealt, full - apart(ends.alone)) : undefined;
-  return moved ? { dealt: moved, ends: { ...ends, alone: [], behind: ends.alone } } : { dealt, ends };
+  const isAlone = ends.alone.length > 0;
+  const moved = isAlone
+    ? lastApart(dealt, full - apart(ends.alone))
+    : lastTogether(dealt, full - apart(ends.behind));
+  if (!moved) return { dealt, ends };
+  return { dealt: moved, ends: isAlone ? { ...ends, alone: [], behind: ends.alone } : ends };
 }
 
 /** Where what was worked out may be short, only the typesetter knows that it is one page. */
@@ -248,14 +253,14 @@ interface Ends {
 }
 
 /** The legend stands on the first page where it finds room; so does the rest when it would need a page of its own. */
-function dealEnding(front: Front, wide: Ending, narrow: Ending, full: number, { reach }: Dealt): Ends {
+function dealEnding(front: Front, wide: Ending, narrow: Ending, least: number, dealt: Dealt): Ends {
   const all = [...wide.legend, ...wide.rest];
   const early = front.legend ? wide.legend : [];
   const late = front.legend ? narrow.rest : [...narrow.legend, ...narrow.rest];
   const ends = { early, behind: [], alone: [], long: [] };
-  if (apart(late) <= full - reach) return { ...ends, behind: late };
+  if (apart(late) <= dealt.full - dealt.reach) return { ...ends, behind: late };
   if (apart(all) <= front.room) return { ...ends, early: all };
-  if (itemsHigh(late) <= full) return { ...ends, alone: late };
+  if (itemsHigh(late) <= least) return { ...ends, alone: late };
   return { ...ends, long: front.legend ? wide.rest : all };
 }
 

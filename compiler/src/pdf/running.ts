@@ -142,7 +142,7 @@ export function stepHead(art: Art, head: StepHead, { words }: GuideDocument, fra
   } else add(bar + 3, y + (all + 9 * CAPITAL * POINT) / 2, countsCode(head.top), 9);
   const foot = frame.paper[2] - FOOT_TOP + 3.2;
   add(WIDTH - countsWide(head.foot, SMALL), foot, countsCode(head.foot), SMALL);
-  const under = frame.stepTop - 2.1;
+  const under = head.under - 2.1;
   if (head.step) {
     add(RAIL + 2.5, under, head.step[0], 10.5, { weight: 700 });
     const at = RAIL + frame.label;
@@ -150,7 +150,7 @@ export function stepHead(art: Art, head: StepHead, { words }: GuideDocument, fra
   }
   if (frame.walk) {
     add(WIDTH - MARGIN_NOTES + 4, under, words.marginNotes, SMALL);
-    art.frame(WIDTH - MARGIN_NOTES + 4, frame.stepTop, MARGIN_NOTES - 4, frame.stepHeight, 0.5);
+    art.frame(WIDTH - MARGIN_NOTES + 4, head.under, MARGIN_NOTES - 4, head.room, 0.5);
   }
   return signs;
 }

@@ -38,9 +38,11 @@ export interface Frame {
   readonly edge: number;
   /** Of the band at the left, for each thing that is off. */
   readonly railUnit: number;
-  readonly stepTop: number;
-  /** Free height of a page of steps, and of any other. */
-  readonly stepHeight: number;
+  /** Where the steps begin on a page that shows bans with these names, and how much room they have there. */
+  readonly stepTop: (bans: ReadonlySet<string>) => number;
+  readonly stepHeight: (bans: ReadonlySet<string>) => number;
+  /** Free height of any page of steps, and of a page without. */
+  readonly leastHeight: number;
   readonly plainHeight: number;
   readonly mostBans: number;
   /** Cell of the signal word. */
@@ -60,7 +62,8 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
   // Box and number: 9.9, 9.10, 12.10.
   const label = 16.5 + 1.5 * Math.min(2, Math.max(0, numberLength(document.blocks) - 3));
   const most = mostBans(document);
-  const stepTop = STEP_TOP + BAR * (most - 1);
+  const topUnder = (bars: number) => STEP_TOP + BAR * (Math.min(most, Math.max(1, bars)) - 1);
+  const stepTop = (shown: ReadonlySet<string>) => topUnder(barsOf(document, shown));
   return {
     paper: size,
     body,
@@ -70,7 +73,8 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
     edge: body - RAIL - label,
     railUnit: Math.min(0.64, 6.4 / mostOff(document.blocks)),
     stepTop,
-    stepHeight: size[2] - stepTop - BOTTOM,
+    stepHeight: (shown) => size[2] - stepTop(shown) - BOTTOM,
+    leastHeight: size[2] - topUnder(most) - BOTTOM,
     plainHeight: size[2] - PLAIN_TOP - BOTTOM,
     mostBans: most,
     // Wide enough for the longest word of the language beside its triangle.
@@ -84,20 +88,23 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
 /** In the smallest type of a bar, beside the counts in two lines. */
 const LONGEST_BAR = WIDTH - 33 - 12;
 
-/** Bars of the running head at once, at most: one for each ban in force, two where it is long. A page may also see one end and one begin. */
-function mostBans({ blocks, bans }: GuideDocument): number {
-  const long = new Set(
-    bans.filter(({ text }) => widthOf(plain(text), '700Bold', 8.5) > LONGEST_BAR).map(({ id }) => id),
-  );
+const isLong = (said: string): boolean => widthOf(said, '700Bold', 8.5) > LONGEST_BAR;
+
+/** Bars of the running head of a page: one for each text, two where it is long. */
+function barsOf({ bans }: GuideDocument, shown: ReadonlySet<string>): number {
+  if (shown.size === 0) return 0;
+  const texts = bans.filter(({ id }) => shown.has(id)).map(({ text }) => plain(text));
+  return [...new Set(texts)].reduce((sum, said) => sum + (isLong(said) ? 2 : 1), 0);
+}
+
+/** Bars at once, at most. A page may also see one end and one begin: then they share the room of so many. */
+function mostBans(document: GuideDocument): number {
   const live = new Set<string>();
   let most = 1;
-  for (const block of walkBlocks(blocks)) {
+  for (const block of walkBlocks(document.blocks)) {
     if (block.kind !== 'banner') continue;
     if (block.edge === 'start') live.add(block.ban);
-    most = Math.max(
-      most,
-      [...live].reduce((sum, id) => sum + (long.has(id) ? 2 : 1), 0),
-    );
+    most = Math.max(most, barsOf(document, live));
     if (block.edge === 'end') live.delete(block.ban);
   }
   return most;

@@ -7,12 +7,15 @@ import { say } from '../../document/words.js';
 import { widthOf } from '../type/faces.js';
 import type { Fragment } from './deal.js';
 import { type Frame, WIDTH } from './frame.js';
-import type { Between } from './units.js';
+import { NO_BANS, onNextPage, withGroups } from './shown-bans.js';
 
 /** What is off and what waits for its torque, in words: `At the top`, `3 off`, `1 to torque`. */
 export type Counts = readonly [label: string, off: string, loose: string];
 
 export interface StepHead {
+  /** Where the steps begin, and their room. */
+  readonly under: number;
+  readonly room: number;
   /** Bans in force, one bar each; their type in points. */
   readonly bars: readonly string[];
   readonly size: number;
@@ -32,38 +35,31 @@ export function runningHeads(
   pages: readonly (readonly Fragment[])[],
   frame: Frame,
 ): readonly StepHead[] {
-  const live = new Set<string>();
+  let bans = NO_BANS;
   let rail: Rail = { off: 0, loose: 0 };
   let going: Fragment | undefined;
   const heads: StepHead[] = [];
   for (const fragments of [...pages, []]) {
     const before = rail;
-    const shown = new Set(live);
+    bans = onNextPage(bans);
     const cont = going;
     for (const fragment of fragments) {
       if (fragment.begins && fragment.step.number !== '') rail = fragment.step.before;
-      for (const { before: first, row, after } of fragment.groups.flat()) {
-        for (const one of [...first, ...after]) note(one, live, shown);
-        if (row) rail = row.rail;
-      }
+      bans = withGroups(bans, fragment.groups);
+      for (const { row } of fragment.groups.flat()) if (row) rail = row.rail;
       going = fragment.ends ? undefined : fragment;
     }
+    const { shown } = bans;
     const texts = document.bans.filter(({ id }) => shown.has(id)).map(({ text }) => plain(text));
     heads.push({
+      under: frame.stepTop(shown),
+      room: frame.stepHeight(shown),
       ...bars([...new Set(texts)], before, document, frame),
       foot: counts(document.words.atFoot, rail, document),
       step: cont && [cont.step.number, say(document.words.continued, { step: cont.step.title })],
     });
   }
   return heads;
-}
-
-/** A ban is on the page on which it begins, and still on that on which it ends. */
-function note({ ban }: Between, live: Set<string>, shown: Set<string>): void {
-  if (!ban) return;
-  shown.add(ban.id);
-  if (ban.edge === 'start') live.add(ban.id);
-  else live.delete(ban.id);
 }
 
 /** What a page says of the vehicle at its top or foot. */

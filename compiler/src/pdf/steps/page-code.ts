@@ -11,16 +11,20 @@ import type { Row } from './rows.js';
 import { type Part, setPart, short } from './set.js';
 import type { Between, Unit } from './units.js';
 
-/** The lists of lines and what stands between them. What is drawn under them goes to `art`, what nobody is read to `signs`. */
+/**
+ * The lists of lines and what stands between them. They begin at `top`; what is drawn under them
+ * goes to `art`, what nobody is read to `signs`.
+ */
 export function stepPageCode(
   fragments: readonly Fragment[],
   art: Art,
   signs: Raw[],
+  top: number,
   { frame }: PrintContext,
 ): Raw {
   const pieces: Raw[] = [];
   const rails: Stretch[] = [];
-  let y = frame.stepTop;
+  let y = top;
   let list: { readonly row: Row; readonly code: Raw }[] = [];
   /** Gives the code of a part that stands here, `left` from the edge of the text. */
   const stand = (part: Part, rail: Rail, revised: boolean, left = 0): Raw => {

@@ -25,7 +25,7 @@ export function stepOf(
     before: block?.before ?? { off: 0, loose: 0 },
     revised: block?.revised ?? false,
     head,
-    groups: groupsOf(pieces, context.frame.stepHeight - HAIR - head.height),
+    groups: groupsOf(pieces, context.frame.leastHeight - HAIR - head.height),
   };
 }
 

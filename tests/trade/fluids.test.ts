@@ -7,7 +7,6 @@ import {
   coolantFreezePoint,
   coolantMix,
   coolantTopUp,
-  drainedWaste,
   type GradeStandard,
   glycolsOf,
   mayMix,
@@ -257,17 +256,5 @@ describe('amounts', () => {
     [0, 1, 0],
   ])('%d L in bottles of %d L: %d', (amount, bottle, count) => {
     expect(containersToPull(amount, bottle)?.count).toBe(count);
-  });
-  it('sums the waste by stream and says where an amount is not known', () => {
-    expect(
-      drainedWaste([
-        { family: 'engine oil', amountL: 6.7 },
-        { family: 'gear oil', amountL: 1.5 },
-        { family: 'coolant', amountL: undefined },
-      ]),
-    ).toEqual([
-      { stream: 'used oil', amountL: 8.2, atLeast: false },
-      { stream: 'coolant', amountL: 0, atLeast: true },
-    ]);
   });
 });

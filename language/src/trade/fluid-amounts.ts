@@ -1,4 +1,5 @@
-/** Amounts of fluids and supplies: overfill, waste, and containers to pull. */
+/** Amounts of fluids and supplies: overfill, containers to pull, and where what is drained goes. */
+import type { PhraseId } from '../vocabulary/phrases/table.js';
 import type { FluidFamily } from './grade-reading.js';
 
 /**
@@ -21,38 +22,16 @@ export function containersToPull(
   return { count, leftOver: Math.max(0, count * container - amount) };
 }
 
-/** Waste streams a shop keeps apart (common practice; local rules come first). */
-export const WASTE_STREAMS: Readonly<Record<FluidFamily, string>> = {
-  'engine oil': 'used oil',
-  'gear oil': 'used oil',
-  'mineral hydraulic oil': 'used oil',
-  grease: 'oily waste',
-  'glycol brake fluid': 'brake fluid',
-  'silicone brake fluid': 'brake fluid',
-  coolant: 'coolant',
-  refrigerant: 'recovered refrigerant',
-  'urea solution': 'urea solution',
-  fuel: 'fuel',
-};
-
-/** One drain: the fluid's family and how much comes out, litres; `undefined` where the amount is not known. */
-export interface Drain {
-  readonly family: FluidFamily;
-  readonly amountL: number | undefined;
-}
-
-/** Drained waste by stream, litres, with a mark where a drain's amount is not known. */
-export function drainedWaste(
-  drains: readonly Drain[],
-): readonly { stream: string; amountL: number; atLeast: boolean }[] {
-  const streams = new Map<string, { amountL: number; atLeast: boolean }>();
-  for (const drain of drains) {
-    const stream = WASTE_STREAMS[drain.family];
-    const sum = streams.get(stream) ?? { amountL: 0, atLeast: false };
-    streams.set(stream, {
-      amountL: sum.amountL + (drain.amountL ?? 0),
-      atLeast: sum.atLeast || drain.amountL === undefined,
-    });
-  }
-  return [...streams].map(([stream, sum]) => ({ stream, ...sum }));
-}
+/** The waste that a shop collects apart for each fluid (common practice; local rules come first), by the name of its phrase. */
+export const WASTE_STREAMS = {
+  'engine oil': 'used-oil',
+  'gear oil': 'used-oil',
+  'mineral hydraulic oil': 'used-oil',
+  grease: 'oily-waste',
+  'glycol brake fluid': 'waste-brake-fluid',
+  'silicone brake fluid': 'waste-brake-fluid',
+  coolant: 'waste-coolant',
+  refrigerant: 'recovered-refrigerant',
+  'urea solution': 'waste-urea',
+  fuel: 'waste-fuel',
+} as const satisfies Record<FluidFamily, PhraseId>;

@@ -12,8 +12,6 @@ export {
 } from './coolant.js';
 export {
   containersToPull,
-  type Drain,
-  drainedWaste,
   overfill,
   WASTE_STREAMS,
 } from './fluid-amounts.js';

@@ -33,6 +33,8 @@ export function noteAids(walk: Walk, statement: BoundStatement, place: Place): v
       for (const side of sides) uses.supplies.push({ ...at, thing, side, amount, variant });
     else if (thing.kind === 'tool' && word !== 'wear') note(uses.tools, thing, at);
     else if (thing.kind === 'temporary' && word === 'place') note(uses.placed, thing, at);
+    else if (poured.includes('drained'))
+      for (const side of sides) uses.drained.push({ ...at, thing, side, amount, variant });
     else if (isTopUp || poured.includes('filled'))
       for (const side of sides) uses.fluids.push({ ...at, thing, side, amount, variant, isTopUp });
   }

@@ -52,7 +52,7 @@ interface Amount {
 }
 
 /** What the lines say counts where each of them says it, or where nothing is declared. */
-function amountsOf(print: Print, thing: Thing, uses: readonly UsedAmount[]): Amount[] {
+export function amountsOf(print: Print, thing: Thing, uses: readonly UsedAmount[]): Amount[] {
   const declared = declaredFor(print, thing, uses);
   const isSaid = uses.every(({ amount, isTopUp }) => amount !== undefined || isTopUp === true);
   const said = saidBy(uses);
@@ -118,7 +118,7 @@ function total(amounts: readonly Measure[]): Measure | undefined {
   return { form: 'amount', value, unit: first.unit, digits: digitsFor(value) };
 }
 
-const amountProse = (print: Print, amounts: readonly Amount[]): Prose =>
+export const amountProse = (print: Print, amounts: readonly Amount[]): Prose =>
   amounts.flatMap(
     ({ measure, variant }, i): Prose => [
       ...(i === 0 ? [] : [text(', ')]),

@@ -7,6 +7,7 @@ import { rowsProse, strong } from './need-words.js';
 import { amountRows } from './needs-amounts.js';
 import { freshRows, lockerRows, type StockRow } from './needs-stock.js';
 import { socketRows, toolRows, wrenchRows } from './needs-tools.js';
+import { wasteRows } from './needs-waste.js';
 import type { Print } from './print.js';
 import { titleOf } from './texts.js';
 
@@ -25,6 +26,7 @@ export function needGroups(print: Print): NeedGroup[] {
     { title: phrase('tools', language), rows: toolRows(print) },
     { title: phrase('placed-for-the-job', language), rows: placedRows(print) },
     ...fromCounter(print),
+    { title: phrase('drained-off', language), rows: wasteRows(print) },
   ];
   return groups.filter(({ rows }) => rows.length > 0);
 }

@@ -82,6 +82,8 @@ export interface Uses {
   readonly tools: Map<Thing, RowAt[]>;
   readonly supplies: UsedAmount[];
   readonly fluids: UsedAmount[];
+  /** What is let out, to be collected. */
+  readonly drained: UsedAmount[];
   readonly fresh: UsedFresh[];
   readonly placed: Map<Thing, RowAt[]>;
   readonly worn: Map<Thing, Protection | undefined>;
@@ -102,6 +104,7 @@ export const newUses = (): Uses => ({
   tools: new Map(),
   supplies: [],
   fluids: [],
+  drained: [],
   fresh: [],
   placed: new Map(),
   worn: new Map(),

@@ -190,6 +190,41 @@ test('the page before a record on double-sided paper says that it is left blank,
   }
 });
 
+test('so it is where only the typesetter can count the pages', async () => {
+  let found = 0;
+  for (const issues of [60, 90, 120]) {
+    const base = withSteps(step('1', 10));
+    const blocks = base.blocks.map(
+      (block): Block =>
+        block.kind === 'revisions'
+          ? {
+              ...block,
+              rows: Array.from({ length: issues }, (_, i) => ({
+                revision: String(i),
+                date: '2026-10-05',
+                what: [text('Issued.')],
+              })),
+            }
+          : block,
+    );
+    const { pdf, pages } = await renderPdf({ ...base, blocks }, { twoSided: true }, engine);
+    const printed = pdfText(pdf, '-raw').split('\f').slice(0, pages);
+    const record = printed.findIndex((page) => page.includes('Record: tear off'));
+    expect(record % 2).toBe(0);
+    const blank = printed.findIndex((page) => page.includes('left blank'));
+    const before = printed[record - 1] ?? '';
+    if (blank < 0) {
+      expect(before).toContain('Issued.');
+      continue;
+    }
+    found += 1;
+    expect(blank).toBe(record - 1);
+    expect(before).toContain('FH-12');
+    expect(before).toContain(`page ${blank + 1} of ${pages}`);
+  }
+  expect(found).toBeGreaterThan(0);
+});
+
 test('lines stand closer where that saves a page with little on it', async () => {
   const counts = async (rows: number) => {
     const guide = withSteps(step('1', rows));

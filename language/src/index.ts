@@ -18,7 +18,6 @@ export {
   isThreadless,
   minutes as writtenMinutes,
   minutesOf,
-  stageCount,
   threadText,
   tighteningCount,
   torqueLines,
@@ -34,7 +33,7 @@ export {
   type Thing,
   type ThingClause,
 } from './names/model.js';
-export { type Before, relationCycles, removalOrder } from './names/removal-order.js';
+export { type Before, removalOrder } from './names/removal-order.js';
 export { type Clash, resolvePath, type Scope, scopeOf } from './names/scope.js';
 export { type BoundItem, type BoundStatement, bindStatement } from './names/statement.js';
 export { type Wear, wearOf } from './names/wear.js';
@@ -85,12 +84,11 @@ export {
   STEP_CLAUSE_BY_WORD,
   STEP_CLAUSES,
 } from './vocabulary/clauses.js';
-export { CONTEXT_WORDS, HEADS, HEADS_IN, type HeadDef, type LineContext } from './vocabulary/heads.js';
+export { HEADS, HEADS_IN, type HeadDef, type LineContext } from './vocabulary/heads.js';
 export {
   BUILT_IN_NAMES,
   LANGUAGES,
   type Language,
-  perSideByDefault,
   THING_KINDS,
   type ThingKind,
   type Words,

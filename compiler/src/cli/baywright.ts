@@ -8,6 +8,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Script } from 'node:vm';
 import { isMainThread } from 'node:worker_threads';
+import { settleEngine } from '@baywright/server/engine';
 
 interface Program {
   readonly command: () => Promise<void>;
@@ -22,6 +23,8 @@ const MOST_KEPT = 6;
 /** A run keeps what it had compiled. Guides need half of the program that a check never comes to, so theirs is kept apart. */
 const PART = process.argv[2] === 'build' ? 'guides' : 'checks';
 
+// Of all threads at once.
+if (isMainThread) settleEngine();
 const file = join(dirname(fileURLToPath(import.meta.url)), 'program.cjs');
 const place = cachePlace();
 const kept = place === undefined ? undefined : readKept(place);

@@ -11,6 +11,19 @@ const folder = process.argv[2] ?? join(compiler, 'dist');
 /** Native code cannot be bundled: it is loaded from node_modules, and only when a PDF is made. */
 const external = ['@myriaddreamin/typst-ts-node-compiler'];
 
+/** Escapes all letters that are not ASCII in what is read: the bundler does so in strings, but not in patterns. */
+const ascii = {
+  name: 'ascii',
+  setup: ({ onLoad }) =>
+    onLoad({ filter: /\.[cm]?[jt]s$/ }, ({ path }) => {
+      const escaped = (letter) => `\\u${letter.charCodeAt(0).toString(16).padStart(4, '0')}`;
+      const contents = readFileSync(path, 'utf8').replace(/\\([\s\S])|[^\0-\x7f]/g, (found, after) =>
+        after === undefined ? escaped(found) : after > '\x7f' ? escaped(after) : found,
+      );
+      return { contents, loader: /ts$/.test(path) ? 'ts' : 'js' };
+    }),
+};
+
 const common = {
   bundle: true,
   platform: 'node',
@@ -32,6 +45,8 @@ await build({
   entryPoints: [join(compiler, 'src/cli/program.ts')],
   outfile: join(folder, 'program.cjs'),
   format: 'cjs',
+  // It is read as such, see baywright.ts.
+  plugins: [ascii],
   supported: { 'dynamic-import': false },
   define: { 'import.meta.url': 'baywrightUrl' },
   // What Node has itself is not brought along: the decoder of other letters, and streams.

@@ -40,6 +40,14 @@ describe('the program', () => {
     expect(execFileSync(program, ['convert', '85 in-lb', 'Nm'], { encoding: 'utf8' })).toBe('9.6 N·m\n');
   });
 
+  it('knows the letters that are not ASCII, in patterns as well', () => {
+    // It is read as what has no other letters, which is quickest.
+    expect(readFileSync(join(folder, 'dist/program.cjs')).every((byte) => byte < 0x80)).toBe(true);
+    const said = ['M12x1.5', 'M12×1.5'].map((thread) => baywright('torque', `${thread} 10.9`).stdout);
+    expect(said[0]).toMatch(/N·m/);
+    expect(said[1]).toBe(said[0]);
+  });
+
   it('starts whatever became of its kept code', () => {
     const caches = join(folder, 'caches/baywright');
     const kept = () => readdirSync(caches).filter((name) => name.endsWith('.code'));

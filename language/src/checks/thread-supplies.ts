@@ -20,7 +20,7 @@ export const threadSupplies: Check = ({ job }) => {
 /** `install x with thread-grease`, `apply thread-grease to x` where the torque of x holds for dry threads. */
 function wetOnDryFindings(job: Job, statement: BoundStatement): Finding[] {
   // What frees a tight bolt is cleaned off again or goes with the bolt.
-  if (statement.verb.word === 'soak') return [];
+  if (statement.verb.frees) return [];
   return fastenersIn(statement).flatMap((thing) =>
     lubricationOf(thing) !== 'dry'
       ? []
@@ -66,7 +66,9 @@ function applyFix(job: Job, thing: Thing, supply: Thing): Fix {
     statement.objects.some((object) => object.thing === thing),
   );
   const torque = own.findIndex(({ statement }) => asksForTorque(statement.verb));
-  const before = own.slice(0, torque).findLast(({ statement }) => statement.verb.word === 'install');
+  const before = own
+    .slice(0, torque)
+    .findLast(({ statement }) => statement.verb.on.fastener?.makes.includes('started'));
   const line = (before ?? own[torque])?.line;
   const text = `apply ${supply.name} to ${thing.name}`;
   return { title: `Insert \`${text}\``, edits: line ? [insertBefore(job, line, [text])] : [] };

@@ -3,6 +3,7 @@ import { finding } from '../diagnostics/define.js';
 import { troubleCodeForm } from '../diagnostics/q121-trouble-code-form.js';
 import type { Line, Prose } from '../syntax/tree.js';
 import { dtcCheck, dtcMeant } from '../trade/trouble-code.js';
+import { VERB_BY_WORD } from '../verbs/index.js';
 import type { Check } from './check.js';
 import { workLines } from './own-lines.js';
 
@@ -34,11 +35,9 @@ export const troubleCodes: Check = ({ job: { file }, job }) => {
 /** Most texts have none. */
 const SOMETHING_LIKE_ONE = /[PCBU][0-9OQIL][0-9A-FOQIL]{3}/;
 
-const READS: ReadonlySet<string> = new Set(['read', 'scan', 'clear', 'record']);
-
 /** A line that asks for codes, with the lines of text below it. */
 function linesAbout(line: Line): Line[] {
-  if (line.kind !== 'statement' || !READS.has(line.verb.text)) return [];
+  if (line.kind !== 'statement' || !VERB_BY_WORD.get(line.verb.text)?.isAboutCodes) return [];
   return [line, ...line.children.filter(({ kind }) => kind === 'text')];
 }
 

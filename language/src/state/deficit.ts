@@ -1,7 +1,7 @@
 // Something an act needed and did not find. It is noted when it fails, the needed state is assumed, and only at the
 // end is it told as a finding: what is done later after all was out of order, what is never done is missing.
 import type { Thing } from '../names/model.js';
-import type { Condition } from '../variants/diagrams.js';
+import { type Condition, type Diagrams, NEVER } from '../variants/diagrams.js';
 import type { Need } from '../vocabulary/needs.js';
 import type { Act } from './act.js';
 import type { Want } from './wants.js';
@@ -33,4 +33,15 @@ export interface Deficit {
   readonly late: Act[];
   /** Things that were done late, and where. */
   readonly arrived: Map<Thing, Condition>;
+}
+
+/** What one line left on some combinations was noted before on others: one finding takes both in. */
+export function joinsEarlier(d: Diagrams, deficits: readonly Deficit[], lack: Lack): boolean {
+  const same = (l: Lack): boolean => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker;
+  const earlier = deficits.find(
+    ({ silent, lacks, arrived }) =>
+      !silent && lacks.some((l) => same(l) && !d.implies(l.when, arrived.get(l.thing) ?? NEVER)),
+  );
+  earlier?.lacks.push(lack);
+  return earlier !== undefined;
 }

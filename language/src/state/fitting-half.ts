@@ -171,9 +171,9 @@ class Writer {
   #wayTo({ want, value, thing, when }: Lack, verb: VerbDef, fact: StateFact): Way | number | undefined {
     if (want === 'cured' || want === 'settled') return Number(value) || undefined;
     if (want === 'gone' && thing.kind === 'temporary') return wayBy('remove', thing, when);
-    if (want === 'off' && OPENS_FILLER.has(verb.word)) return wayBy('remove', thing, when);
-    if (want === 'snug' && verb.word === 'lower') return wayBy('snug', thing, when);
-    if (!POSTURES.has(want) || !TIGHTENS.has(verb.word)) return undefined;
+    if (want === 'off' && verb.on.fluid?.needs.includes('fill open')) return wayBy('remove', thing, when);
+    if (want === 'snug' && verb.on.machine?.needs.includes('wheels on')) return wayBy('snug', thing, when);
+    if (!POSTURES.has(want) || !tightens(verb)) return undefined;
     // Until the vehicle stands on the ground, the fastener is drawn up by hand.
     const slack = this.#m.d.and(
       fact.when,
@@ -185,7 +185,7 @@ class Writer {
   #write(verb: VerbDef, thing: Thing, fact: StateFact | undefined): void {
     const value = verb.takesValue
       ? ` ${this.#m.rest(thing)}`
-      : verb.word === 'move'
+      : verb.on[thing.kind]?.makes.includes('moved')
         ? ` to ${thing.values[0]?.text ?? ''}`
         : '';
     this.#steps.add({
@@ -203,10 +203,10 @@ const keyOf = ({ group, thing, when }: StateFact): string => `${group} ${thing.i
 /** Seal, snug, wait, then the work itself: more than a handful of lines is never on the way to one thing. */
 const MOST_TRIES = 8;
 
-const TIGHTENS: ReadonlySet<string> = new Set(['torque', 'tighten']);
+const tightens = ({ on }: VerbDef): boolean =>
+  on.fastener?.makes.some((make) => make === 'torqued' || make === 'tight') ?? false;
 /** What lacks of a joint that is about to be sealed. */
 const SEALING: ReadonlySet<Lack['want']> = new Set<Lack['want']>(['wet', 'clean', 'gone']);
-const OPENS_FILLER: ReadonlySet<string> = new Set(['fill', 'check-level']);
 const POSTURES: ReadonlySet<Lack['want']> = new Set<Lack['want']>(['back on ground', 'ride height']);
 
 /** Work of another verb that must be done first. */

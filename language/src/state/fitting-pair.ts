@@ -35,8 +35,13 @@ export function pairFor(m: Machine, through: PerformLine, taken: readonly Thing[
     const statements = statementsIn(operation.line.children, (line) =>
       bindStatement(line, callee.path, scope),
     );
-    const fits = statements?.filter(({ verb }) => verb.word === 'install').flatMap(({ objects }) => objects);
-    if (statements && taken.every((one) => fits?.some(({ thing }) => thing === one)))
+    const isFitted = (one: Thing): boolean =>
+      statements?.some(
+        ({ verb, objects }) =>
+          verb.on[one.kind]?.makes.some((make) => make === 'fitted' || make === 'started') &&
+          objects.some(({ thing }) => thing === one),
+      ) ?? false;
+    if (statements && taken.every(isFitted))
       return { line: performLine(operation.name, through), statements };
   }
   return undefined;

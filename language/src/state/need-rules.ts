@@ -40,9 +40,8 @@ type NeedRule = (m: Machine, asked: Asked) => readonly Lack[];
 const vehicleOf = (m: Machine): Thing => m.job.scope.resolve('vehicle') as Thing;
 const suspensionOf = (m: Machine): Thing => m.job.scope.resolve('suspension') as Thing;
 
-const looks = (act: Act): boolean => act.statement?.verb.word === 'inspect';
-const runs = (act: Act): boolean =>
-  act.statement?.verb.word === 'run' || act.statement?.verb.word === 'road-test';
+const looks = (act: Act): boolean => act.statement?.verb.judges === 'by looking';
+const runs = (act: Act): boolean => act.statement?.verb.on.machine?.makes.includes('fluids moved') ?? false;
 
 const posture =
   (bad: readonly string[], want: Lack['want']): NeedRule =>
@@ -227,9 +226,10 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
         );
     }),
   'fill open': (m, { act, thing, when }) =>
-    (act.statement?.verb.word === 'check-level' ? readAt(m, thing) : filledAt(m, act, thing)).flatMap((r) =>
-      notOff(m, r, when),
-    ),
+    (act.statement?.verb.on.fluid?.makes.includes('levelled')
+      ? readAt(m, thing)
+      : filledAt(m, act, thing)
+    ).flatMap((r) => notOff(m, r, when)),
   closed: (m, { thing, when }) => closers(m, thing).flatMap((t) => notClosed(m, t, when)),
   'fill clock': (m, { thing, when }) => closers(m, thing).flatMap((t) => curing(m, t, 'fill after', when)),
   'holds fluid': (m, { thing, when }) =>

@@ -3,6 +3,7 @@ import type { Thing } from '../names/model.js';
 import type { IfLine } from '../syntax/tree.js';
 import { type Condition, type Diagrams, NEVER } from '../variants/diagrams.js';
 import type { Axis } from '../variants/universe.js';
+import { VERB_BY_WORD } from '../verbs/index.js';
 import type { Machine } from './machine.js';
 
 /** An outcome of a measurement or inspection that `if` lines ask for. */
@@ -65,4 +66,10 @@ export function settleMeasured(m: Machine, { axis, lines, of }: Outcome): void {
         m.change(setting, 'setting', m.d.minus(when, taken), () => 'set', m.acts.length - 1);
     }
   }
+}
+
+/** Whether an `if` may ask for what came of the verb. */
+export function givesResult(verb: string): boolean {
+  const { on = {} } = VERB_BY_WORD.get(verb) ?? {};
+  return Object.values(on).some(({ makes }) => makes.includes('outcome'));
 }

@@ -9,10 +9,17 @@ import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import { applyStatement, type Gathered } from './apply.js';
 import { muteNames } from './assume.js';
-import type { Deficit, Lack } from './deficit.js';
+import { type Deficit, joinsEarlier } from './deficit.js';
 import { joinPaths, type PathDifference } from './join.js';
 import { Machine } from './machine.js';
-import { asksTheSame, type Outcome, outcomeValues, settleMeasured, takenWhere } from './outcomes.js';
+import {
+  asksTheSame,
+  givesResult,
+  type Outcome,
+  outcomeValues,
+  settleMeasured,
+  takenWhere,
+} from './outcomes.js';
 import { wholeLacks } from './whole.js';
 
 /** Hears of every act in order; rules listen. `failed` is true when the act already has a finding. */
@@ -98,7 +105,7 @@ class Runner {
   #end(): void {
     const m = this.#m;
     for (const listener of this.#listeners) listener.end(m.alive);
-    const lacks = wholeLacks(m, m.alive, 'end').filter((l) => !joinsEarlier(m, this.#gathered.deficits, l));
+    const lacks = wholeLacks(m, m.alive, 'end').filter((l) => !joinsEarlier(m.d, this.#gathered.deficits, l));
     const deficit: Deficit = {
       act: undefined,
       need: 'end',
@@ -313,7 +320,7 @@ class Runner {
       if (
         line.kind === 'statement' &&
         line.items.some((i) => i.name.text === name) &&
-        line.verb.text === 'measure'
+        givesResult(line.verb.text)
       )
         break;
       if (line.kind === 'if' && line.subject?.text === name) last = Math.max(last, line.end);
@@ -378,16 +385,6 @@ class Runner {
     }
     return scope;
   }
-}
-
-/** What one line left on some combinations was noted before on others: one finding takes both in. */
-function joinsEarlier(m: Machine, deficits: readonly Deficit[], lack: Lack): boolean {
-  const same = (l: Lack): boolean => l.thing === lack.thing && l.want === lack.want && l.maker === lack.maker;
-  const earlier = deficits.find(
-    (d) => !d.silent && d.lacks.some((l) => same(l) && !m.d.implies(l.when, d.arrived.get(l.thing) ?? NEVER)),
-  );
-  earlier?.lacks.push(lack);
-  return earlier !== undefined;
 }
 
 /** Start values that prerequisites ask for: `forks lowered`. */

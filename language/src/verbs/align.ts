@@ -13,6 +13,7 @@ export const align = defineVerb({
     with: named(AIDS, 'The pin, bar or gauge.'),
   },
   minutes: 1,
+  readies: true,
   phrase: {
     en: 'Align {object}[ to {to}][ on {on}][ at {at}][ with {with}]',
     es: 'Alinear {object}[ con {to}][ sobre {on}][ en {at}][ usando {with}]',

@@ -14,6 +14,9 @@ export const apply = defineVerb({
     with: named(AIDS, 'The gun or brush.'),
   },
   minutes: 2,
+  goesOnto: true,
+  readies: true,
+  suits: ['sealant', 'grease'],
   phrase: {
     en: 'Apply {object}[, {amount},][ to {to}][ in a {bead} bead][ in a {film} film][ with {with}]',
     es: 'Aplicar {object}[, {amount},][ en {to}][ en cordón de {bead}][ en capa de {film}][ con {with}]',

@@ -16,6 +16,7 @@ export const backOff = defineVerb({
     with: named(AIDS, 'The tool, when it is worth naming.'),
   },
   minutes: 0.3,
+  turns: true,
   phrase: {
     en: 'Back off {object}[ by {amount}][ with {with}]',
     es: 'Girar hacia atrás {object}[ {amount}][ con {with}]',

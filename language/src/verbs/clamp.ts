@@ -12,6 +12,7 @@ export const clamp = defineVerb({
     with: named(AIDS, 'The clamp.'),
   },
   minutes: 0.5,
+  readies: true,
   phrase: {
     en: 'Clamp {object}[ in {in}][ at {at}][ with {with}]',
     es: 'Sujetar con mordaza {object}[ en {in}][ en {at}][ con {with}]',

@@ -18,6 +18,7 @@ export const clean = defineVerb({
     with: named(AIDS, 'The cleaner, brush or cloth.'),
   },
   minutes: 3,
+  suits: ['cleaner'],
   phrase: {
     en: 'Clean {object}[ with {with}]',
     es: 'Limpiar {object}[ con {with}]',

@@ -11,6 +11,7 @@ export const clear = defineVerb({
     with: named(AIDS, 'The scan tool.'),
   },
   minutes: 1,
+  isAboutCodes: true,
   phrase: {
     en: 'Clear {object}[ with {with}]',
     es: 'Borrar {object}[ con {with}]',

@@ -12,6 +12,7 @@ export const compress = defineVerb({
     with: named(AIDS, 'The compressor.'),
   },
   minutes: 2,
+  readies: true,
   phrase: {
     en: 'Compress {object}[, {amount},][ to {to}][ with {with}]',
     es: 'Comprimir {object}[, {amount},][ hasta {to}][ con {with}]',

@@ -11,6 +11,7 @@ export const crimp = defineVerb({
     with: named(AIDS, 'The crimping pliers.'),
   },
   minutes: 1,
+  readies: true,
   phrase: {
     en: 'Crimp {object}[ to {to}][ with {with}]',
     es: 'Engarzar {object}[ en {to}][ con {with}]',

@@ -13,6 +13,7 @@ export const cut = defineVerb({
     with: named(AIDS, 'The knife, saw or shears.'),
   },
   minutes: 2,
+  readies: true,
   phrase: {
     en: 'Cut {object}[, {amount},][ to {to}][ at {at}][ with {with}]',
     es: 'Cortar {object}[, {amount},][ hasta {to}][ en {at}][ con {with}]',

@@ -13,6 +13,7 @@ export const hang = defineVerb({
     with: named(AIDS, 'The wire, hook or strap.'),
   },
   minutes: 1,
+  readies: true,
   phrase: {
     en: 'Hang {object}[ from {from}][ on {on}][ at {at}][ with {with}]',
     es: 'Colgar {object}[ de {from}][ en {on}][ en {at}][ con {with}]',

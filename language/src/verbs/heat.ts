@@ -13,6 +13,7 @@ export const heat = defineVerb({
     with: named(AIDS, 'The heater.'),
   },
   minutes: 3,
+  readies: true,
   phrase: {
     en: 'Heat {object}[ to {to}][ by {by}][ for {for}][ with {with}]',
     es: 'Calentar {object}[ a {to}][ {by} más][ durante {for}][ con {with}]',

@@ -27,6 +27,7 @@ export const inspect = defineVerb({
     with: named(AIDS, 'The lamp, mirror or borescope.'),
   },
   minutes: 1,
+  judges: 'by looking',
   phrase: {
     en: 'Inspect {object}[ at {at}][ for {for}][ with {with}]',
     es: 'Inspeccionar {object}[ en {at}][ durante {for}][ con {with}]',

@@ -12,6 +12,7 @@ export const load = defineVerb({
     with: named(AIDS, 'The jack.'),
   },
   minutes: 2,
+  isUnderOneArm: true,
   phrase: {
     en: 'Load {object}[ at {at}][ with {with}]',
     es: 'Cargar {object}[ en {at}][ con {with}]',

@@ -13,6 +13,7 @@ export const loosen = defineVerb({
     with: named(AIDS, 'The tool, when it is worth naming.'),
   },
   minutes: 0.2,
+  turns: true,
   phrase: {
     en: 'Loosen {object}[ by {amount}][ in the order {order}][ with {with}]',
     es: 'Aflojar {object}[ {amount}][ en el orden {order}][ con {with}]',

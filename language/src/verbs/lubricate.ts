@@ -10,6 +10,9 @@ export const lubricate = defineVerb({
     with: named(WET_AIDS, 'The oil or grease.'),
   },
   minutes: 1,
+  goesOnto: true,
+  readies: true,
+  suits: ['grease'],
   phrase: {
     en: 'Lubricate {object}[ with {with}]',
     es: 'Lubricar {object}[ con {with}]',

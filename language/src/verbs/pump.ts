@@ -12,6 +12,7 @@ export const pump = defineVerb({
     with: named(AIDS, 'The tool.'),
   },
   minutes: 1,
+  bothSides: 'one line behind',
   phrase: {
     en: 'Pump {object}[, {amount},][ for {for}][ with {with}]',
     es: 'Bombear {object}[, {amount},][ durante {for}][ con {with}]',

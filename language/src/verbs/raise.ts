@@ -12,6 +12,7 @@ export const raise = defineVerb({
     with: named(AIDS, 'The jack or lift.'),
   },
   minutes: 2,
+  suits: ['rated'],
   phrase: {
     en: 'Raise {object}[ at {at}][ with {with}]',
     es: 'Levantar {object}[ en {at}][ con {with}]',

@@ -20,6 +20,7 @@ export const read = defineVerb({
     with: named(AIDS, 'The reader.'),
   },
   minutes: 1,
+  isAboutCodes: true,
   phrase: {
     en: 'Read {object}[ at {at}][ with {with}]',
     es: 'Leer {object}[ en {at}][ con {with}]',

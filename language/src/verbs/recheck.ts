@@ -19,6 +19,8 @@ export const recheck = defineVerb({
     with: named(AIDS, 'The tool.'),
   },
   minutes: 2,
+  bothSides: 'one line',
+  later: true,
   phrase: {
     en: 'Recheck {object}[ after {after}][ with {with}]',
     es: 'Volver a comprobar {object}[ después de {after}][ con {with}]',

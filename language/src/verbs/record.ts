@@ -25,6 +25,8 @@ export const record = defineVerb({
     with: named(AIDS, 'What it is read with.'),
   },
   minutes: 0.5,
+  records: 'objects',
+  isAboutCodes: true,
   phrase: {
     en: 'Record {object}[ at {at}][ with {with}]',
     es: 'Anotar {object}[ en {at}][ con {with}]',

@@ -20,6 +20,7 @@ export const remove = defineVerb({
     with: named(AIDS, 'The tool, when it is worth naming.'),
   },
   minutes: 1,
+  turns: true,
   phrase: {
     en: 'Remove {object}[ from {from}][ at {at}][ with {with}]',
     es: 'Desmontar {object}[ de {from}][ en {at}][ con {with}]',

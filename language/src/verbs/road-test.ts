@@ -17,6 +17,7 @@ export const roadTest = defineVerb({
     at: measured(['speed'], 'Road speed.'),
   },
   minutes: 5,
+  records: 'drive',
   wholeVehicle: true,
   phrase: {
     en: 'Road-test {object}[, {amount},][ at {at}]',

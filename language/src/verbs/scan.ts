@@ -16,6 +16,7 @@ export const scan = defineVerb({
     with: named(AIDS, 'The scan tool.'),
   },
   minutes: 3,
+  isAboutCodes: true,
   phrase: {
     en: 'Scan {object}[ at {at}][ with {with}]',
     es: 'Escanear {object}[ en {at}][ con {with}]',

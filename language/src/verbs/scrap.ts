@@ -10,6 +10,8 @@ export const scrap = defineVerb({
     into: named(['tool', 'temporary', 'place'], 'The bin.'),
   },
   minutes: 0.3,
+  bothSides: 'one line',
+  isOfOld: true,
   phrase: {
     en: 'Scrap {object}[ into {into}]',
     es: 'Desechar {object}[ en {into}]',

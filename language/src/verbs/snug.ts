@@ -11,6 +11,8 @@ export const snug = defineVerb({
     with: named(AIDS, 'The tool, when it is worth naming.'),
   },
   minutes: 0.2,
+  turns: true,
+  suits: ['torque', 'offset'],
   phrase: {
     en: 'Snug {object}[ in the order {order}][ with {with}], not to final torque',
     es: 'Aproximar {object}[ en el orden {order}][ con {with}], sin par final',

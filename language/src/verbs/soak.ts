@@ -12,6 +12,8 @@ export const soak = defineVerb({
     for: measured(['time'], 'How long.'),
   },
   minutes: 1,
+  frees: true,
+  readies: true,
   phrase: {
     en: 'Soak {object}[ with {with}][ in {in}][ for {for}]',
     es: 'Empapar {object}[ con {with}][ en {in}][ durante {for}]',

@@ -13,6 +13,7 @@ export const support = defineVerb({
     with: named(AIDS, 'The stands, beam or jack.'),
   },
   minutes: 2,
+  suits: ['rated'],
   phrase: {
     en: 'Support {object}[ on {on}][ at {at}][ with {with}]',
     es: 'Apoyar {object}[ sobre {on}][ en {at}][ con {with}]',

@@ -30,6 +30,7 @@ export const test = defineVerb({
     with: named(AIDS, 'The tester.'),
   },
   minutes: 3,
+  judges: 'by trial',
   phrase: {
     en: 'Test {object}[, {amount},][ at {at}][ for {for}][ with {with}]',
     es: 'Probar {object}[, {amount},][ en {at}][ durante {for}][ con {with}]',

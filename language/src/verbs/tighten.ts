@@ -16,6 +16,7 @@ export const tighten = defineVerb({
     with: named(AIDS, 'The tool, when it is worth naming.'),
   },
   minutes: 0.2,
+  turns: true,
   phrase: {
     en: 'Tighten {object}[ in the order {order}][ with {with}]',
     es: 'Apretar {object}[ en el orden {order}][ con {with}]',

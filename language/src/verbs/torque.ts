@@ -31,6 +31,7 @@ export const torque = defineVerb({
     with: named(AIDS, 'The wrench, crowfoot or extension.'),
   },
   minutes: 0.5,
+  suits: ['torque', 'offset'],
   phrase: {
     en: 'Torque {object}[, stage {stage}][ in the order {order}][ to {amount}][ with {with}]',
     es: 'Apretar {object} al par[, etapa {stage}][, en el orden {order}][: {amount}][, con {with}]',

@@ -12,6 +12,7 @@ export const unload = defineVerb({
     with: named(AIDS, 'The jack.'),
   },
   minutes: 1,
+  isUnderOneArm: true,
   phrase: {
     en: 'Unload {object}[ at {at}][ with {with}]',
     es: 'Descargar {object}[ en {at}][ con {with}]',

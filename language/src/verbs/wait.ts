@@ -12,6 +12,7 @@ export const wait = defineVerb({
     since: worded('The action the time counts from; without it, this line.'),
   },
   minutes: 0,
+  bothSides: 'one line behind',
   phrase: {
     en: 'Wait {amount}[, counted from {since}]',
     es: 'Esperar {amount}[, contados desde {since}]',

@@ -10,6 +10,7 @@ export const weigh = defineVerb({
     with: named(AIDS, 'The scale.'),
   },
   minutes: 1,
+  records: 'objects',
   phrase: {
     en: 'Weigh {object}[ with {with}]',
     es: 'Pesar {object}[ con {with}]',

@@ -46,6 +46,33 @@ export interface VerbDef {
   /** True when a whole vehicle is asked for; leftovers are then reported where they were left. */
   readonly wholeVehicle?: true;
   /**
+   * Where both sides are printed in one guide: one line for both where both have come to it (a later visit, the bin),
+   * or one behind the work on both (the time goes by, the pedal comes up). Absent: a line for each side.
+   */
+  readonly bothSides?: 'one line' | 'one line behind';
+  /** Work of a later visit: nothing of the job waits for it. */
+  readonly later?: true;
+  /** Its object goes onto what `to` or `on` names, and is of the side that that is of. */
+  readonly goesOnto?: true;
+  /** Done to the whole suspension under one arm, named by `at`: once for each side that arms are of. */
+  readonly isUnderOneArm?: true;
+  /** Of a part that is off and goes on new, the new one is worked on: it is made ready, the old one lies on the bench. */
+  readonly readies?: true;
+  /** Of a part that goes on new, the old one is meant. */
+  readonly isOfOld?: true;
+  /** The thing is found good or not: looked at from outside, or put on trial. */
+  readonly judges?: 'by looking' | 'by trial';
+  /** A socket or key is put on fasteners for it, with no torque to set. */
+  readonly turns?: true;
+  /** The record has a blank for it: for each object, or for the drive. */
+  readonly records?: 'objects' | 'drive';
+  /** Trouble codes may stand in its text. */
+  readonly isAboutCodes?: true;
+  /** What it puts on frees what is tight, and is cleaned off again: threads are not wet by it. */
+  readonly frees?: true;
+  /** Entries with one of these clauses are made for it: completion offers them first behind `with`. */
+  readonly suits?: readonly string[];
+  /**
    * The sentence in each output language. `{object}`, `{value}`, `{amount}` and `{CLAUSE}` are slots; a part in square
    * brackets falls away when one of its slots is empty: `Remove {object}[ from {from}][ with {with}]`.
    */

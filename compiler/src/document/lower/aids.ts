@@ -32,7 +32,8 @@ export function noteAids(walk: Walk, statement: BoundStatement, place: Place): v
     if (thing.kind === 'supply')
       for (const side of sides) uses.supplies.push({ ...at, thing, side, amount, variant });
     else if (thing.kind === 'tool' && word !== 'wear') note(uses.tools, thing, at);
-    else if (thing.kind === 'temporary' && word === 'place') note(uses.placed, thing, at);
+    else if (thing.kind === 'temporary' && statement.verb.on.temporary?.makes.includes('placed'))
+      note(uses.placed, thing, at);
     else if (poured.includes('drained'))
       for (const side of sides) uses.drained.push({ ...at, thing, side, amount, variant });
     else if (isTopUp || poured.includes('filled'))

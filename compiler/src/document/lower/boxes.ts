@@ -41,16 +41,13 @@ export function besidesOf(
 ): Boxes {
   const { verb } = statement;
   const thing = objects[0]?.thing;
-  if (verb.word === 'wait') return waitBoxes(walk, statement, at);
-  if (
-    thing?.kind === 'fastener' &&
-    (verb.word === 'recheck' || verb.on.fastener?.needs.includes('has torque'))
-  ) {
+  if (verb.alone?.makes.includes('waited')) return waitBoxes(walk, statement, at);
+  if (thing?.kind === 'fastener' && (verb.later || verb.on.fastener?.needs.includes('has torque'))) {
     return torqueBoxes(walk.print, statement, thing, place, at, stagesDone);
   }
   const limits = objects.filter((object) => object.thing?.kind === 'limit');
   if (limits.length > 0)
-    return verb.word === 'record' ? NONE : readingBoxes(walk, statement, limits, place, at);
+    return verb.records === 'objects' ? NONE : readingBoxes(walk, statement, limits, place, at);
   if (isJudged(statement)) return inspectionBoxes(walk, statement, objects, place, at);
   return thing?.kind === 'fastener' ? socketBoxes(walk.print, statement, thing) : NONE;
 }
@@ -58,8 +55,7 @@ export function besidesOf(
 /** Something is looked at and found good or not: by its verb, or by what stands below the line. */
 function isJudged({ verb, line }: BoundStatement): boolean {
   return (
-    verb.word === 'inspect' ||
-    verb.word === 'test' ||
+    verb.judges !== undefined ||
     line.children.some((child) =>
       child.kind === 'text'
         ? child.word === 'reject' || child.word === 'expect'
@@ -73,8 +69,7 @@ const isLevelTest = (test: string | undefined): boolean => test === 'below' || t
 const NONE: Boxes = { beside: [], marks: [], notes: [], limits: [] };
 
 function socketBoxes(print: Print, statement: BoundStatement, thing: Thing): Boxes {
-  const turns = new Set(['remove', 'loosen', 'snug', 'tighten', 'back-off']);
-  if (!turns.has(statement.verb.word)) return NONE;
+  if (!statement.verb.turns) return NONE;
   const head = headOf(print, thing);
   const order = orderOf(print, thing, statement);
   if (head) print.uses.heads.push({ head, thing });
@@ -164,7 +159,7 @@ function inspectionBoxes(
 ): Boxes {
   const { print } = walk;
   const titles = objects.map(({ thing, item }) => (thing ? titleOf(print, thing) : item.name.text));
-  const isLevel = statement.verb.word === 'check-level';
+  const isLevel = statement.verb.on.fluid?.makes.includes('levelled') ?? false;
   const named = isLevel
     ? phraseText('level-of', print.language, { object: titles.join(', ') })
     : titles.join(', ');

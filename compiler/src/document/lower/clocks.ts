@@ -118,7 +118,7 @@ function isOver({ def, to, isPartial }: Running, at: RowAt): boolean {
 
 function started(walk: Walk, { verb }: BoundStatement, thing: Thing, at: RowAt): Beside[] {
   const { print } = walk;
-  if (verb.word === 'apply') {
+  if (verb.on.supply?.makes.includes('coated')) {
     const parts = print.job.inverse(thing, 'sealed with').map(({ of }) => of);
     return parts.slice(0, 1).flatMap((part) => start(walk, ['fit within'], thing, part, at));
   }

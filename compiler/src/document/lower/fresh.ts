@@ -8,6 +8,7 @@ import {
   NEVER,
   phraseText,
   type Thing,
+  type VerbDef,
 } from '@baywright/language';
 import { type Prose, text } from '../inline.js';
 import { countOf } from './names.js';
@@ -33,10 +34,15 @@ export function freshAt(
   if (!thing) return undefined;
   const makes = verb.on[thing.kind]?.makes ?? [];
   const isFitted = makes.includes('fitted') || makes.includes('started') || makes.includes('connected');
-  if (verb.word !== 'renew' && !isFitted) return undefined;
-  const when = verb.word === 'renew' ? place.when : renewedWhere(print, thing, place);
+  const isRenewed = renews(verb, thing);
+  if (!isRenewed && !isFitted) return undefined;
+  const when = isRenewed ? place.when : renewedWhere(print, thing, place);
   return when === NEVER ? undefined : { when, only: variantWords(print, when, place.when) };
 }
+
+/** Whether the line itself asks for a new one. */
+export const renews = ({ on }: VerbDef, { kind }: Thing): boolean =>
+  on[kind]?.makes.includes('renewed') ?? false;
 
 /** The vehicles of a place on which a thing is renewed by its entry. */
 function renewedWhere(print: Print, thing: Thing, place: Place): Condition {
@@ -47,21 +53,6 @@ function renewedWhere(print: Print, thing: Thing, place: Place): Condition {
   );
 }
 
-/** Work on a part that is off and goes on new: the new one is made ready, the old one lies on the bench. */
-const READIES: ReadonlySet<string> = new Set([
-  'align',
-  'apply',
-  'clamp',
-  'compress',
-  'crimp',
-  'cut',
-  'hang',
-  'heat',
-  'lubricate',
-  'press',
-  'soak',
-]);
-
 /** Things named at a line of which the new one is meant before it goes on: `Lubricate the new seal`. */
 export function readiedAt(
   print: Print,
@@ -70,7 +61,7 @@ export function readiedAt(
   place: Place,
   trace: Trace,
 ): Thing[] {
-  if (!READIES.has(statement.verb.word)) return [];
+  if (!statement.verb.readies) return [];
   return [...objects, ...statement.named('to')].flatMap(({ thing }) =>
     thing && trace.open.get(thing) === 'off' && renewedWhere(print, thing, place) === place.when
       ? [thing]

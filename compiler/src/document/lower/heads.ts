@@ -81,8 +81,8 @@ export interface Order {
 
 /** The order of a set at a line; undefined where none is asked for or it cannot be worked out. */
 export function orderOf(print: Print, thing: Thing, statement: BoundStatement): Order | undefined {
-  const isTightening =
-    statement.verb.word === 'torque' || statement.verb.word === 'snug' || statement.verb.word === 'tighten';
+  const makes = statement.verb.on.fastener?.makes ?? [];
+  const isTightening = makes.some((make) => make === 'torqued' || make === 'snug' || make === 'tight');
   const own = statement.clause('order')?.raw;
   const declared = clausesOf(thing, 'order').map(({ clause }) => clause.raw)[0];
   const raw = own ?? (isTightening ? declared : undefined);

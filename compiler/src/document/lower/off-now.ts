@@ -2,6 +2,7 @@
 import {
   detailText,
   lastActBefore,
+  type Make,
   phrase,
   phraseText,
   STATE_GROUPS,
@@ -128,21 +129,23 @@ function groupsOf(walk: Walk, facts: readonly StateFact[], offset: number): OffN
   });
 }
 
-/** Verbs that bring a thing back. */
-const BACK: ReadonlySet<string> = new Set([
-  'install',
-  'connect',
-  'uncap',
-  'torque',
-  'tighten',
-  'fill',
-  'bleed',
-  'adjust',
-  'lower',
-  'unchock',
-  'untag',
-  'untie',
+/** What brings a thing back as it came in. */
+const BACK: ReadonlySet<Make> = new Set<Make>([
+  'fitted',
+  'started',
+  'connected',
+  'uncapped',
+  'torqued',
+  'tight',
+  'filled',
+  'bled',
+  'adjusted',
+  'lowered',
+  'unchocked',
+  'untagged',
+  'untied',
   'set',
+  'removed',
 ]);
 
 /** The first row behind the place of the sheet at which a thing comes back. */
@@ -153,8 +156,7 @@ function nextRow({ print, actRows }: Walk, { thing }: StateFact, offset: number)
     ({ index, statement }) =>
       index > from &&
       actRows.has(rowKey(index, thing)) &&
-      statement !== undefined &&
-      (BACK.has(statement.verb.word) || (statement.verb.word === 'remove' && thing.kind === 'temporary')),
+      (statement?.verb.on[thing.kind]?.makes.some((make) => BACK.has(make)) ?? false),
   );
   return back && actRows.get(rowKey(back.index, thing))?.number;
 }

@@ -8,21 +8,21 @@ import { titleOf } from './texts.js';
 
 export function noteFields(print: Print, statement: BoundStatement, objects: readonly BoundItem[]): void {
   const { language } = print;
-  const { word } = statement.verb;
+  const { records, later } = statement.verb;
   const things = objects.flatMap(({ thing }) => (thing ? [thing] : []));
-  if (word === 'record' || word === 'weigh') {
+  if (records === 'objects') {
     // Limits are recorded where they are measured, the odometer at the head of the record.
     for (const thing of things)
       if (thing.kind !== 'limit' && thing.name !== 'odometer')
         addField(print, `record-${thing.name}`, recordLabel(print, thing));
     return;
   }
-  if (word !== 'road-test' && word !== 'recheck') return;
-  const key = word === 'road-test' ? word : `recheck-${things.map(({ name }) => name).join('-')}`;
+  if (records !== 'drive' && !later) return;
+  const key = records === 'drive' ? 'road-test' : `recheck-${things.map(({ name }) => name).join('-')}`;
   const measure = (statement.clause('after') ?? statement.clause('bare'))?.spec?.stages[0]?.measure.measure;
   const amount = measure ? plain([quantityInline(measure, print)]) : '?';
   const label =
-    word === 'road-test'
+    records === 'drive'
       ? `${phrase('road-test', language)}${measure ? `, ${amount}` : ''}`
       : phraseText('recheck-after', language, {
           object: things.map((thing) => capitalFirst(titleOf(print, thing))).join(', '),

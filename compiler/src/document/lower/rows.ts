@@ -18,11 +18,10 @@ import { noteAids } from './aids.js';
 import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
-import { freshAt, noteFresh, readiedAt } from './fresh.js';
+import { freshAt, noteFresh, readiedAt, renews } from './fresh.js';
 import type { Place, SidePrint } from './print.js';
 import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
-import { FOR_ALL_SIDES } from './sides.js';
 import { written } from './texts.js';
 import type { RowAt } from './uses.js';
 import { forSome, variantWords } from './variant-words.js';
@@ -80,7 +79,7 @@ export function lowerStatement(
   let last: RowAt | undefined;
   groups.forEach((objects, i) => {
     const isApart =
-      !FOR_ALL_SIDES.has(statement.verb.word) && objects.some(({ thing }) => thing && isEachSide(thing));
+      statement.verb.bothSides !== 'one line' && objects.some(({ thing }) => thing && isEachSide(thing));
     const runs: readonly (SidePrint | undefined)[] = here.side || !isApart ? [here.side] : print.sides;
     runs.forEach((side, k) => {
       const isLast = i === groups.length - 1 && k === runs.length - 1;
@@ -170,9 +169,9 @@ function oneRow(
       : [];
   const said = sentence(print, statement, objects, {
     side: place.side,
-    isBothSides: place.side === undefined && FOR_ALL_SIDES.has(verb.word),
+    isBothSides: place.side === undefined && verb.bothSides === 'one line',
     fresh: new Set(
-      thing && fresh && fresh.only === undefined && verb.word !== 'renew' ? [...readied, thing] : readied,
+      thing && fresh && fresh.only === undefined && !renews(verb, thing) ? [...readied, thing] : readied,
     ),
     ...(boxes.without ? { without: boxes.without } : {}),
     since: sinceRow(walk, statement),
@@ -206,7 +205,7 @@ function oneRow(
     rail: railNow(walk),
     changes: changesSince(walk, before),
     ...forSome(print, place),
-    ...(verb.word === 'recheck' ? { isLater: true } : {}),
+    ...(verb.later ? { isLater: true } : {}),
     ...located(print, place, line),
   });
   return at;

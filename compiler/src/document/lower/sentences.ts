@@ -51,7 +51,7 @@ export function sentence(
   };
   // What is scrapped is never what has just gone on.
   const ageOf = ({ thing }: BoundItem): Naming['age'] =>
-    statement.verb.word === 'scrap' && thing?.kind !== 'supply'
+    statement.verb.isOfOld && thing?.kind !== 'supply'
       ? 'old'
       : thing && options.fresh?.has(thing)
         ? 'new'

@@ -1,7 +1,14 @@
 // Both sides in one print. What each side has is worked on once a side, what the vehicle has once is done once, and
 // nothing that is done once stands between the two rows of a pair: so whatever one side alone may do in this order,
 // both may do in lockstep.
-import { isEachSide, type Line, type Scope, type Thing, VERB_BY_WORD } from '@baywright/language';
+import {
+  isEachSide,
+  type Line,
+  type Scope,
+  type Thing,
+  VERB_BY_WORD,
+  type VerbDef,
+} from '@baywright/language';
 import type { Place, Print } from './print.js';
 
 /** - `side`: touches only what each side has. `once`: touches only what there is once. `both`: some of each. */
@@ -43,10 +50,7 @@ export function runsBySide(print: Print, lines: readonly Line[], place: Place): 
 
 const isShared = (line: Line, print: Print, scope: Scope): boolean =>
   touchOf(line, print, scope) === 'read' ||
-  (line.kind === 'statement' && (ONCE_AT_END.has(line.verb.text) || FOR_ALL_SIDES.has(line.verb.text)));
-
-/** Verbs that one line does for both sides behind the work on them: the time goes by, the pedal comes up. */
-const ONCE_AT_END: ReadonlySet<string> = new Set(['wait', 'pump']);
+  (line.kind === 'statement' && VERB_BY_WORD.get(line.verb.text)?.bothSides !== undefined);
 
 const onlySide = (print: Print, place: Place): Place => {
   const [side] = print.sides;
@@ -68,32 +72,24 @@ function touchOf(line: Line, print: Print, scope: Scope): Touch {
   if (line.kind !== 'statement')
     return line.kind === 'text' && line.word === 'hold' ? join('none', inside) : inside;
   const own = join('none', inside);
-  if (FOR_ALL_SIDES.has(line.verb.text)) return join(own, line.verb.text === 'recheck' ? 'once' : 'none');
+  const verb = VERB_BY_WORD.get(line.verb.text);
+  if (verb?.bothSides === 'one line') return join(own, verb.later ? 'once' : 'none');
   const at = line.clauses
-    .filter((clause) => JACKS.has(line.verb.text) && clause.word === 'at')
-    .flatMap((clause) => clause.items.map((item) => touchOfName(item.name.text, '', print, scope)));
+    .filter((clause) => verb?.isUnderOneArm && clause.word === 'at')
+    .flatMap((clause) => clause.items.map((item) => touchOfName(item.name.text, undefined, print, scope)));
   if (at.includes('side')) return join(own, 'side');
-  const objects = line.items.map((item) => touchOfName(item.name.text, line.verb.text, print, scope));
+  const objects = line.items.map((item) => touchOfName(item.name.text, verb, print, scope));
   // What goes onto a face of one side is done with that side.
   const faces = line.clauses
-    .filter((clause) => PUTS_ON.has(line.verb.text) && (clause.word === 'to' || clause.word === 'on'))
-    .flatMap((clause) => clause.items.map((item) => touchOfName(item.name.text, '', print, scope)));
+    .filter((clause) => verb?.goesOnto && (clause.word === 'to' || clause.word === 'on'))
+    .flatMap((clause) => clause.items.map((item) => touchOfName(item.name.text, undefined, print, scope)));
   return [...objects, ...faces.filter((touch) => touch === 'side')].reduce(join, own);
 }
 
-/** Verbs that mean all sides in one line where both have come to it: a later visit, and the bin. */
-export const FOR_ALL_SIDES: ReadonlySet<string> = new Set(['recheck', 'scrap']);
-
-/** Verbs on the whole suspension that one jack does under one arm: once a side, where the arm is of that side. */
-const JACKS: ReadonlySet<string> = new Set(['load', 'unload']);
-
-const PUTS_ON: ReadonlySet<string> = new Set(['apply', 'lubricate']);
-
-function touchOfName(name: string, verb: string, print: Print, scope: Scope): Touch {
+function touchOfName(name: string, verb: VerbDef | undefined, print: Print, scope: Scope): Touch {
   const thing = scope.resolve(name);
   if (!thing) return 'none';
   if (isEachSide(thing) || belongsToSide(thing, print)) return 'side';
-  const makes = VERB_BY_WORD.get(verb)?.on[thing.kind]?.makes.length ?? 0;
   if (SHARED.has(thing.kind)) return 'once';
   if (
     thing.kind === 'part' ||
@@ -103,7 +99,8 @@ function touchOfName(name: string, verb: string, print: Print, scope: Scope): To
   )
     return 'once';
   // Chocks are set once; a face that is cleaned belongs to the side that is worked on.
-  return thing.kind === 'place' && makes > 0 && verb.includes('chock') ? 'once' : 'none';
+  const makes = thing.kind === 'place' ? (verb?.on.place?.makes ?? []) : [];
+  return makes.some((make) => make === 'chocked' || make === 'unchocked') ? 'once' : 'none';
 }
 
 /** A face of a joint that each side has, a spot or a thing placed that such a part covers or carries. */

@@ -46,7 +46,7 @@ export function torqueBoxes(
   );
   const tool = statement.named('with').find((item) => item.thing?.kind === 'tool')?.thing;
   const source = sourceOf(print, place.scope.file.path, statement.line.start);
-  const isRecheck = statement.verb.word === 'recheck';
+  const isRecheck = statement.verb.later === true;
   const isEach = isEachSide(thing);
   // A return visit is one line for all sides.
   const all = isRecheck && isEach && !place.side ? count * print.sides.length : count;

@@ -8,10 +8,10 @@ export function aidsFirst(snapshot: Snapshot, verb: VerbDef, offers: readonly Of
   const names = new Set(offers.map((offer) => offer.label));
   const uses = namesWith(snapshot, verb.word, names);
   const { scope } = snapshot.job();
-  const suits = SUITS[verb.word];
+  const suits = (thing: Thing): boolean => verb.suits?.some((clause) => thing.clauses.has(clause)) ?? false;
   const rank = ({ label }: Offer): number => {
     const thing = scope.resolve(label);
-    return (uses.get(label) ?? 0) * 10 + (thing && suits?.(thing) ? 1 : 0);
+    return (uses.get(label) ?? 0) * 10 + (thing && suits(thing) ? 1 : 0);
   };
   return [...offers].sort((a, b) => rank(b) - rank(a));
 }
@@ -33,21 +33,3 @@ function namesWith(snapshot: Snapshot, verb: string, names: ReadonlySet<string>)
 
 /** Enough files to tell the habits of a shop, few enough for a key press. */
 const MOST = 60;
-
-const has =
-  (...clauses: readonly string[]) =>
-  (thing: Thing): boolean =>
-    clauses.some((clause) => thing.clauses.has(clause));
-const lifts = (thing: Thing): boolean => thing.kind === 'tool' && thing.clauses.has('rated');
-const turns = (thing: Thing): boolean => thing.kind === 'tool' && has('torque', 'offset')(thing);
-
-/** What is made for a verb, told by what its entry says. */
-const SUITS: Readonly<Record<string, (thing: Thing) => boolean>> = {
-  raise: lifts,
-  support: lifts,
-  torque: turns,
-  snug: turns,
-  clean: has('cleaner'),
-  lubricate: has('grease'),
-  apply: has('sealant', 'grease'),
-};

@@ -30,9 +30,9 @@ const WHOLE = new RegExp(
   'g',
 );
 
-/** The digits before the last one belong to the number, and so does its sign. */
-const NUMBER = /[±+−<>≤≥≈\d.,/]*$/;
-/** So does the other end of a range, and what a tolerance is of: but not before a long unit, which needs a line for itself. */
+/** The digits before the last one belong to the number, and so do its sign and what a tolerance is of. */
+const NUMBER = /(?:[\d.,/]+[ \u00A0](?=±))?[±+−<>≤≥≈\d.,/]*$/;
+/** So does the other end of a range: but not before a long unit, which needs a line for itself. */
 const RANGE = /(?:[\d.,/]+[ \u00A0](?:(?:to|bis|a|à)[ \u00A0]|(?=±)))?[±+−<>≤≥≈\d.,/]*$/;
 
 /** The text in runs, in order. Joined they are the text. */

@@ -117,7 +117,7 @@ test('no text takes more room than is kept for it', async () => {
 test('the first page and the tables are as high as was worked out', async () => {
   for (const document of [fh12(), everyKind()]) {
     const context = contextOf(document);
-    for (const inset of [1.35, 0.7]) {
+    for (const inset of [1.35, 0.7, 0.5]) {
       const sections = sectionsOf(document.blocks, context, inset).map(({ rows, high, code }) => ({
         height: high(0, rows),
         code: code(0, rows),

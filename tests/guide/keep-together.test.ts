@@ -12,7 +12,7 @@ test.for<[string, string]>([
   [', 1500 kg; ', ', [1500 kg]; '],
   ['Torque wrench, 4.6 to 22.5 N·m', 'Torque wrench, [4.6 to 22.5 N·m]'],
   ['250 FOOT-pounds', '[250 FOOT-pounds]'],
-  ['15\u00A0±2\u00A0FOOT-pounds', '15\u00A0[±2\u00A0FOOT-pounds]'],
+  ['15\u00A0±2\u00A0FOOT-pounds', '[15\u00A0±2\u00A0FOOT-pounds]'],
   ['90,0 FUSS-Pfund, 12 libras-PIE', '[90,0 FUSS-Pfund], [12 libras-PIE]'],
   ['Road test, 8 km (5.0 mi)', 'Road test, [8 km] ([5.0 mi])'],
   ['41.4 to 50.6 cSt, 118 L/min, 12 US qt', '[41.4 to 50.6 cSt], [118 L/min], [12 US qt]'],

@@ -301,3 +301,32 @@ test('the last step is not parted for a few lines on a page of their own', async
     [0, 16],
   ]);
 });
+
+test('times stand beside each other, smaller where that makes room', async () => {
+  const base = fh12();
+  const times = [
+    { label: 'Hands-on, axle standard', value: '10 h 40 min' },
+    { label: 'Hands-on, axle heavy', value: '11 h 40 min' },
+    { label: 'Waiting', value: '10 min' },
+    { label: 'Technicians', value: '2' },
+  ];
+  const blocks = base.blocks.map((block): Block => (block.kind === 'masthead' ? { ...block, times } : block));
+  const { pdf } = await renderPdf({ ...base, blocks }, {}, engine);
+  expect(pdfText(pdf, '-layout')).toMatch(/10 h 40 min +11 h 40 min +10 min +2\b/);
+});
+
+test('what things are needed for gets more room where that makes the list lower', async () => {
+  const base = fh12();
+  const said = 'Upper cover screws; lower cover screws';
+  const blocks = base.blocks.map(
+    (block): Block =>
+      block.kind !== 'needs'
+        ? block
+        : {
+            ...block,
+            groups: [{ title: 'Tools', rows: [{ what: [text('Six-lobe T30')], for: [text(said)] }] }],
+          },
+  );
+  const { pdf } = await renderPdf({ ...base, blocks }, {}, engine);
+  expect(pdfText(pdf, '-layout')).toContain(said);
+});

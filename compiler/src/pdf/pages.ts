@@ -36,7 +36,7 @@ interface Run {
 }
 
 /** What stands over and under a line of the list of needs: closer where that saves a page. */
-const NEED_INSETS = [1.35, 1, 0.7];
+const NEED_INSETS = [1.35, 1, 0.7, 0.6, 0.5];
 /** Between the legend, or what follows it, and what stands before. */
 const APART = 5.5;
 /** What is worked out from cells of tables may be short by so much. */

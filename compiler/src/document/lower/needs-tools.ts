@@ -145,12 +145,12 @@ export function wrenchRows(print: Print): NeedRow[] {
   });
 }
 
-/** `130 ±10 (set 122)`: the torque, and what is read on the wrench. */
+/** `130 ±10 (set 122)`: the torque, and what is read on the wrench. No line parts them. */
 const dialled = ({ language }: Print, torque: Figure, set: Figure): string =>
   phraseText('torque-set', language, {
     torque: torque.value,
     set: set.unit === torque.unit ? set.value : plainFigure(set),
-  });
+  }).replaceAll(' ', '\u00a0');
 
 interface WantedWrench {
   readonly range: Measure | undefined;

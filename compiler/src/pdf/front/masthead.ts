@@ -46,10 +46,18 @@ const APART = 5;
 
 /** As many beside each other as fit; their labels may take two lines. */
 function timesPart(times: BlockOf<'masthead'>['times'], width: number): Part {
-  const [label, value] = [{ size: 8.5 }, { size: 16, weight: 800, tabular: true }];
+  const label = { size: 8.5 };
+  // Smaller, where that puts them all beside each other.
+  const wideAt = (size: number) =>
+    times.reduce(
+      (sum, time) => sum + Math.max(widthOf(time.value, '800ExtraBold', size, true), labelWidth(time.label)),
+      APART * (times.length - 1) + 0.2 * times.length,
+    );
+  const size = [16, 14.5, 13].find((one) => wideAt(one) <= width) ?? 16;
+  const value = { size, weight: 800, tabular: true };
   const columns = times.map((time) => {
-    const valueWide = widthOf(time.value, '800ExtraBold', 16, true) + 0.2;
-    const labelWide = Math.min(30, widthOf(time.label, '400Regular', 8.5) + 0.2);
+    const valueWide = widthOf(time.value, '800ExtraBold', size, true) + 0.2;
+    const labelWide = labelWidth(time.label);
     return {
       wide: Math.min(Math.max(valueWide, labelWide), width),
       label: words(time.label, label, labelWide),
@@ -81,6 +89,8 @@ function timesPart(times: BlockOf<'masthead'>['times'], width: number): Part {
     }),
   );
 }
+
+const labelWidth = (label: string): number => Math.min(30, widthOf(label, '400Regular', 8.5) + 0.2);
 
 function beforePart({ before }: BlockOf<'masthead'>, width: number, { words: said }: PrintContext): Part {
   const rows = before.map((one) => {

@@ -22,11 +22,16 @@ export function needSections(block: BlockOf<'needs'>, inset: number): readonly S
 
 const STYLE = { size: 10, tabular: true };
 const KIND_STYLE = { size: 9.5, tabular: true };
-/** Columns of the kind at least, the tick, and what it is for; what stands beside a text in each. */
-const [KIND, TICK, FOR] = [29, 6.5, 61];
+/** Columns of the kind at least, and the tick; what stands beside a text in each. */
+const [KIND, TICK] = [29, 6.5];
+/** What it is for, as wide as makes the list lowest: the first of those that are alike. */
+const FOR = [61, 70, 52] as const;
 const BESIDE = 3;
 /** The kind stands lower than the edge of its cell, as high as the words beside it. */
 const LOWER = 0.75;
+
+/** Over and under more than one line: letters reach lower than their lines. */
+const tallInset = (inset: number): number => Math.max(inset, Math.min(1.1, inset + 0.4));
 
 interface Line {
   readonly row: NeedRow;
@@ -42,18 +47,18 @@ function listSection({ title, groups }: BlockOf<'needs'>, inset: number): Sectio
     KIND,
     ...words.map((word) => widthOf(word, '400Regular', KIND_STYLE.size) + BESIDE + 0.2),
   );
-  const what = WIDTH - kindWide - TICK - FOR;
-  const lines = groups.flatMap(({ title: kind, rows }) =>
-    rows.map((row): Line => {
-      const cells = [
-        3.8,
-        proseHigh(row.what, STYLE, what - BESIDE),
-        row.blank === undefined ? proseHigh(row.for, STYLE, FOR - BESIDE) : writeIn(row, row.blank),
-      ];
-      return { row, kind, high: rowHigh(cells, inset), tall: Math.max(...cells) >= TWO_LINES };
-    }),
-  );
-  const head = rowHigh([textHigh('X', STYLE, FOR)], inset);
+  const at = (forWide: number) => {
+    const what = WIDTH - kindWide - TICK - forWide;
+    const lines = groups.flatMap(({ title: kind, rows }) =>
+      rows.map((row) => lineOf(row, kind, what, forWide, inset)),
+    );
+    return { what, forWide, lines, all: sum(lines.map(({ high }) => high)) };
+  };
+  const [usual, ...others] = FOR;
+  const { what, forWide, lines } = others
+    .map(at)
+    .reduce((best, one) => (one.all < best.all ? one : best), at(usual));
+  const head = rowHigh([textHigh('X', STYLE, forWide)], inset);
   const heightsOf = (from: number, to: number): readonly number[] => {
     const runs = runsOfKind(lines.slice(from, to));
     return runs.flatMap((run) => {
@@ -71,7 +76,7 @@ function listSection({ title, groups }: BlockOf<'needs'>, inset: number): Sectio
     high: (from, to) => head + sum(heightsOf(from, to)),
     code: (from, to) =>
       call('needs', [
-        [kindWide, TICK, what, FOR].map(millimetres),
+        [kindWide, TICK, what, forWide].map(millimetres),
         [head, ...heightsOf(from, to)].map(millimetres),
         millimetres(inset),
         runsOfKind(lines.slice(from, to)).map((run) => ({
@@ -80,6 +85,18 @@ function listSection({ title, groups }: BlockOf<'needs'>, inset: number): Sectio
         })),
       ]),
   };
+}
+
+function lineOf(row: NeedRow, kind: string, what: number, forWide: number, inset: number): Line {
+  const cells = [
+    3.8,
+    proseHigh(row.what, STYLE, what - BESIDE),
+    row.blank === undefined
+      ? proseHigh(row.for, STYLE, forWide - BESIDE)
+      : writeIn(row, row.blank, forWide - BESIDE),
+  ];
+  const tall = Math.max(...cells) >= TWO_LINES;
+  return { row, kind, high: rowHigh(cells, tall ? tallInset(inset) : inset), tall };
 }
 
 /** Lines of one kind that follow each other: on a page they say it once. */
@@ -112,8 +129,8 @@ const needRow = (row: NeedRow, tall = false): Argument => ({
 });
 
 /** A blank of 30 mm in the line makes it as high as a hand needs. */
-function writeIn(row: NeedRow, blank: string): number {
+function writeIn(row: NeedRow, blank: string, width: number): number {
   const said: Prose = [...row.for, { kind: 'text', text: ` ${blank} ` }];
-  const { count } = fill(proseRuns(said, STYLE), FOR - BESIDE, 31);
+  const { count } = fill(proseRuns(said, STYLE), width, 31);
   return (count - 1) * 4.2 + HAND;
 }

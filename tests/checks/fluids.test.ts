@@ -220,3 +220,53 @@ ${more}`;
     checkOnly(text, 'L');
   });
 });
+
+describe('a charge of refrigerant against its plate', () => {
+  const charge = (work: string): string => `procedure A-1: Air conditioning
+
+applies to van
+
+vehicles
+  van: Van
+    option axle light, heavy
+
+fluids
+  gas: Refrigerant
+    refrigerant R-1234yf
+    mass 530 ±15 g, per ?
+    mass 610 ±15 g, per ?, when axle heavy
+
+installation
+  step: Charge
+    recover gas
+${work}
+`;
+  const both = (light: string, heavy: string): string =>
+    charge(`    when axle light\n      ${light}\n    when axle heavy\n      ${heavy}`);
+  test.each([
+    ['what is declared, for each vehicle', both('charge gas, 530 g', 'charge gas, 610 g')],
+    ['all that the plate allows', both('charge gas, 515 to 545 g', 'charge gas, 21.2 oz')],
+    ['no figure of its own', charge('    charge gas')],
+    [
+      'that of another vehicle',
+      both(
+        'charge gas, 530 g',
+        'charge gas, 530 g\n#                 ^^^^^ L307 530 g of `gas` is not within the 610 ±15 g',
+      ),
+    ],
+    ['one figure for both', charge('    charge gas, 530 g\n#               ^^^^^ L307')],
+    [
+      'an exchanged figure',
+      both('charge gas, 350 g\n#                 ^^^^^ L307 530 ±15 g', 'charge gas, 610 g'),
+    ],
+  ])('%s', (_name, text) => {
+    checkOnly(text, 'L3');
+  });
+  test('may leave the figure to the plate', () => {
+    const files = new Map([['a.bay', charge('    charge gas, 650 g')]]);
+    const found = findingsOf(files).find(({ code }) => code === 'L307');
+    const mended = afterFix(files, found?.fixes[0]?.edits ?? []);
+    expect(mended.get('a.bay')).toContain('    charge gas\n');
+    expect(findingsOf(mended).map(({ code }) => code)).not.toContain('L307');
+  });
+});

@@ -1,4 +1,4 @@
-// L301 to L306: amounts that go in, drains and fills in their order, refrigerant by mass.
+// L301 to L307: amounts that go in, drains and fills in their order, refrigerant by mass.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { fillWithoutAmount } from '../diagnostics/l301-fill-without-amount.js';
 import { fillOverSystem } from '../diagnostics/l302-fill-over-system.js';
@@ -6,16 +6,18 @@ import { drainedTwice } from '../diagnostics/l303-drained-twice.js';
 import { filledTwice } from '../diagnostics/l304-filled-twice.js';
 import { chargeNotByMass } from '../diagnostics/l305-charge-not-by-mass.js';
 import { chargeWithoutTolerance } from '../diagnostics/l306-charge-without-tolerance.js';
+import { chargeOffPlate } from '../diagnostics/l307-charge-off-plate.js';
 import type { Job } from '../names/job.js';
 import { clausesOf, hasClause, type Thing } from '../names/model.js';
 import type { BoundItem } from '../names/statement.js';
-import { numberOf, toSI } from '../quantity/index.js';
+import { type Measure, numberOf, type Rational, toSI } from '../quantity/index.js';
 import type { MeasureNode } from '../syntax/tree.js';
 import { overfill } from '../trade/fluid-amounts.js';
 import { NEVER } from '../variants/diagrams.js';
 import type { VerbDef } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
 import { statementsOf, type WorkStatement, workStatements } from './own-lines.js';
+import { leaveOut } from './two-places.js';
 
 export const fluidAmounts: Check = ({ job }) => [
   ...statementsOf(job, fills).flatMap((w) => fluidsOf(w).flatMap((object) => fillFindings(job, w, object))),
@@ -37,6 +39,8 @@ function fillFindings(job: Job, work: WorkStatement, { thing, item }: BoundItem)
   const { statement } = work;
   const { path: file, tree } = job.file;
   const bare = statement.clause('bare')?.spec?.stages[0]?.measure;
+  const off = bare && offPlate(job, work, thing, bare);
+  if (off) return [off];
   const said =
     bare !== undefined || ['fill', 'mass', 'until level at'].some((word) => hasClause(thing, word));
   if (!said && !statement.clause('until level at'))
@@ -54,15 +58,64 @@ function fillFindings(job: Job, work: WorkStatement, { thing, item }: BoundItem)
   return [finding(fillOverSystem, { file, span: bare }, data)];
 }
 
-/** The smallest declared fill that holds somewhere the line runs; a guarded figure takes the place of the plain one. */
-function smallest(job: Job, fluid: Thing, when: number): MeasureNode | undefined {
+/** The declared figures that hold somewhere the line runs; a guarded figure takes the place of the plain one. */
+function holding(job: Job, fluid: Thing, word: 'fill' | 'mass', when: number): MeasureNode[] {
   const d = job.universe.diagrams;
-  const guarded = clausesOf(fluid, 'fill').filter((c) => c.guard);
-  const elsewhere = guarded.reduce((left, c) => d.minus(left, job.where(c.guard)), when);
-  const holding = clausesOf(fluid, 'fill').filter(
-    (c) => (c.guard ? d.and(when, job.where(c.guard)) : elsewhere) !== NEVER,
+  const declared = clausesOf(fluid, word);
+  const elsewhere = declared.reduce((left, c) => (c.guard ? d.minus(left, job.where(c.guard)) : left), when);
+  return declared
+    .filter((c) => (c.guard ? d.and(when, job.where(c.guard)) : elsewhere) !== NEVER)
+    .flatMap((c) => c.clause.spec?.stages[0]?.measure ?? []);
+}
+
+/** A charge by mass that is outside what the entry allows on some vehicle that the line is for. */
+function offPlate(
+  job: Job,
+  { statement, when }: WorkStatement,
+  fluid: Thing,
+  bare: MeasureNode,
+): Finding | undefined {
+  const charged = bare.measure;
+  if (charged?.unit.kind !== 'mass') return undefined;
+  const allowed = holding(job, fluid, 'mass', when).find(
+    ({ measure }) => measure && !isWithin(charged, measure),
   );
-  const measures = holding.map((c) => c.clause.spec?.stages[0]?.measure).filter((m) => m !== undefined);
+  const { path: file, tree } = job.file;
+  const source = job.imports.model(fluid.file)?.tree.text ?? tree.text;
+  const own = statement.clause('bare');
+  const fixes = own ? [leaveOut(job, statement, own)] : [];
+  return (
+    allowed &&
+    finding(
+      chargeOffPlate,
+      { file, span: bare, fixes },
+      {
+        name: fluid.name,
+        amount: tree.text.slice(bare.start, bare.end),
+        allowed: source.slice(allowed.start, allowed.end),
+      },
+    )
+  );
+}
+
+/** A plain figure allows half a percent, so that a rounded conversion is no quarrel. */
+function isWithin(charged: Measure, allowed: Measure): boolean {
+  const [least, most] = extent(charged);
+  const [low, high] = extent(allowed);
+  const slack = low === high ? low * 0.005 : 0;
+  return least >= low - slack && most <= high + slack;
+}
+
+function extent(measure: Measure): readonly [number, number] {
+  const { nominal, low, high } = toSI(measure);
+  const of = (value: Rational | undefined, none: number): number =>
+    value === undefined ? none : numberOf(value);
+  return [of(low ?? nominal, 0), of(high ?? nominal, Number.POSITIVE_INFINITY)];
+}
+
+/** The smallest declared fill that holds somewhere the line runs. */
+function smallest(job: Job, fluid: Thing, when: number): MeasureNode | undefined {
+  const measures = holding(job, fluid, 'fill', when);
   if (measures.some((m) => litresOf(m) === undefined)) return undefined;
   return measures.sort((a, b) => (litresOf(a) ?? 0) - (litresOf(b) ?? 0))[0];
 }

@@ -1,6 +1,7 @@
 // Q118: a statement that gives a figure of its own where its thing declares another.
-import { type Finding, finding } from '../diagnostics/define.js';
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { twoPlaces } from '../diagnostics/quantities.js';
+import type { Job } from '../names/job.js';
 import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import { formatSpec, numberOf, type Rational, type Spec, toSI } from '../quantity/index.js';
@@ -39,18 +40,31 @@ export const twoPlacesAgree: Check = ({ job }) => {
         workStatements(job).some((later) => later.line.start > line.start && addsTo(later.statement, thing))
       )
         continue;
-      const next = statement.line.clauses.find((clause) => clause.start >= own.end);
-      found.push(report(job.file.path, file.tree.text, own, next, thing, word, here, first, declared[0]));
+      const leave = leaveOut(job, statement, own);
+      found.push(report(job.file.path, file.tree.text, own, leave, thing, word, here, first, declared[0]));
     }
   }
   return found;
 };
 
+/** Takes the bare figure of a line out: its entry says it. */
+export function leaveOut({ file: { path, tree } }: Job, { line }: BoundStatement, own: Clause): Fix {
+  const next = line.clauses.find((clause) => clause.start >= own.end);
+  // The comma before the figure goes with it, and the one behind it too where names follow: `fill oil with funnel`.
+  const before = /,?\s*$/.exec(tree.text.slice(0, own.start))?.[0].length ?? 0;
+  const behind =
+    next && next.items.length > 0 ? (/^\s*,/.exec(tree.text.slice(own.end))?.[0].length ?? 0) : 0;
+  return {
+    title: 'Leave the figure out here',
+    edits: [{ file: path, span: { start: own.start - before, end: own.end + behind }, text: '' }],
+  };
+}
+
 function report(
   file: string,
   text: string,
   own: Clause,
-  next: Clause | undefined,
+  leave: Fix,
   thing: Thing,
   word: string,
   here: Spec,
@@ -58,13 +72,6 @@ function report(
   at: ThingClause | undefined,
 ): Finding {
   const span = { start: own.start, end: own.end };
-  // The comma before the figure goes with it, and the one behind it too where names follow: `fill oil with funnel`.
-  const before = /,?\s*$/.exec(text.slice(0, own.start))?.[0].length ?? 0;
-  const behind = next && next.items.length > 0 ? (/^\s*,/.exec(text.slice(own.end))?.[0].length ?? 0) : 0;
-  const leave = {
-    title: 'Leave the figure out here',
-    edits: [{ file, span: { start: own.start - before, end: own.end + behind }, text: '' }],
-  };
   const written = text.slice(own.start, own.end);
   const place = at?.clause.spec;
   const isHere = thing.file === file && place !== undefined;

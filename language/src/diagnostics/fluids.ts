@@ -10,6 +10,7 @@ import { drainedTwice } from './l303-drained-twice.js';
 import { filledTwice } from './l304-filled-twice.js';
 import { chargeNotByMass } from './l305-charge-not-by-mass.js';
 import { chargeWithoutTolerance } from './l306-charge-without-tolerance.js';
+import { chargeOffPlate } from './l307-charge-off-plate.js';
 import { sealantWithoutTimes } from './l401-sealant-without-times.js';
 import { sealNotRenewed } from './l402-seal-not-renewed.js';
 import { partNumberMissing } from './l403-part-number-missing.js';
@@ -27,6 +28,7 @@ export const FLUID_DIAGNOSTICS = [
   filledTwice,
   chargeNotByMass,
   chargeWithoutTolerance,
+  chargeOffPlate,
   sealantWithoutTimes,
   sealNotRenewed,
   partNumberMissing,

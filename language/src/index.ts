@@ -41,7 +41,7 @@ export * from './quantity/index.js';
 export { findingPage } from './reference/findings.js';
 export { monthsLater } from './register/days.js';
 export * from './register/index.js';
-export { type BanInForce, bansAt, bansInForce } from './rules/bans-in-force.js';
+export { type BanInForce, bansInForce } from './rules/bans-in-force.js';
 export { starterRules } from './rules/starter.js';
 export { STARTER_MARKS } from './rules/starter-marks.js';
 export { stateWords } from './rules/state-words.js';

@@ -15,8 +15,8 @@ export {
   type QuantityKind,
   quantityKinds,
 } from './dimension.js';
-export { formatMeasure, formatSpec, unitName, unitText } from './format-measure.js';
-export { digitsFor, type FormatOptions, formatNumber, NARROW_SPACE, sourceStyle } from './format-number.js';
+export { formatMeasure, formatSpec, unitText } from './format-measure.js';
+export { digitsFor, type FormatOptions, formatNumber, sourceStyle } from './format-number.js';
 export {
   type Amount,
   type AmountPart,
@@ -41,7 +41,7 @@ export {
   type QuantityOptions,
   type QuantityProblem,
 } from './parse-quantity.js';
-export { implausible, type PlausibleRow, plausibleRanges, type QuantityUse } from './plausible.js';
+export { implausible, type PlausibleRow, type QuantityUse } from './plausible.js';
 export { numberOf, powerOfTen, Rational, rational } from './rational.js';
 export {
   type Digits,

@@ -33,11 +33,6 @@ export function bansInForce(run: StateRun): BanInForce[] {
     .sort((a, b) => a.from.index - b.from.index);
 }
 
-/** The bans that hold when the act begins. */
-export function bansAt(bans: readonly BanInForce[], act: number): BanInForce[] {
-  return bans.filter((b) => b.from.index < act && (b.to === undefined || act <= b.to.index));
-}
-
 function spansOf(
   m: Machine,
   rule: Rule,

@@ -37,6 +37,8 @@ interface Run {
 
 /** What stands over and under a line of the list of needs: closer where that saves a page. */
 const NEED_INSETS = [1.35, 1, 0.7, 0.6, 0.5];
+/** The closest for the legend's sake: it may as well stand at the end. */
+const LEAST_FOR_LEGEND = 0.7;
 /** Between the legend, or what follows it, and what stands before. */
 const APART = 5.5;
 /** What is worked out from cells of tables may be short by so much. */
@@ -121,6 +123,7 @@ function frontOf(blocks: readonly Block[], legend: number, context: PrintContext
   const roomy = pagesAt(usual);
   const tries = (extra: number) => {
     for (const inset of NEED_INSETS) {
+      if (extra > 0 && inset < LEAST_FOR_LEGEND) break;
       const pages = inset === usual ? roomy : pagesAt(inset);
       if (pages.length === 1 && itemsHigh(pages[0] ?? []) + extra <= full) return pages;
     }

@@ -135,7 +135,11 @@ function containers(print: Print, thing: Thing, amounts: readonly Amount[]): Pro
   const most = Math.max(0, ...asked.map(({ measure }) => largest(measure)));
   const pull = container && holds && most > 0 ? trade.containersToPull(most, numberOf(holds)) : undefined;
   return container && pull
-    ? [text(` = ${pull.count} × ${formatMeasure(container, { language: print.language, style: 'print' })}`)]
+    ? [
+        text(
+          ` =\u00a0${pull.count}\u00a0×\u00a0${formatMeasure(container, { language: print.language, style: 'print' })}`,
+        ),
+      ]
     : [];
 }
 

@@ -7,6 +7,7 @@ import { renderPdf } from '../../compiler/src/output.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
 import { row } from './fixtures/build.js';
 import { fh12 } from './fixtures/fh-12.js';
+import { openSamples } from './sample-guides.js';
 import { pdfText } from './support.js';
 
 const engine = openEngine();
@@ -329,4 +330,13 @@ test('what things are needed for gets more room where that makes the list lower'
   );
   const { pdf } = await renderPdf({ ...base, blocks }, {}, engine);
   expect(pdfText(pdf, '-layout')).toContain(said);
+});
+
+test('a torque card stands closer where that saves a page with one line on it', async () => {
+  const { document } = openSamples().lower('procedures/HC-17-head-cover.bay', {
+    sheet: 'torque-card',
+    side: 'right',
+  });
+  const { pages } = await renderPdf(document, {}, engine);
+  expect(pages).toBe(1);
 });

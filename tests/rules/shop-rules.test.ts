@@ -115,6 +115,7 @@ const SHOP_RULES: Readonly<Record<string, Shop>> = {
     torque wheel-nut
     lower vehicle`,
     missing: 'not while `vehicle raised`',
+    fix: 'Insert `support vehicle`',
   },
   'negative lead off first, on last': {
     rule: `    never disconnect or connect battery-positive
@@ -130,6 +131,7 @@ const SHOP_RULES: Readonly<Record<string, Shop>> = {
     connect battery-positive
     connect battery-negative`,
     missing: 'not while `battery-negative connected`',
+    fix: 'Move `disconnect battery-negative` up to here',
   },
   'self-locking nuts new': {
     rule: `    after remove any fastener marked self-locking
@@ -216,6 +218,7 @@ const SHOP_RULES: Readonly<Record<string, Shop>> = {
 #   ^^^^^^^^^^^^^^^^^ S403
     remove rag`,
     missing: 'not while `any temporary placed`',
+    fix: 'Move `remove rag` up to here',
   },
   'prove dead after the service plug is out': {
     rule: `    before disconnect any connection marked high-voltage

@@ -375,6 +375,14 @@ describe.each(Object.entries(PRACTICE))('%s', (name, practice) => {
     expect(usual(job(practice, practice.broken), [name])).not.toContain(name);
     expect(usual(job(practice, practice.broken), ['all'])).toEqual([]);
   });
+
+  test('is ended by the fix that it has', () => {
+    const files = job(practice, practice.broken);
+    const [fix] = findingsOf(files).find(({ code }) => code === 'S404')?.fixes ?? [];
+    if (!fix) return;
+    const mended = applyEdits(files.get('a.bay') ?? '', 'a.bay', fix.edits);
+    expect(usual(new Map([['a.bay', mended]])), mended).not.toContain(name);
+  });
 });
 
 test('a house rule that asks the same takes its place', () => {
@@ -422,6 +430,41 @@ test('a lock-out that is missing is one fault, and its fix puts it where it is n
   expect(found.map(({ code }) => code)).toEqual(['S404']);
   const mended = applyEdits(text, 'a.bay', found[0]?.fixes[0]?.edits ?? []);
   expect(mended).toContain('    place lock\n    disconnect power-plug\n');
+  expect(usual(new Map([['a.bay', mended]]))).toEqual([]);
+});
+
+test('what each vehicle needs in a block of its own is inserted once, before the blocks', () => {
+  const text = `procedure A-1: Charge
+
+applies to van
+
+vehicles
+  van: Van
+    option axle light, heavy
+
+circuits
+  cold: Refrigerant circuit
+    uses gas
+fluids
+  gas: Refrigerant
+    refrigerant R-1234yf
+    mass 530 ±15 g, per ?
+    mass 610 ±15 g, per ?, when axle heavy
+    marked air-conditioning
+
+installation
+  step: Charge
+    recover gas
+    when axle light
+      charge gas, 530 g
+    when axle heavy
+      charge gas, 610 g
+`;
+  const files = new Map([['a.bay', text]]);
+  expect(usual(files)).toContain('usual-evacuate');
+  const [fix] = findingsOf(files).find(({ code }) => code === 'S404')?.fixes ?? [];
+  const mended = applyEdits(text, 'a.bay', fix?.edits ?? []);
+  expect(mended).toContain('    evacuate cold\n    when axle light\n');
   expect(usual(new Map([['a.bay', mended]]))).toEqual([]);
 });
 

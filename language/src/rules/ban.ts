@@ -1,15 +1,20 @@
 // `never A while STATE`: a ban that lasts as long as the state does.
+import type { Fix } from '../diagnostics/define.js';
 import { allThings, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
+import type { Act } from '../state/act.js';
 import { assumeLack } from '../state/assume.js';
 import type { Deficit, Lack } from '../state/deficit.js';
+import { insertFix } from '../state/fixes.js';
 import type { Value } from '../state/guarded.js';
 import type { Machine } from '../state/machine.js';
-import { directionOf } from '../state/wants.js';
+import { directionOf, directionOfMake, MAKES_WANT, type Want } from '../state/wants.js';
 import type { StatePattern } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
+import type { Make } from '../vocabulary/needs.js';
 import type { Automaton } from './automaton.js';
 import { isTarget, matchAct } from './match.js';
+import { moveUp } from './rule-fix.js';
 import type { RuleForm } from './rule-model.js';
 import { type StateTest, stateTest } from './state-words.js';
 import type { Teller } from './teller.js';
@@ -62,16 +67,6 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
       const lacks = lacksAt(act.when).filter((l) => !told.has(`${l.maker} ${l.thing.id}`));
       if (lacks.length === 0) return;
       for (const l of lacks) told.add(`${l.maker} ${l.thing.id}`);
-      const makers = [...new Set(lacks.map((l) => m.acts[l.maker]).filter((a) => a !== undefined))];
-      teller.tell({
-        act,
-        when: lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER),
-        things: lacks.map((l) => l.thing),
-        missing: `not while \`${stateWordsOf(state)}\``,
-        others: makers.map((a) => [a, `${a.statement?.verb.done ?? 'changed'} here`] as const),
-      });
-      // What must be put back anyway is left as it is: if it never is, its own finding speaks.
-      if (lacks.every((l) => directionOf(l.want) === 'together')) return;
       const deficit: Deficit = {
         act,
         need: 'end',
@@ -82,6 +77,17 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
         late: [],
         arrived: new Map(),
       };
+      const makers = [...new Set(lacks.map((l) => m.acts[l.maker]).filter((a) => a !== undefined))];
+      teller.tell({
+        act,
+        when: lacks.reduce<Condition>((c, l) => m.d.or(c, l.when), NEVER),
+        things: lacks.map((l) => l.thing),
+        missing: `not while \`${stateWordsOf(state)}\``,
+        others: makers.map((a) => [a, `${a.statement?.verb.done ?? 'changed'} here`] as const),
+        fix: () => banFix(m, deficit),
+      });
+      // What must be put back anyway is left as it is: if it never is, its own finding speaks.
+      if (lacks.every((l) => directionOf(l.want) === 'together')) return;
       m.ruled.push(deficit);
       for (const lack of lacks) assumeLack(m, lack, deficit);
     },
@@ -89,4 +95,49 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
     end() {},
     forget() {},
   };
+}
+
+/** What a line may end at any place: putting back the rest asks for more than the one line. */
+const MOVES: ReadonlySet<Want> = new Set<Want>([
+  'set',
+  'gone',
+  'untagged',
+  'off',
+  'disconnected',
+  'supported',
+]);
+
+/**
+ * Ends the state before the banned act: by the line of the step that ends it later, or by one that is missing. What is put
+ * back anyway, or ended in another step, is the writer's to move.
+ */
+function banFix(m: Machine, { act, ...deficit }: Deficit): Fix | undefined {
+  const { lacks } = deficit;
+  const [lack] = lacks;
+  if (!act || !lack || lacks.some(({ want }) => !MOVES.has(want))) return undefined;
+  const after = m.acts.slice(act.index + 1);
+  const moved = lacks.length === 1 ? moveUp(m, act, (later) => reaches(later, lack)) : undefined;
+  const isMissing = lacks.every((each) => {
+    const { thing, want, maker } = each;
+    // A condition of three values has no one value that is not the banned one.
+    if (want === 'set') return thing.values.length === 2;
+    if (after.some((later) => reaches(later, each))) return false;
+    return want === 'supported' || (maker < 0 && after.some((later) => putsBack(later, thing)));
+  });
+  return moved ?? (isMissing ? insertFix(m, { ...deficit, act }, lacks) : undefined);
+}
+
+/** Whether the act brings the thing into the state wanted. */
+const reaches = (act: Act, { thing, want, value }: Lack): boolean =>
+  makesOf(act, thing, want === 'set' ? value : undefined).some((make) => MAKES_WANT[make]?.includes(want));
+
+/** Whether the act puts together what a line before it has taken apart. */
+const putsBack = (act: Act, thing: Thing): boolean =>
+  makesOf(act, thing).some((make) => directionOfMake(make) === 'together');
+
+function makesOf({ statement }: Act, thing: Thing, value?: string): readonly Make[] {
+  const isAbout = statement?.objects.some(
+    (o) => o.thing === thing && (value === undefined || o.value === value),
+  );
+  return isAbout ? (statement?.verb.on[thing.kind]?.makes ?? []) : [];
 }

@@ -110,7 +110,8 @@ function fixFor(
   const line = lineFor(m, required, it, act);
   const moved = by && until !== 'next' ? moveUp(m, by, (a) => meets(required, a, it)) : undefined;
   if (moved || line === undefined) return moved;
-  if (until && typeof until === 'object' && by) return insertBefore(m, by, line);
+  if (until && typeof until === 'object' && by)
+    return insertBefore(m, by, line, (a) => matchAct(until, a, undefined) !== undefined);
   // What is about this thing, or a second look at it, belongs to the line; the rest is work for the end of the job.
   return until || isAboutIt(required) || required.form === 'message'
     ? insertBehind(m, act, line)

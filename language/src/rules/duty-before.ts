@@ -66,7 +66,9 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
       const line = lineFor(m, required, it, act, missing.left > 0 ? missing.left : undefined);
       return (
         (wait === undefined ? moveUp(m, act, (a) => meets(required, a, it)) : undefined) ??
-        (line === undefined ? undefined : insertBefore(m, act, line))
+        (line === undefined
+          ? undefined
+          : insertBefore(m, act, line, (a) => matchAct(pattern, a, undefined) !== undefined))
       );
     };
     teller.tell({

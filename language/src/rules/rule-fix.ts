@@ -44,8 +44,19 @@ export function lineFor(
     : undefined;
 }
 
-export function insertBefore(m: Machine, act: Act, line: string): Fix | undefined {
-  return insert(m, act, line, (text, at) => text.lastIndexOf('\n', at.start - 1) + 1);
+/** Before the act; before its whole block of the step where other vehicles do the same in a block of their own. */
+export function insertBefore(
+  m: Machine,
+  act: Act,
+  line: string,
+  isSame: (other: Act) => boolean,
+): Fix | undefined {
+  const isShared = m.acts.some(
+    (a) => a !== act && a.step === act.step && isSame(a) && !m.d.implies(a.when, act.when),
+  );
+  const block = act.step?.children.find((c) => c.start <= act.line.start && act.line.end <= c.end);
+  const at = isShared && block ? block : act.line;
+  return insert(m, { ...act, line: at }, line, (text, { start }) => text.lastIndexOf('\n', start - 1) + 1);
 }
 
 /** Moves the line that does later what the rule asks for to before the act, where one line does just that. */

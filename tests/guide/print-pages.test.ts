@@ -5,6 +5,8 @@ import type { GuideDocument } from '../../compiler/src/document/document.js';
 import { text } from '../../compiler/src/document/inline.js';
 import { renderPdf } from '../../compiler/src/output.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
+import { frameOf } from '../../compiler/src/pdf/steps/frame.js';
+import { DEFAULT_PRINT } from '../../compiler/src/print-options.js';
 import { row } from './fixtures/build.js';
 import { fh12 } from './fixtures/fh-12.js';
 import { openSamples } from './sample-guides.js';
@@ -339,4 +341,39 @@ test('a torque card stands closer where that saves a page with one line on it', 
   });
   const { pages } = await renderPdf(document, {}, engine);
   expect(pages).toBe(1);
+});
+
+test('what stands behind the steps keeps its distance from them, in a walk-it print as well', async () => {
+  for (const print of ['bay', 'walk'] as const) {
+    const { pdf } = await renderPdf(withSteps(step('1', 20)), { print }, engine);
+    const words = [...pdfText(pdf, '-bbox').matchAll(/yMin="([\d.]+)".*?yMax="([\d.]+)">([^<]*)</g)].map(
+      ([, from, to, said]) => ({ from: Number(from), to: Number(to), said }),
+    );
+    const title = words.find(({ said }) => said === 'Sources');
+    const above = words.filter(({ said, to }) => said === '1-20.' && title && to <= title.from + 5);
+    // Points.
+    expect((title?.from ?? 0) - (above[0]?.to ?? 0)).toBeGreaterThan(8);
+  }
+});
+
+test('a page that sees one ban end and another begin has room for both', () => {
+  const names = ['a', 'b'];
+  const banned = names.map((id): Block => {
+    const edge = (which: 'start' | 'end'): Block => ({
+      kind: 'banner',
+      ban: id,
+      edge: which,
+      body: [text('Keep off.')],
+      rail: { off: 0, loose: 0 },
+    });
+    const own = step(id, 3);
+    return own.kind === 'step' ? { ...own, items: [edge('start'), ...own.items, edge('end')] } : own;
+  });
+  const guide: GuideDocument = {
+    ...withSteps(...banned),
+    bans: names.map((id) => ({ id, text: [text(`Ban ${id}.`)], fromRow: '', untilRow: '' })),
+  };
+  const frame = frameOf(guide, DEFAULT_PRINT);
+  expect(frame.stepTop(new Set(names))).toBeGreaterThan(frame.stepTop(new Set(['a'])));
+  expect(frame.leastHeight).toBe(frame.stepHeight(new Set(names)));
 });

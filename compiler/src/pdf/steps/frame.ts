@@ -44,6 +44,7 @@ export interface Frame {
   /** Free height of any page of steps, and of a page without. */
   readonly leastHeight: number;
   readonly plainHeight: number;
+  /** Bars at their full height: more share the room of so many. */
   readonly mostBans: number;
   /** Cell of the signal word. */
   readonly signal: number;
@@ -61,7 +62,8 @@ export function frameOf(document: GuideDocument, { paper, colour, print }: Print
   const body = walk ? WIDTH - MARGIN_NOTES : WIDTH;
   // Box and number: 9.9, 9.10, 12.10.
   const label = 16.5 + 1.5 * Math.min(2, Math.max(0, numberLength(document.blocks) - 3));
-  const most = mostBans(document);
+  // A page may see one ban end and the next begin.
+  const most = Math.max(1, Math.min(mostBans(document) + 1, barsOf(document, everyBan(document))));
   const topUnder = (bars: number) => STEP_TOP + BAR * (Math.min(most, Math.max(1, bars)) - 1);
   const stepTop = (shown: ReadonlySet<string>) => topUnder(barsOf(document, shown));
   return {
@@ -97,7 +99,9 @@ function barsOf({ bans }: GuideDocument, shown: ReadonlySet<string>): number {
   return [...new Set(texts)].reduce((sum, said) => sum + (isLong(said) ? 2 : 1), 0);
 }
 
-/** Bars at once, at most. A page may also see one end and one begin: then they share the room of so many. */
+const everyBan = ({ bans }: GuideDocument): ReadonlySet<string> => new Set(bans.map(({ id }) => id));
+
+/** Bars of bans in force at once, at most. */
 function mostBans(document: GuideDocument): number {
   const live = new Set<string>();
   let most = 1;

@@ -433,6 +433,30 @@ test('a lock-out that is missing is one fault, and its fix puts it where it is n
   expect(usual(new Map([['a.bay', mended]]))).toEqual([]);
 });
 
+test.each([
+  [
+    'the nuts of the wheel that goes on',
+    'parts\n  wheel: Wheel\n    held by nut\n    marked wheel\nfasteners\n  nut: Nuts\n    5 of M14x1.5\n    torque 160 N·m, per ?\n  bolt: Bolts\n    2 of M12x1.5\n    torque 110 N·m, per ?',
+    '    remove nut, wheel\n    install wheel, nut\n    torque nut\n    loosen bolt\n    torque bolt',
+    'Insert `recheck nut`',
+  ],
+  [
+    'the wheels whose chocks are taken away later',
+    'places\n  front: Front wheels\n  rear: Rear wheels',
+    '    raise vehicle\n    support vehicle\n    clean front\n    lower vehicle\n    unchock rear',
+    'Insert `chock rear`',
+  ],
+  [
+    'the part with the spring in it',
+    'parts\n  chamber: Chamber\n    marked loaded-spring\n  arm: Arm',
+    '    remove chamber\n    install chamber\n    remove arm\n    install arm',
+    'Insert `compress chamber`',
+  ],
+])('of several things a fix takes %s', (_, things, work, title) => {
+  const found = findingsOf(job({ things, kept: '', broken: '' }, work)).find(({ code }) => code === 'S404');
+  expect(found?.fixes.map((fix) => fix.title)).toEqual([title]);
+});
+
 test('what each vehicle needs in a block of its own is inserted once, before the blocks', () => {
   const text = `procedure A-1: Charge
 

@@ -6,15 +6,18 @@ import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import { moveFix } from '../state/fixes.js';
 import type { Machine } from '../state/machine.js';
-import type { Line } from '../syntax/tree.js';
+import { MAKES_WANT, UNDOES } from '../state/wants.js';
+import type { EventPattern, Line } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
-import { isTarget } from './match.js';
+import { ANY_KIND, isTarget } from './match.js';
 import type { Required } from './rule-model.js';
 import { timeWords } from './words.js';
 
+type Target = NonNullable<EventPattern['target']>;
+
 /**
  * The line that meets the demand, by the first verb of it that acts on the thing. Undefined where more than one thing
- * would do, or where words of a person are asked for.
+ * would do and none is nearer than the others, or where words of a person are asked for.
  */
 export function lineFor(
   m: Machine,
@@ -37,11 +40,46 @@ export function lineFor(
       : target.form === 'vehicle'
         ? [m.job.scope.resolve('vehicle')]
         : [...m.job.scope.names.values()].filter((t) => isTarget(target, t, undefined));
-  const [only, second] = fitting;
-  const verb = only && pattern.verbs.find(({ text }) => VERB_BY_WORD.get(text)?.on[only.kind]);
-  return only && verb && !second
-    ? [verb.text, only.name, pattern.value?.text].filter((w) => w !== undefined).join(' ')
-    : undefined;
+  const verbFor = (thing: Thing): string | undefined =>
+    pattern.verbs.find(({ text }) => VERB_BY_WORD.get(text)?.on[thing.kind])?.text;
+  const things = fitting.filter((t) => t !== undefined).filter((t) => verbFor(t) !== undefined);
+  const only =
+    soleOf(things) ??
+    soleOf(things.filter((t) => isNear(m, act, t, target))) ??
+    soleOf(things.filter((t) => isUndoneLater(m, act, t, verbFor(t))));
+  return only && [verbFor(only), only.name, pattern.value?.text].filter((w) => w !== undefined).join(' ');
+}
+
+const soleOf = (things: readonly Thing[]): Thing | undefined => (things.length === 1 ? things[0] : undefined);
+
+/**
+ * Where fasteners are asked for, what holds the thing that the act is on; where anything is, the line that is opened or
+ * the part with the spring in it.
+ */
+function isNear(m: Machine, { statement }: Act, thing: Thing, target: Target): boolean {
+  const isAny = target.form === 'any' && target.kind.text === ANY_KIND;
+  return (statement?.objects ?? []).some(
+    ({ thing: on }) =>
+      on &&
+      (isAny
+        ? on === thing && (on.kind === 'connection' || on.marks.includes('loaded-spring'))
+        : m.job.relations(on, 'held by').some((holder) => holder.target === thing)),
+  );
+}
+
+/** Whether a later line takes away what the verb would bring about: the chocks that are taken away at the end. */
+function isUndoneLater(m: Machine, act: Act, thing: Thing, verb: string | undefined): boolean {
+  const makes = VERB_BY_WORD.get(verb ?? '')?.on[thing.kind]?.makes ?? [];
+  const undone = makes.flatMap((make) => UNDOES[make] ?? []);
+  return m.acts
+    .slice(act.index + 1)
+    .some(
+      ({ statement }) =>
+        statement?.objects.some((o) => o.thing === thing) &&
+        statement.verb.on[thing.kind]?.makes.some((make) =>
+          MAKES_WANT[make]?.some((want) => undone.includes(want)),
+        ),
+    );
 }
 
 /** Before the act; before its whole block of the step where other vehicles do the same in a block of their own. */

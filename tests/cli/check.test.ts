@@ -96,6 +96,25 @@ describe('findings', () => {
   });
 });
 
+describe('--fix keeps the work as it was written', () => {
+  const WORK = [
+    '  step: Take the hoses off',
+    '    disconnect hose-in, hose-out',
+    '    disconnect drive-belt-plug',
+    '    remove bolt-1, bolt-2',
+  ].join('\n');
+
+  it.each([
+    ['that nothing declares', ''],
+    ['that are like declared ones', 'connections\n  hose-in: Hose in\nfasteners\n  bolt-1: Bolt\n'],
+    ['with a slip of the fingers', 'connections\n  drive-blet-plug: Plug\n'],
+  ])('for names %s', async (_, declared) => {
+    const text = `procedure A-1: Hoses\n\n${declared}\nremoval\n${WORK}\n`;
+    const { files } = await baywright('check --fix', { files: { 'a.bay': text } });
+    expect(files.get('a.bay')).toContain(WORK);
+  });
+});
+
 describe('odd input has a clear answer and a documented exit code', () => {
   it('a folder without procedures', async () => {
     const { code, out } = await baywright('check', { files: { 'notes.txt': 'x' } });

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { distance } from 'fastest-levenshtein';
 import { describe, expect, it } from 'vitest';
-import { editDistance, nearest, nearestWord } from '../../language/src/vocabulary/near.js';
+import { editDistance, nearest, nearestName, nearestWord } from '../../language/src/vocabulary/near.js';
 
 describe('editDistance', () => {
   it.each([
@@ -62,6 +62,37 @@ describe('nearest', () => {
       'bolt-3',
     ]);
     expect(nearest('bolt-1', ['bolt-4', 'bolt-3'], 1)).toEqual(['bolt-3']);
+  });
+});
+
+describe('nearestName', () => {
+  const names = [
+    'inlet-hose',
+    'upper-arm',
+    'drive-belt',
+    'cover-bolt',
+    'bolt-1',
+    'coolant-hose-in',
+    'wheel-nut',
+  ];
+
+  it('finds slips of the fingers within a word, and of the hyphen', () => {
+    expect(nearestName('inelt-hose', names)).toEqual(['inlet-hose']);
+    expect(nearestName('cover-blot', names)).toEqual(['cover-bolt']);
+    expect(nearestName('wheelnut', names)).toEqual(['wheel-nut']);
+    expect(nearestName('drive-bel', names)).toEqual(['drive-belt']);
+  });
+
+  it.each(['outlet-hose', 'lower-arm', 'bolt-2', 'bolt-11', 'coolant-hose-out', 'wheel-nut-2'])(
+    'takes %s for another thing',
+    (name) => {
+      expect(nearestName(name, names)).toEqual([]);
+    },
+  );
+
+  it('takes a word that some name has for meant', () => {
+    expect(nearestName('drive-bolt', ['drive-belt'])).toEqual(['drive-belt']);
+    expect(nearestName('drive-bolt', names)).toEqual([]);
   });
 });
 

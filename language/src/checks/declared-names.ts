@@ -9,7 +9,7 @@ import type { Line, Name } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestName } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { undeclaredUses, wordsOnBrokenLines } from './undeclared.js';
 
@@ -53,7 +53,7 @@ function unused(job: Job): Finding[] {
   if (file.kind !== 'procedure' || file.work.length === 0) return [];
   const words = wordsOnBrokenLines(file.lines);
   const known = file.things.map((thing) => thing.name);
-  for (const name of undeclaredUses(job).keys()) for (const near of nearest(name, known)) words.add(near);
+  for (const name of undeclaredUses(job).keys()) for (const near of nearestName(name, known)) words.add(near);
   const sections = file.lines.map(namesBelow).filter(({ size }) => size > 0);
   const used: Used = { has: (name) => words.has(name) || sections.some((names) => names.has(name)) };
   return file.things.flatMap((thing) => {

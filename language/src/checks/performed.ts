@@ -3,10 +3,10 @@ import { type Finding, finding } from '../diagnostics/define.js';
 import { performCycle, unknownOperation, unknownVehicle } from '../diagnostics/names.js';
 import type { Job } from '../names/job.js';
 import type { PerformLine } from '../syntax/tree.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestName } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { oneOf } from './kind-words.js';
-import { nearFixes } from './near-fixes.js';
+import { nearNameFixes } from './near-fixes.js';
 import { wordsOnBrokenLines } from './undeclared.js';
 
 export const performed: Check = ({ job, run }) => {
@@ -37,7 +37,7 @@ function unknown({ file, imports }: Job, line: PerformLine): Finding[] {
   const at = callee ? operation : (from ?? operation);
   const span = { start: at.start, end: at.end };
   const near = callee
-    ? nearest(
+    ? nearestName(
         operation.text,
         callee.operations.map((each) => each.name),
       )
@@ -45,7 +45,7 @@ function unknown({ file, imports }: Job, line: PerformLine): Finding[] {
   return [
     finding(
       unknownOperation,
-      { file: file.path, span, fixes: nearFixes(file.path, [span], near) },
+      { file: file.path, span, fixes: nearNameFixes(file.path, [span], near) },
       { operation: operation.text, from: from?.text, isFile: callee === undefined, near },
     ),
   ];
@@ -61,11 +61,11 @@ function vehicles({ file, scope }: Job): Finding[] {
     const known = [...scope.names.values()]
       .filter((each) => each.kind === 'vehicle')
       .map((each) => each.name);
-    const near = nearest(line.vehicle.text, known);
+    const near = nearestName(line.vehicle.text, known);
     return [
       finding(
         unknownVehicle,
-        { file: file.path, span, fixes: nearFixes(file.path, [span], near) },
+        { file: file.path, span, fixes: nearNameFixes(file.path, [span], near) },
         { name: line.vehicle.text, kind: thing && oneOf(thing.kind), near },
       ),
     ];

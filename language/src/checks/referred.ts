@@ -5,10 +5,10 @@ import { everyLine, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { Line, ProseReference, Raw } from '../syntax/tree.js';
 import { once } from '../text/once.js';
-import { nearest, nearestWord } from '../vocabulary/near.js';
+import { nearestName, nearestWord } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { declareFix } from './declare.js';
-import { nearFixes } from './near-fixes.js';
+import { nearFixes, nearNameFixes } from './near-fixes.js';
 
 export const referred: Check = ({ job }) => [...sources(job), ...references(job)];
 
@@ -36,7 +36,7 @@ const sourcesBelow = once((top: Line): readonly Raw[] => {
 
 function unknown({ file }: Job, source: string, places: readonly Raw[], known: readonly string[]): Finding {
   const [first, ...rest] = places.map(({ start, end }) => ({ start, end }));
-  const fixes: Fix[] = nearest(source, known).map((text) => ({
+  const fixes: Fix[] = nearestName(source, known).map((text) => ({
     title: `Write "${text}"`,
     edits: places.map(({ start, end }) => ({ file: file.path, span: { start, end }, text: `"${text}"` })),
   }));
@@ -77,11 +77,11 @@ const referencesBelow = once((top: Line): readonly ProseReference[] =>
 );
 
 function nameFault({ file, scope }: Job, { name }: ProseReference): Finding {
-  const near = nearest(name.text, scope.names.keys());
+  const near = nearestName(name.text, scope.names.keys());
   const span = { start: name.start, end: name.end };
   return finding(
     unknownReference,
-    { file: file.path, span, fixes: nearFixes(file.path, [span], near) },
+    { file: file.path, span, fixes: nearNameFixes(file.path, [span], near) },
     { name: name.text, near },
   );
 }

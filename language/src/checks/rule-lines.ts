@@ -7,7 +7,7 @@ import { nameSpan, type Thing } from '../names/model.js';
 import { readRule } from '../rules/rule-model.js';
 import { stateTest, stateWords } from '../rules/state-words.js';
 import type { EventPattern, Name, RuleClause, RuleLine, StatePattern } from '../syntax/tree.js';
-import { nearest, nearestWord } from '../vocabulary/near.js';
+import { nearestName, nearestWord } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { nearFixes } from './near-fixes.js';
 
@@ -70,7 +70,7 @@ function nameFaults(job: Job, rule: Thing, names: readonly Name[]): Finding[] {
   return names
     .filter((n) => !job.scope.resolve(n.text))
     .map((n) =>
-      report(job, rule, n, `no thing is called \`${n.text}\``, nearest(n.text, job.scope.names.keys())),
+      report(job, rule, n, `no thing is called \`${n.text}\``, nearestName(n.text, job.scope.names.keys())),
     );
 }
 

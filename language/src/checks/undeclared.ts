@@ -7,13 +7,13 @@ import type { Line } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import { dtcCheck } from '../trade/trouble-code.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestName } from '../vocabulary/near.js';
 import type { ClauseSlot } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
 import { declareFix, entryName, kindFromUses, type Undeclared } from './declare.js';
 import { oneOf } from './kind-words.js';
 import { type NameUse, nameUses } from './name-uses.js';
-import { nearFixes } from './near-fixes.js';
+import { nearFixes, nearNameFixes } from './near-fixes.js';
 import { movedPart } from './values.js';
 
 export const undeclared: Check = ({ job }) => {
@@ -24,7 +24,7 @@ export const undeclared: Check = ({ job }) => {
   const isOpen = job.scope.missing.length > 0 || job.file.kind !== 'procedure';
   const toDeclare = all.filter(({ name }) => machinesMeant(groups.get(name) ?? []).length === 0);
   const wanted = isOpen
-    ? all.filter(({ name }) => nearest(name, fittingNames(job, groups.get(name) ?? [])).length > 0)
+    ? all.filter(({ name }) => nearestName(name, fittingNames(job, groups.get(name) ?? [])).length > 0)
     : all;
   return wanted.map((each) => report(job, each, groups.get(each.name) ?? [], isOpen ? wanted : toDeclare));
 };
@@ -105,18 +105,12 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
   const { file } = job;
   const [first, ...rest] = uses;
   const span = { start: first?.name.start ?? 0, end: first?.name.end ?? 0 };
-  const machines = machinesMeant(uses);
-  const near = isTroubleCode(uses)
-    ? ['codes']
-    : machines.length > 0
-      ? machines
-      : nearest(wanted.name, fittingNames(job, uses));
-  const fixes = nearFixes(
-    file.path,
-    uses.map(({ name }) => name),
-    near,
-  );
-  if (machines.length === 0 && !isTroubleCode(uses))
+  const words = isTroubleCode(uses) ? ['codes'] : machinesMeant(uses);
+  const isName = words.length === 0;
+  const near = isName ? nearestName(wanted.name, fittingNames(job, uses)) : words;
+  const places = uses.map(({ name }) => name);
+  const fixes = (isName ? nearNameFixes : nearFixes)(file.path, places, near);
+  if (isName)
     fixes.push(
       declareFix(
         file,

@@ -5,7 +5,7 @@ import { type Job, linesOfWork } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import type { Name } from '../syntax/tree.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestName } from '../vocabulary/near.js';
 import type { Check } from './check.js';
 import { nameUses } from './name-uses.js';
 import { statementsOf } from './own-lines.js';
@@ -69,7 +69,7 @@ function inPrerequisites(job: Job): Finding[] {
 function valueFault(job: Job, thing: Thing, value: Name): Finding[] {
   const known = thing.values.map((each) => each.text);
   if (known.includes(value.text) || (thing.kind === 'condition' && known.length === 0)) return [];
-  const near = nearest(value.text, known);
+  const near = nearestName(value.text, known);
   const span = { start: value.start, end: value.end };
   const fixes: Fix[] = known.map((text) => ({
     title: `Write \`${text}\``,

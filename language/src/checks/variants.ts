@@ -12,7 +12,7 @@ import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
 import type { Guard, Line } from '../syntax/tree.js';
 import { ALWAYS, type Condition, NEVER } from '../variants/diagrams.js';
 import { ENTRY_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestName } from '../vocabulary/near.js';
 import { CARRIED_OUT, clauseCarriedOut } from './carried-out.js';
 import type { Check } from './check.js';
 import { nearFixes } from './near-fixes.js';
@@ -42,7 +42,7 @@ function strangeGuards({ file, scope, guardProblems }: Job): Finding[] {
     const at = {
       file: file.path,
       span: { start: name.start, end: name.end },
-      fixes: nearFixes(file.path, [name], nearest(problem.written, problem.known)),
+      fixes: nearFixes(file.path, [name], nearestName(problem.written, problem.known)),
     };
     if (isOption) return [finding(unknownOption, at, { option: problem.written, known: problem.known })];
     return [

@@ -2,7 +2,7 @@
 import type { Thing } from '../names/model.js';
 import type { BoundItem } from '../names/statement.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
-import { nearest } from '../vocabulary/near.js';
+import { nearestName } from '../vocabulary/near.js';
 import type { Effect } from '../vocabulary/verb.js';
 import type { Act } from './act.js';
 import { assumeLack } from './assume.js';
@@ -64,7 +64,7 @@ export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolea
 function muteNearMisses(m: Machine, act: Act): void {
   for (const { thing, item } of act.statement?.objects ?? []) {
     if (thing) continue;
-    for (const name of nearest(item.name.text, m.job.scope.names.keys(), 1)) {
+    for (const name of nearestName(item.name.text, m.job.scope.names.keys(), 1)) {
       const meant = m.job.scope.resolve(name);
       if (meant) m.mute(meant, act.when);
     }

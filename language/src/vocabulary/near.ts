@@ -21,6 +21,35 @@ export function nearest(word: string, known: Iterable<string>, most = 3): string
 }
 
 /**
+ * `nearest` among the names of a shop's things. They are made of words, and a word in place of another is another thing:
+ * `inlet-hose` is no slip of `outlet-hose`, `bolt-2` none of `bolt-1`, nor `drive-bolt` of `drive-belt` where some name has a
+ * `bolt`. So the slip is within a word, no letter of it was meant as it stands, and figures are as they were.
+ */
+export function nearestName(name: string, known: Iterable<string>, most = 3): string[] {
+  const names = [...known];
+  const meant = new Set(names.flatMap(wordsOf));
+  return nearest(name, names, names.length)
+    .filter((other) => isSlip(name, other, meant))
+    .slice(0, most);
+}
+
+function isSlip(name: string, other: string, meant: ReadonlySet<string>): boolean {
+  if (name.replaceAll(NO_FIGURE, '') !== other.replaceAll(NO_FIGURE, '')) return false;
+  const words = wordsOf(name);
+  const others = wordsOf(other);
+  // A hyphen too many or too few.
+  if (words.length !== others.length) return words.join('') === others.join('');
+  return words.every((word, i) => {
+    const its = others[i] ?? '';
+    if (word === its) return true;
+    return !meant.has(word) && nearest(word, [its]).length > 0;
+  });
+}
+
+const NO_FIGURE = /\P{N}+/gu;
+const wordsOf = (name: string): string[] => name.split('-');
+
+/**
  * `nearest` among the words of the language, where a word cut short counts too: `torq` is `torque`. Not for names: they
  * are made of each other, and `wheel` is not a short way to write `wheel-nut`.
  */

@@ -237,9 +237,15 @@ function dangerRows(print: Print): BlockOf<'dangers'>['rows'] {
       signal,
       word: SIGNAL_WORDS[signal][print.language],
       body,
-      where: [text(phraseText('step-number', print.language, { number: steps.join(', ') }))],
+      where: [text(stepsText(print, steps))],
     }));
 }
+
+/** `step 2`, `steps 2, 9`. */
+const stepsText = ({ language }: Print, steps: readonly string[]): string =>
+  steps.length === 1
+    ? phraseText('step-number', language, { number: steps.join() })
+    : phraseText('step-numbers', language, { numbers: steps.join(', ') });
 
 /** More than three are not read. Common practice. */
 const MOST_DANGERS = 3;

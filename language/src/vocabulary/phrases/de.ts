@@ -224,6 +224,7 @@ export const DE: PhraseTable = {
   rear: 'hinten',
   'plan-alt': 'Fahrzeug von oben, vorn oben. Gefüllt, weil dort gearbeitet wird: {corners}.',
   'step-number': 'Schritt {number}',
+  'step-numbers': 'Schritte {numbers}',
   'line-number': 'Zeile {number}',
   'statement-long':
     'Örtliche Vorschriften, Herstellerangaben und zugelassene Fachpraxis gehen dieser Anleitung vor. Weichen sie ab: anhalten und fragen.',

@@ -223,6 +223,7 @@ export const EN = {
   rear: 'rear',
   'plan-alt': 'Vehicle seen from above, front at the top. Filled, because the work is there: {corners}.',
   'step-number': 'step {number}',
+  'step-numbers': 'steps {numbers}',
   'line-number': 'Line {number}',
   'statement-long':
     'Local codes, the maker’s data and licensed practice come before this guide. If they differ from it, stop and ask.',

@@ -224,6 +224,7 @@ export const ES: PhraseTable = {
   rear: 'trasero',
   'plan-alt': 'Vehículo visto desde arriba, frente arriba. Relleno, porque allí se trabaja: {corners}.',
   'step-number': 'paso {number}',
+  'step-numbers': 'pasos {numbers}',
   'line-number': 'Línea {number}',
   'statement-long':
     'Las normas locales, los datos del fabricante y la práctica autorizada van antes que esta guía. Si difieren de ella, pare y pregunte.',

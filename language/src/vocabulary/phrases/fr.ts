@@ -224,6 +224,7 @@ export const FR: PhraseTable = {
   rear: 'arrière',
   'plan-alt': 'Véhicule vu de dessus, avant en haut. Rempli, car le travail est là : {corners}.',
   'step-number': 'étape {number}',
+  'step-numbers': 'étapes {numbers}',
   'line-number': 'Ligne {number}',
   'statement-long':
     'Les règles locales, les données du constructeur et la pratique agréée passent avant ce guide. En cas de désaccord, arrêter et demander.',

@@ -39,6 +39,16 @@ describe('the first word', () => {
     check(inStep('    hook cable to lever\n#   ^^^^ G201 `hook` is read as `connect`'));
   });
 
+  test('stages parted by a comma', () => {
+    const [stages] = check(inFastener('    torque 25 N·m, then 45°\n#                  ^^^^ G203'));
+    expect(stages?.advice).toBe('stages follow each other without a comma: `25 N·m then 45°`');
+    expect(stages?.fixes[0] && applyFix(inFastener('    torque 25 N·m, then 45°'), stages.fixes[0])).toBe(
+      inFastener('    torque 25 N·m then 45°'),
+    );
+    const [order] = check(inStep('    remove cap, then lid\n#               ^^^^ G203'));
+    expect(order?.advice).toBe('text for the technician goes after a colon');
+  });
+
   test('all in capitals', () => {
     check(inStep('    WARNING: Hot.\n#   ^^^^^^^ G201 `WARNING` is read as `warning`'));
     check(inStep('    REMOVE cap\n#   ^^^^^^ G201 read as `remove`'));

@@ -39,7 +39,7 @@ export function reportLeftover(
       { what: described(token), hint: 'steps need no number; the guide numbers them' },
     );
   }
-  if (token.tokenType !== Word)
+  if (token.tokenType !== Word && !OF_SENTENCES.has(token.image))
     return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
   if (before?.tokenType === StringToken && SIDES.has(token.image)) {
     const end = base + endOf(before);
@@ -112,6 +112,14 @@ function spokenFix(
       },
       { what: described(at), hint },
     );
+  if (
+    token.image === 'then' &&
+    before.tokenType === Comma &&
+    /\d\s*\S*\s*$/.test(code.slice(0, before.startOffset))
+  ) {
+    const hint = 'stages follow each other without a comma: `25 N·m then 45°`';
+    return say(token, 'Take the comma out', before.startOffset, endOf(before), '', hint);
+  }
   if (token.image === 'and')
     return say(token, 'Write a comma', endOf(before), endOf(token), ',', 'names are parted by commas');
   if (before.tokenType === Word && SPOKEN.has(before.image.toLowerCase())) {

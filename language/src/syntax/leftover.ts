@@ -65,10 +65,7 @@ export function reportLeftover(
       ? `order ${token.image}`
       : isUntilFigure(token, source)
         ? 'to'
-        : nearest(
-            token.image,
-            source.clauseWords.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
-          )[0];
+        : nearClause(token.image, source.clauseWords);
   const isAfterName = before?.tokenType === Word;
   const fixes: Fix[] = [];
   if (near !== undefined) fixes.push(edit(`Write \`${near}\``, file, at.start, at.end, near));
@@ -131,6 +128,13 @@ function spokenFix(
   const of = /\s/.test(code.charAt(before.startOffset - 1)) ? 'of' : ' of';
   const hint = 'a set says how many `of` what';
   return say(before, 'Write `of`', before.startOffset, endOf(before), of, hint);
+}
+
+/** Clauses begin with it, whole or with the first of their words; a word of sentences is one, and no slip of another. */
+function nearClause(word: string, phrases: readonly string[]): string | undefined {
+  const openings = phrases.map((phrase) => phrase.split(' ')[0] ?? phrase);
+  if (OF_SENTENCES.has(word) && !openings.includes(word)) return undefined;
+  return nearest(word, [...phrases, ...openings])[0];
 }
 
 /** `run engine until 80 °C` is said with `to`. */

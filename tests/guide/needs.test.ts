@@ -184,6 +184,12 @@ tools
   expect(needsOf(lower(text))).toContain(
     'Torque wrenches: Long torque wrench, 40 to 200 N·m | 90 (set 102), 100 (set 88.9), 160, 180 N·m',
   );
+  // No line parts what is set on the wrench.
+  expect(
+    lower(text)
+      .block('record-torques')
+      .rows.map(({ torque }) => plain(torque)),
+  ).toContain('90 N·m (set\u00a0102\u00a0N·m)');
   expect(torques(lower(text)).slice(1)).toEqual([
     '1 × hex 18 mm: Joint 90 N·m (66.4 FOOT-pounds) [Set the wrench to 102 N·m (75.2 FOOT-pounds)]; 12 N·m (106 INCH-pounds) of drag added',
     '1 × hex 18 mm: Joint 100 N·m (73.8 FOOT-pounds) [Set the wrench to 88.9 N·m (65.57 FOOT-pounds)]; With the crowfoot in line',

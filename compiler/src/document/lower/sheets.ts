@@ -1,5 +1,5 @@
 // The sheets beside the guide: torque card, pull sheet, record, what is off now.
-import { clausesOf, isThreadless, phrase, phraseText, threadText } from '@baywright/language';
+import { clausesOf, isThreadless, type Language, phrase, phraseText, threadText } from '@baywright/language';
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
@@ -158,6 +158,12 @@ const stagesProse = (stages: readonly TorqueStage[], { language }: Print): Prose
     ];
     return [
       text(`${i === 0 ? '' : ', '}${label === undefined ? '' : `${label} `}`),
-      ...(set ? lineProse('torque-set', language, { torque, set: plainFigure(set.figure.primary) }) : torque),
+      ...(set ? setProse(language, torque, plainFigure(set.figure.primary)) : torque),
     ];
   });
+
+/** `90 N·m (set 102 N·m)`: no line parts what stands in brackets. */
+const setProse = (language: Language, torque: Prose, set: string): Prose =>
+  lineProse('torque-set', language, { torque, set }).map((one) =>
+    one.kind === 'text' ? text(one.text.replace(/(?<=\(.*) /g, '\u00a0')) : one,
+  );

@@ -130,11 +130,13 @@ function spokenFix(
   return say(before, 'Write `of`', before.startOffset, endOf(before), of, hint);
 }
 
-/** Clauses begin with it, whole or with the first of their words; a word of sentences is one, and no slip of another. */
+/** A clause that begins with nearly this word; a word that is of the line, at another place, is no slip of another. */
 function nearClause(word: string, phrases: readonly string[]): string | undefined {
-  const openings = phrases.map((phrase) => phrase.split(' ')[0] ?? phrase);
-  if (OF_SENTENCES.has(word) && !openings.includes(word)) return undefined;
-  return nearest(word, [...phrases, ...openings])[0];
+  if (phrases.includes(word)) return undefined;
+  return nearest(
+    word,
+    phrases.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
+  )[0];
 }
 
 /** `run engine until 80 °C` is said with `to`. */

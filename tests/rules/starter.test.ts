@@ -457,6 +457,41 @@ test.each([
   expect(found?.fixes.map((fix) => fix.title)).toEqual([title]);
 });
 
+test('what a performed operation lacks before it stands in a step before it', () => {
+  const up = `procedure UP-1: Lift
+
+removal
+  operation up: Vehicle up
+    step: Up
+      raise vehicle
+      support vehicle
+`;
+  const text = `procedure A-1: Job
+
+use "up.bay"
+
+places
+  rear: Rear wheels
+
+removal
+  perform up from UP-1
+  step: Down
+    lower vehicle
+    unchock rear
+`;
+  const of = (own: string) =>
+    findingsOf(
+      new Map([
+        ['a.bay', own],
+        ['up.bay', up],
+      ]),
+    ).filter(({ code, file }) => file === 'a.bay' && code.startsWith('S'));
+  const found = of(text).find(({ code }) => code === 'S404');
+  const mended = applyEdits(text, 'a.bay', found?.fixes[0]?.edits ?? []);
+  expect(mended).toContain('removal\n  step: Put right\n    chock rear\n  perform up');
+  expect(of(mended)).toEqual([]);
+});
+
 test('what each vehicle needs in a block of its own is inserted once, before the blocks', () => {
   const text = `procedure A-1: Charge
 

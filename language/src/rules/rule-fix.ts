@@ -92,7 +92,9 @@ export function insertBefore(
   const isShared = m.acts.some(
     (a) => a !== act && a.step === act.step && isSame(a) && !m.d.implies(a.when, act.when),
   );
-  const block = act.step?.children.find((c) => c.start <= act.line.start && act.line.end <= c.end);
+  const block = act.through
+    ? undefined
+    : act.step?.children.find((c) => c.start <= act.line.start && act.line.end <= c.end);
   const at = isShared && block ? block : act.line;
   return insert(m, { ...act, line: at }, line, (text, { start }) => text.lastIndexOf('\n', start - 1) + 1);
 }
@@ -128,13 +130,15 @@ function insert(
   place: (text: string, at: Line) => number,
 ): Fix | undefined {
   const { path, tree } = m.job.file;
-  if (act.through || act.file !== path) return undefined;
-  const at = place(tree.text, act.line);
+  if (!act.through && act.file !== path) return undefined;
+  // Beside a line that performs an operation stand steps.
+  const beside = act.through ?? act.line;
+  const lines = act.through ? ['step: Put right', `  ${line}`] : [line];
+  const at = place(tree.text, beside);
   const opening = at === tree.text.length && !tree.text.endsWith('\n') ? '\n' : '';
+  const text = lines.map((each) => `${' '.repeat(beside.indent)}${each}\n`).join('');
   return {
     title: `Insert \`${line}\``,
-    edits: [
-      { file: path, span: { start: at, end: at }, text: `${opening}${' '.repeat(act.line.indent)}${line}\n` },
-    ],
+    edits: [{ file: path, span: { start: at, end: at }, text: opening + text }],
   };
 }

@@ -113,6 +113,13 @@ describe('--fix keeps the work as it was written', () => {
     const { files } = await baywright('check --fix', { files: { 'a.bay': text } });
     expect(files.get('a.bay')).toContain(WORK);
   });
+
+  it('declares all at once, however many', async () => {
+    const names = Array.from({ length: 30 }, (_, i) => `part-${i}`);
+    const text = `procedure A-1: Parts\n\nremoval\n  step: S\n    remove ${names.join(', ')}\n`;
+    const { files } = await baywright('check --fix', { files: { 'a.bay': text } });
+    for (const name of names) expect(files.get('a.bay')).toContain(`\n  ${name}: `);
+  });
 });
 
 describe('odd input has a clear answer and a documented exit code', () => {

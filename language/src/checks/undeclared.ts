@@ -1,5 +1,5 @@
 // N101: names that nothing declares. One finding for a name, its other uses beside it.
-import { type Finding, finding } from '../diagnostics/define.js';
+import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { undeclared as undeclaredName } from '../diagnostics/names.js';
 import { isDraft } from '../names/draft.js';
 import { everyLine, type Job } from '../names/job.js';
@@ -17,17 +17,34 @@ import { nearFixes, nearNameFixes } from './near-fixes.js';
 import { movedPart } from './values.js';
 
 export const undeclared: Check = ({ job }) => {
-  const groups = undeclaredUses(job);
-  const all = [...groups].map(([name, uses]) => described(name, uses));
+  const all = [...undeclaredUses(job)].map(([name, uses]) => asked(job, name, uses));
   // While an import is missing, most of these are only its echo; and the entries of a catalogue may name things that
   // each procedure declares. What is near to a known name is a slip in either.
   const isOpen = job.scope.missing.length > 0 || job.file.kind !== 'procedure';
-  const toDeclare = all.filter(({ name }) => machinesMeant(groups.get(name) ?? []).length === 0);
-  const wanted = isOpen
-    ? all.filter(({ name }) => nearestName(name, fittingNames(job, groups.get(name) ?? [])).length > 0)
-    : all;
-  return wanted.map((each) => report(job, each, groups.get(each.name) ?? [], isOpen ? wanted : toDeclare));
+  if (isOpen) return all.filter(({ near }) => near.length > 0).map((each) => report(job, each, undefined));
+  const toDeclare = all.filter(({ isName, near }) => isName && near.length === 0).map(({ wanted }) => wanted);
+  const ofAll =
+    toDeclare.length > 1
+      ? declareFix(job.file, toDeclare, `Declare all ${toDeclare.length} undeclared names`, true)
+      : undefined;
+  return all.map((each) => report(job, each, ofAll));
 };
+
+/** A name that nothing declares, where it is used, and what was perhaps meant. */
+interface Asked {
+  readonly wanted: Undeclared;
+  readonly uses: readonly NameUse[];
+  /** False where a word of the language was meant. */
+  readonly isName: boolean;
+  readonly near: readonly string[];
+}
+
+function asked(job: Job, name: string, uses: readonly NameUse[]): Asked {
+  const words = isTroubleCode(uses) ? ['codes'] : machinesMeant(uses);
+  const isName = words.length === 0;
+  const near = isName ? nearestName(name, fittingNames(job, uses)) : words;
+  return { wanted: described(name, uses), uses, isName, near };
+}
 
 /** Uses of names that nothing declares, by name. */
 export const undeclaredUses = once((job: Job): ReadonlyMap<string, readonly NameUse[]> => {
@@ -101,25 +118,20 @@ function machinesMeant(uses: readonly NameUse[]): readonly string[] {
   return machines.slice(0, 1);
 }
 
-function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: readonly Undeclared[]): Finding {
+/** `ofAll` declares all names that are no slip of another; without it there are none, or one. */
+function report(job: Job, { wanted, uses, isName, near }: Asked, ofAll: Fix | undefined): Finding {
   const { file } = job;
   const [first, ...rest] = uses;
   const span = { start: first?.name.start ?? 0, end: first?.name.end ?? 0 };
-  const words = isTroubleCode(uses) ? ['codes'] : machinesMeant(uses);
-  const isName = words.length === 0;
-  const near = isName ? nearestName(wanted.name, fittingNames(job, uses)) : words;
   const places = uses.map(({ name }) => name);
   const fixes = (isName ? nearNameFixes : nearFixes)(file.path, places, near);
-  if (isName)
-    fixes.push(
-      declareFix(
-        file,
-        [wanted],
-        `Declare \`${entryName(wanted.name)}\` as ${oneOf(wanted.kind)}`,
-        near.length === 0,
-      ),
-    );
-  if (all.length > 1) fixes.push(declareFix(file, all, `Declare all ${all.length} undeclared names`, false));
+  const isSure = near.length === 0;
+  if (isName) {
+    const title = `Declare \`${entryName(wanted.name)}\` as ${oneOf(wanted.kind)}`;
+    fixes.push(declareFix(file, [wanted], title, isSure && !ofAll));
+  }
+  // Entries of one section go to one place: name by name they would be in each other's way.
+  if (isSure && ofAll) fixes.push(ofAll);
   const related = rest.map(({ name }) => ({
     file: file.path,
     span: { start: name.start, end: name.end },
@@ -131,7 +143,7 @@ function report(job: Job, wanted: Undeclared, uses: readonly NameUse[], all: rea
     { name: wanted.name, near },
   );
   // A draft is typed before its things are declared: what is not a slip for a known name is still open there, not wrong.
-  return near.length === 0 && isDraft(file) ? { ...found, severity: 'question' } : found;
+  return isSure && isDraft(file) ? { ...found, severity: 'question' } : found;
 }
 
 /** Declared names of the kinds that fit every use. */

@@ -1,8 +1,11 @@
 // What the record is made of in print: frames to write in, and tables whose rows may be dealt to several pages.
 import type { Block, BlockOf } from '../../document/blocks.js';
+import type { Prose } from '../../document/inline.js';
 import type { PrintContext } from '../context.js';
 import { proseCode } from '../prose.js';
 import { WIDTH } from '../steps/frame.js';
+import { fill } from '../type/lines.js';
+import { proseRuns } from '../type/runs.js';
 import { call, type Raw, sequence } from '../typst-code.js';
 import { proseHigh, USUAL_GAP } from './items.js';
 import { readingsPart } from './record-readings.js';
@@ -106,9 +109,16 @@ function frameRows(
   const at = (shares: readonly number[]): readonly number[] =>
     rows.map((row) => Math.max(...row.map((i) => high(i, all * (shares[i % columns] ?? 0)))));
   const even = Array.from({ length: columns }, () => 1 / columns);
-  // Of two frames the one with the longer label is the wider, where that saves a line.
-  const uneven = columns === 2 ? UNEVEN : even;
-  const shares = sum(at(uneven)) < sum(at(even)) ? uneven : even;
+  // Wider where that saves a line: what a label lacks, or most of two.
+  const natural = even.map((_, column) =>
+    Math.max(...rows.map((row) => labelWide(fields[row[column] ?? -1]?.label ?? []))),
+  );
+  const spare = all - sum(natural);
+  const fitted = spare < 0 ? even : natural.map((wide) => (wide + spare / columns) / all);
+  const shares = [fitted, ...(columns === 2 ? [UNEVEN] : [])].reduce(
+    (best, one) => (sum(at(one)) < sum(at(best)) ? one : best),
+    even,
+  );
   const heights = at(shares);
   const widths = shares.map((share) => all * share);
   const code = () =>
@@ -120,6 +130,9 @@ function frameRows(
   return { heights, code };
 }
 
-const UNEVEN = [0.64, 0.36];
+const UNEVEN: readonly number[] = [0.64, 0.36];
+
+const labelWide = (label: Prose): number =>
+  fill(proseRuns(label, { size: 8.5 }), 1000).width + BESIDE_LABEL + 0.2;
 
 const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);

@@ -55,7 +55,7 @@ export function bySides<R extends Row>(
 const BESIDE = 2.6;
 const AT = 13;
 /** Room for a figure written by hand. */
-const WRITTEN = 17;
+const WRITTEN = 14;
 const TICK = 5;
 
 const [BLANK, BLANKS_APART] = [7.2, 1.2];

@@ -90,7 +90,7 @@ test('what is asked of both sides alike is one row with blanks for each, where t
   const laid = pdfText(pdf, '-layout');
   expect(laid).toMatch(/Left +Right/);
   // Both lines that ask for it are named, and the limit stands once.
-  expect(laid).toMatch(/4\.6 [\s\S]*10\.6/);
+  expect(laid).toMatch(/\n4\.6\s[\s\S]*\n10\.6\s/);
   expect(laid.match(/352 to 366/g)).toHaveLength(1);
   // What is measured of the whole vehicle has boxes of its own.
   expect(laid).toMatch(/17\.8 +Toe, front axle, total .*Pass +Fail/);

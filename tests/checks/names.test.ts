@@ -405,6 +405,29 @@ parts
     expect(found[0]?.fixes[0]?.title).toBe('Write `torque` before it');
   });
 
+  test('a number alone is how many there are', () => {
+    const text = (count: string) => `procedure A-1: Pipe, seal
+
+parts
+  ring: Ring
+    ${count}
+
+removal
+  step: Take it off
+    inspect ring
+      reject: cracks
+      if rejected
+        stop: Tag it.
+`;
+    const found = checkMarked(
+      text('2\n#   ^ N205 `ring` is a part, which has no figure of its own'),
+      findingsOf,
+    );
+    const files = afterFix(readMarked(text('2')).files, found[0]?.fixes[0]?.edits ?? []);
+    expect([...files.values()]).toEqual([text('count 2')]);
+    expect(findingsOf(files)).toEqual([]);
+  });
+
   test('positions of a part are its own words', () => {
     checkMarked(
       `procedure A-1: Axle, move

@@ -5,7 +5,7 @@ import type { Finding } from '../diagnostics/define.js';
 import { countAboveSet } from '../diagnostics/f212-count-above-set.js';
 import { clauseNotForKind, clauseNotForVerb } from '../diagnostics/names.js';
 import { unknownUnit } from '../diagnostics/q101-unknown-unit.js';
-import { numberInText, valueNotKnown } from '../diagnostics/quantities.js';
+import { missingUnit, numberInText, valueNotKnown } from '../diagnostics/quantities.js';
 
 /** Drops fastener findings on figures, and state findings on statements, that already have one of their own. */
 export function withoutEchoes(findings: readonly Finding[]): readonly Finding[] {
@@ -15,7 +15,9 @@ export function withoutEchoes(findings: readonly Finding[]): readonly Finding[] 
   const statements = findings.filter(({ code }) => code.startsWith('N2') || code === countAboveSet.code);
   if (figures.length + statements.length === 0) return findings;
   const misplaced = statements.filter(({ code }) => code === clauseNotForVerb.code);
+  const elsewhere = statements.filter(({ code }) => code === clauseNotForKind.code);
   return findings.filter((f) => {
+    if (f.code === missingUnit.code && elsewhere.some((n) => touch(n, f))) return false;
     if (figures.includes(f)) return !misplaced.some((n) => touch(n, f));
     if (f.code === clauseNotForKind.code)
       return !figures.some((q) => q.code === unknownUnit.code && touch(q, f));

@@ -53,11 +53,13 @@ function kindsWith(word: string): readonly ThingKind[] {
   return ENTRY_CLAUSE_BY_WORD.get(word)?.on ?? [];
 }
 
-/** The clause words of this kind that take such a quantity: `torque 115 N·m` for `115 N·m`. */
+/** The clause words of this kind that take such a quantity, or a number alone: `torque 115 N·m` for `115 N·m`, `count 2`. */
 function wordFixes(file: string, thing: Thing, clause: Clause): Fix[] {
   const kind = clause.spec?.stages[0]?.measure.measure?.unit.kind;
-  if (kind === undefined) return [];
-  const fitting = ENTRY_CLAUSES.filter((def) => def.on.includes(thing.kind) && def.quantity?.includes(kind));
+  const fitting = ENTRY_CLAUSES.filter(
+    ({ on, unitless, quantity }) =>
+      on.includes(thing.kind) && (kind === undefined ? unitless === true : quantity?.includes(kind)),
+  );
   // A bare length behind a thread is nearly always the spanner's.
   const words = [
     ...fitting.filter((def) => def.word === 'hex'),

@@ -18,6 +18,7 @@ import { gradeText } from './grades.js';
 import { quantityInline } from './measures.js';
 import { capitalFirst } from './names.js';
 import { rowsProse, strong } from './need-words.js';
+import { amountLines } from './poured.js';
 import type { Print } from './print.js';
 import { partNumber, titleOf } from './texts.js';
 import { holding } from './torques.js';
@@ -78,7 +79,7 @@ function declaredFor(print: Print, thing: Thing, uses: readonly UsedAmount[]): A
   if (filling.length === 0) return [];
   const sides = new Set(filling.flatMap(({ side }) => side ?? [])).size;
   const own = clausesOf(thing, 'amount');
-  const lines = own.length > 0 ? own : clausesOf(thing, 'fill');
+  const lines = own.length > 0 ? own : amountLines(thing);
   return holding(print, print.when, lines).flatMap(({ line, variant }) => {
     const measure = line.clause.spec?.stages[0]?.measure.measure;
     return measure ? [{ measure: timesWhole(measure, Math.max(1, sides)), variant }] : [];

@@ -19,6 +19,7 @@ import { located, type Under, underOf } from './asides.js';
 import { besidesOf } from './boxes.js';
 import { clocksAt } from './clocks.js';
 import { freshAt, noteFresh, readiedAt, renews } from './fresh.js';
+import { pouredAt } from './poured.js';
 import type { Place, SidePrint } from './print.js';
 import { noteFields } from './record-fields.js';
 import { sentence, stopped } from './sentences.js';
@@ -167,6 +168,7 @@ function oneRow(
     makes.includes('started') && thing !== undefined && !isFormless(thing)
       ? [text(`, ${phrase('by-hand', print.language)}`)]
       : [];
+  const poured = pouredAt(print, statement, objects, place);
   const said = sentence(print, statement, objects, {
     side: place.side,
     isBothSides: place.side === undefined && verb.bothSides === 'one line',
@@ -175,6 +177,7 @@ function oneRow(
     ),
     ...(boxes.without ? { without: boxes.without } : {}),
     since: sinceRow(walk, statement),
+    poured: poured.said,
   });
   const remark = isFirst && line.prose ? written(print, place.scope.file.path, line.prose.text) : [];
   const demands = under ? [...under.rejects, ...under.expects] : [];
@@ -196,6 +199,7 @@ function oneRow(
       ...demands,
       ...freshNotes,
       ...boxes.notes,
+      ...poured.notes,
       ...(under?.notes ?? []),
     ],
     reasons: under?.reasons ?? [],

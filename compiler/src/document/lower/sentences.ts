@@ -4,7 +4,9 @@ import {
   type BoundStatement,
   type Clause,
   listPieces,
+  type Measure,
   type MeasureNode,
+  type Name,
   type Piece,
   phrase,
   phraseText,
@@ -19,6 +21,7 @@ import type { Inline, Prose } from '../inline.js';
 import { plain, text } from '../inline.js';
 import { quantityInline } from './measures.js';
 import { itemPieces, type Naming, smallFirst, thingPieces } from './names.js';
+import type { Poured } from './poured.js';
 import type { Print, SidePrint } from './print.js';
 import type { RowAt } from './uses.js';
 import { valueText } from './variant-words.js';
@@ -33,6 +36,8 @@ export interface SentenceOptions {
   readonly since?: RowAt | undefined;
   /** Words of clauses that a box beside the row says, so that the sentence need not. */
   readonly without?: ReadonlySet<string>;
+  /** How much goes in, where the line does not say it itself. */
+  readonly poured?: Poured | undefined;
 }
 
 /** The sentence for some of the objects of a line, with its full stop. */
@@ -81,6 +86,12 @@ export function sentence(
         : clausePieces(print, statement, clause, figures, ageOf);
     if (pieces.length > 0)
       slots[slot] = [...(slots[slot] ?? []), ...(slots[slot] ? [{ text: ', ' }] : []), ...pieces];
+  }
+  if (options.poured) {
+    const { measure, mark } = options.poured;
+    slots.amount = measurePieces(print, 'bare', measure, figures);
+    const pieces = namePieces(print, mark);
+    if (pieces.length > 0) slots['until level at'] = pieces;
   }
   const words = wordsFor(statement, objects);
   return stopped(closed(inlines(renderPhrase(words[language], slots), figures)));
@@ -144,17 +155,21 @@ function clausePieces(
     const { verbs, target } = clause.event;
     const verb = VERB_BY_WORD.get(verbs[0]?.text ?? '');
     const names = target?.form === 'names' ? target.names : [];
-    const object = names.map((name): Piece[] => {
-      const thing = print.job.scope.resolve(name.text);
-      return thing ? thingPieces(print, thing, undefined, {}) : [{ text: name.text }];
-    });
     if (!verb) return [];
-    const said = textOf(renderPhrase(verb.phrase[language], { object: listPieces(object, language) }));
+    const said = textOf(renderPhrase(verb.phrase[language], { object: namePieces(print, names) }));
     return [{ text: smallFirst(said) }];
   }
   if (clause.raw)
     return [{ text: clause.word === 'order' ? orderWord(print, clause.raw.text) : clause.raw.text }];
   return clause.words.length > 0 ? [{ text: clause.words.map((word) => word.text).join(', ') }] : [];
+}
+
+function namePieces(print: Print, names: readonly Name[]): Piece[] {
+  const each = names.map((name): Piece[] => {
+    const thing = print.job.scope.resolve(name.text);
+    return thing ? thingPieces(print, thing, undefined, {}) : [{ text: name.text }];
+  });
+  return listPieces(each, print.language);
 }
 
 /** `at 4 places`, `by 1/2 turn`: a bare number after `at` counts places. */
@@ -164,7 +179,10 @@ function figurePieces(print: Print, word: string, node: MeasureNode, figures: Ma
   if (!measure && word === 'at' && count) {
     return [{ text: phraseText('places-count', print.language, { count: String(count.n / count.d) }) }];
   }
-  if (!measure) return [{ text: '?' }];
+  return measure ? measurePieces(print, word, measure, figures) : [{ text: '?' }];
+}
+
+function measurePieces(print: Print, word: string, measure: Measure, figures: Map<string, Inline>): Piece[] {
   const key = `${word} ${figures.size}`;
   const inline = quantityInline(measure, print);
   figures.set(key, inline);

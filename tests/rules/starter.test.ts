@@ -457,6 +457,35 @@ test.each([
   expect(found?.fixes.map((fix) => fix.title)).toEqual([title]);
 });
 
+test('chocks that are missing are one fault, by the house rule and by usual practice', () => {
+  const text = `procedure A-1: Job
+
+rules
+  our-chocks: Chocks first.
+    before raise vehicle
+    require chock any place
+
+places
+  rear: Rear wheels
+  front: Front wheels
+
+removal
+  step: Up and down
+    raise vehicle
+    support vehicle
+    clean front
+    lower vehicle
+    unchock rear
+    road-test vehicle, 2 km
+`;
+  const files = new Map([['a.bay', text]]);
+  expect(usual(files)).toEqual(['S403 house rule `our-chocks` is broken: Chocks first']);
+  const [fix] = findingsOf(files).find(({ code }) => code === 'S403')?.fixes ?? [];
+  const mended = applyEdits(text, 'a.bay', fix?.edits ?? []);
+  expect(mended).toContain('    chock rear\n    raise vehicle\n');
+  expect(usual(new Map([['a.bay', mended]]))).toEqual([]);
+});
+
 test('what a performed operation lacks before it stands in a step before it', () => {
   const up = `procedure UP-1: Lift
 

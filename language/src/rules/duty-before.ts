@@ -13,6 +13,7 @@ import { directionOfMake } from '../state/wants.js';
 import type { EventPattern } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
+import type { ThingKind } from '../vocabulary/kinds.js';
 import type { Automaton } from './automaton.js';
 import { ALL, Duties } from './duties.js';
 import { meets } from './duty-after.js';
@@ -60,7 +61,7 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
 
   const ask = (act: Act, it: Thing | undefined): void => {
     const missing = tooSoon(it?.id ?? ALL, act.when);
-    if (missing.when === NEVER) return;
+    if (missing.when === NEVER || m.d.implies(missing.when, alreadyTold(m, required))) return;
     const fix = (): Fix | undefined => {
       if (missing.unopened !== NEVER) return undefined;
       const line = lineFor(m, required, it, act, missing.left > 0 ? missing.left : undefined);
@@ -80,7 +81,7 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
     });
     excused = m.d.or(excused, missing.when);
     if (since && missing.unopened !== NEVER) assumeSince(m, since, act, missing.unopened);
-    if (required.form === 'act') assumePlaced(m, required.pattern, act, missing.when);
+    if (required.form === 'act') assumeAids(m, required.pattern, act, missing.when);
   };
 
   return {
@@ -144,14 +145,27 @@ function assumeSince(m: Machine, { target, verbs }: EventPattern, act: Act, when
   assumeAll(m, act, lacks);
 }
 
-/** What a rule asked to be placed is placed from there on: that it is taken away later is no fault of its own. */
-function assumePlaced(m: Machine, { target, verbs }: EventPattern, act: Act, when: Condition): void {
-  if (!target || !verbs.some(({ text }) => VERB_BY_WORD.get(text)?.on.temporary?.makes.includes('placed')))
-    return;
-  const things = boundTo(m, target).filter(({ kind }) => kind === 'temporary');
-  const lacks = things.flatMap((thing) =>
-    NEED_RULES.placed(m, { act, thing, count: undefined, value: undefined, when }),
-  );
+/** Where a finding before has said already that what the rule asks to be placed or chocked is not. */
+function alreadyTold(m: Machine, required: Before['required']): Condition {
+  if (required.form !== 'act' || !required.pattern.target) return NEVER;
+  return boundTo(m, required.pattern.target)
+    .filter(({ kind }) => aidWanted(required.pattern, kind) !== undefined)
+    .reduce<Condition>((all, thing) => m.d.or(all, m.assumedWhere(thing)), NEVER);
+}
+
+const aidWanted = ({ verbs }: EventPattern, kind: ThingKind): 'placed' | 'chocked' | undefined =>
+  verbs
+    .flatMap(({ text }) => VERB_BY_WORD.get(text)?.on[kind]?.makes ?? [])
+    .find((make) => make === 'placed' || make === 'chocked');
+
+/** What a rule asked to be placed or chocked is so from there on: that it is taken away later is no fault of its own. */
+function assumeAids(m: Machine, pattern: EventPattern, act: Act, when: Condition): void {
+  if (!pattern.target) return;
+  const lacks = boundTo(m, pattern.target).flatMap((thing) => {
+    const need = aidWanted(pattern, thing.kind);
+    const asked = { act, thing, count: undefined, value: undefined, when };
+    return need ? NEED_RULES[need](m, asked) : [];
+  });
   assumeAll(m, act, lacks);
 }
 

@@ -22,7 +22,7 @@ export {
   tighteningCount,
   torqueLines,
 } from './names/figures.js';
-export { allThings, everyLine, type Job, jobOf, type Relation, resolve } from './names/job.js';
+export { allThings, everyLine, type Job, jobOf, type Relation, resolve, yearsOf } from './names/job.js';
 export { isApart, type Mention, type MentionWay, mentionsIn, mentionsOf } from './names/mentions.js';
 export {
   clausesOf,

@@ -2,6 +2,7 @@
 import { jobTime, phrase, phraseText, SIGNAL_WORDS, SIGNALS, writtenMinutes } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
 import { type Prose, plain, text } from '../inline.js';
+import { appliesText } from './applies.js';
 import { identityOf, openQuestions, sideText, signedText } from './identity.js';
 import { minutesText, quantityInline } from './measures.js';
 import { capitalFirst } from './names.js';
@@ -113,32 +114,6 @@ function beforeStart(print: Print): Prose[] {
   if (holds.length === 0) return said;
   const lines = holds.map(({ number }) => number).join(', ');
   return [...said, [text(phraseText('second-person-at', print.language, { lines }))]];
-}
-
-/** `Maristow 300 delivery van, 2018 to 2025`. */
-export function appliesText(print: Print): string {
-  const { model } = print.analysis;
-  const said = model.applies.map((line) => {
-    const vehicle = line.vehicle ? print.job.scope.resolve(line.vehicle.text) : undefined;
-    const name = vehicle ? titleOf(print, vehicle) : (line.vehicle?.text ?? '?');
-    const [from, to] = [line.from?.value, line.to?.value].map((year) =>
-      year === undefined ? undefined : String(year.n / year.d),
-    );
-    const guard =
-      line.guard?.terms.map((term) =>
-        optionText(
-          print,
-          term.option.text,
-          term.values.map((value) => value.text),
-        ).trim(),
-      ) ?? [];
-    const years =
-      from === undefined
-        ? []
-        : [to === undefined || to === from ? from : phraseText('from-to', print.language, { from, to })];
-    return [name, ...years, ...guard].join(', ');
-  });
-  return said.join('; ');
 }
 
 function times(print: Print): BlockOf<'masthead'>['times'] {

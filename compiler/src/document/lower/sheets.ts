@@ -3,7 +3,7 @@ import { clausesOf, isThreadless, type Language, phrase, phraseText, threadText 
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
-import { appliesText } from './front.js';
+import { appliesText } from './applies.js';
 import { identityOf } from './identity.js';
 import { lineProse } from './line-words.js';
 import { stockGroups } from './needs.js';

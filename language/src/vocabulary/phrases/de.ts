@@ -131,6 +131,7 @@ export const DE: PhraseTable = {
   'at-least': 'mindestens {value}',
   'at-most': 'höchstens {value}',
   'from-to': '{from} bis {to}',
+  'from-on': 'ab {from}',
   'new-value': 'neu {value}',
   found: 'Gemessen',
   pass: 'i. O.',

@@ -130,6 +130,7 @@ export const EN = {
   'at-least': 'at least {value}',
   'at-most': 'at most {value}',
   'from-to': '{from} to {to}',
+  'from-on': 'from {from}',
   'new-value': 'new {value}',
   found: 'Found',
   pass: 'Pass',

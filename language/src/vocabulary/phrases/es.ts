@@ -131,6 +131,7 @@ export const ES: PhraseTable = {
   'at-least': 'mínimo {value}',
   'at-most': 'máximo {value}',
   'from-to': '{from} a {to}',
+  'from-on': 'desde {from}',
   'new-value': 'nuevo {value}',
   found: 'Medido',
   pass: 'Apto',

@@ -65,8 +65,9 @@ describe('seeded faults', () => {
     expect(outcomes.length).toBeGreaterThanOrEqual(800);
   });
 
-  test('a deleted line that puts something back gives exactly one finding', () => {
-    const wrong = outcomes.filter((o) => o.fault.kind === 'put-back line deleted' && o.found.length !== 1);
+  test('a deleted line that puts something back, or makes the vehicle safe, gives exactly one finding', () => {
+    const kinds: readonly FaultKind[] = ['put-back line deleted', 'chocks deleted'];
+    const wrong = outcomes.filter((o) => kinds.includes(o.fault.kind) && o.found.length !== 1);
     expect(wrong.map(told)).toEqual([]);
   });
 

@@ -8,6 +8,7 @@ import type { Line, StatementLine } from '../../language/src/syntax/tree.js';
 export type FaultKind =
   | 'put-back line deleted'
   | 'take-apart line deleted'
+  | 'chocks deleted'
   | 'lines swapped'
   | 'unit of another kind'
   | 'torque times twelve'
@@ -97,6 +98,7 @@ function deletions(analysis: Analysis): Fault[] {
       (verb === 'set' && restores(statements, i))
     )
       fault('put-back line deleted');
+    else if (verb === 'chock') fault('chocks deleted');
     else if (TAKES_APART.has(verb) && !temporary && !drainsByPlug(analysis, bound))
       fault('take-apart line deleted');
   });

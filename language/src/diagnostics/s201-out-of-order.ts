@@ -7,7 +7,7 @@ export const outOfOrder = defineDiagnostic<StateWords>({
   name: 'out-of-order',
   severity: 'error',
   message: (d) =>
-    `${d.names} ${d.are} ${d.wanted} only later, ${d.object === '' ? 'and needed here' : `and must be before ${d.object}`}`,
+    `${d.names} ${d.are} ${d.wanted} only later, ${d.object === '' || d.object === d.names ? 'and needed here' : `and must be before ${d.object}`}`,
   why: 'The work cannot be done in the order written: this line needs what a later line does. The fix moves the later line up.',
   wrong: `procedure A-1: Bracket, refit
 

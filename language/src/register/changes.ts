@@ -104,14 +104,15 @@ function workChanges(old: readonly WorkLine[], now: readonly WorkLine[]): Change
     for (const line of gone) changes.push(work(line, line.text, undefined));
     gone = [];
   };
-  const parts = diffArrays([...old], [...now], { comparator: (a, b) => a.text === b.text });
+  const parts = diffArrays([...old], [...now], { comparator: isSame });
   for (const { value, added, removed } of parts) {
     if (removed) gone.push(...value);
     else if (added) {
       for (const line of value) {
         const at = gone.findIndex((was) => headOf(was) === headOf(line));
         const was = at < 0 ? undefined : gone.splice(at, 1)[0];
-        changes.push(work(line, was?.text, line.text));
+        // Another picture under the same name is a new one: there are no two texts to tell.
+        changes.push(work(line, was?.text === line.text ? undefined : was?.text, line.text));
       }
       flush();
     } else flush();
@@ -146,6 +147,10 @@ export function changedPlaces(
   if (isOpen) gone.push(at);
   return { changed, gone };
 }
+
+/** Pictures differ too where the file is known to be another one. */
+const isSame = (a: WorkLine, b: WorkLine): boolean =>
+  a.text === b.text && (a.shown === undefined || b.shown === undefined || a.shown === b.shown);
 
 const headOf = (line: WorkLine): string => /^[^\s,:]*/.exec(line.text)?.[0] ?? '';
 

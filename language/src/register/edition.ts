@@ -15,6 +15,8 @@ export interface IssuedEdition {
   readonly path: string;
   /** Texts by library path: the procedure and every file it used. */
   readonly files: ReadonlyMap<string, string>;
+  /** Hashes of the pictures and films it showed, by library path; absent where they were not written down. */
+  readonly shown?: Readonly<Record<string, string>>;
 }
 
 /** Other files of an edition, for names and numbers. */
@@ -37,10 +39,10 @@ export function importsFrom(files: ReadonlyMap<string, string>): Imports {
 }
 
 /** What an edition says; undefined when its procedure is not among its files. */
-export function factsOfEdition({ path, files }: IssuedEdition): ShopFacts | undefined {
+export function factsOfEdition({ path, files, shown = {} }: IssuedEdition): ShopFacts | undefined {
   const imports = importsFrom(files);
   const model = imports.model(path);
-  return model === undefined ? undefined : shopFacts(jobOf(model, imports));
+  return model === undefined ? undefined : shopFacts(jobOf(model, imports), (name) => shown[name]);
 }
 
 /** The newest revision that a file names, undefined when it names none. */

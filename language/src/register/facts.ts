@@ -6,8 +6,8 @@ import type { Job } from '../names/job.js';
 import { everyLine } from '../names/job.js';
 import { mentionsOf } from '../names/mentions.js';
 import type { FileModel, Thing } from '../names/model.js';
-import type { Scope } from '../names/scope.js';
-import type { Clause, Line } from '../syntax/tree.js';
+import { resolvePath, type Scope } from '../names/scope.js';
+import type { Clause, Line, Raw } from '../syntax/tree.js';
 
 /** One figure or word about one thing: the torque of the hub bolts. */
 export interface Fact {
@@ -29,7 +29,12 @@ export interface WorkLine {
   readonly step: string;
   readonly file: string;
   readonly line: number;
+  /** Of a picture or film: what tells its file from another one under the same name, where that is known. */
+  readonly shown?: string;
 }
+
+/** What tells the file of a picture or film from another one: a hash. By library path; undefined where it is not known. */
+export type ShownFiles = (path: string) => string | undefined;
 
 export interface ShopFacts {
   readonly path: string;
@@ -45,9 +50,10 @@ export interface ShopFacts {
  * and its work with the operations it performs from others. Of a catalogue: its head and its entries.
  * Status, review day and revisions are left out: they say how the file stands, not what is done on the vehicle.
  */
-export function shopFacts(job: Job): ShopFacts {
+export function shopFacts(job: Job, shown: ShownFiles = () => undefined): ShopFacts {
   const { file } = job;
-  const work = file.kind === 'procedure' ? [...workLines(file, file.work), ...performedLines(job)] : [];
+  const work =
+    file.kind === 'procedure' ? [...workLines(file, file.work, shown), ...performedLines(job, shown)] : [];
   const things = [...file.things, ...usedThings(job)];
   return {
     path: file.path,
@@ -139,20 +145,29 @@ function numberedKeys(facts: readonly Fact[]): Fact[] {
   });
 }
 
-function workLines(file: FileModel, lines: readonly Line[], group = ''): WorkLine[] {
+function workLines(file: FileModel, lines: readonly Line[], shown: ShownFiles, group = ''): WorkLine[] {
   const found: WorkLine[] = [];
   let step = group;
   for (const line of everyLine(lines)) {
     if (line.kind === 'section') step = line.word;
     else if (line.kind === 'step' || line.kind === 'operation') step = line.prose?.text.trim() || step;
     if (line.kind === 'accept') continue;
-    found.push({ text: wholeText(file, line), step, file: file.path, line: line.firstLine });
+    const path = pathOf(line);
+    const at = path === undefined ? undefined : resolvePath(file.path, path.text);
+    const hash = at === undefined ? undefined : shown(at);
+    found.push({
+      text: wholeText(file, line),
+      step,
+      file: file.path,
+      line: line.firstLine,
+      ...(hash === undefined ? {} : { shown: hash }),
+    });
   }
   return found;
 }
 
 /** The lines of the operations that a procedure performs from others, each operation once. */
-function performedLines({ file, imports }: Job): WorkLine[] {
+function performedLines({ file, imports }: Job, shown: ShownFiles): WorkLine[] {
   const found: WorkLine[] = [];
   const seen = new Set<string>();
   const visit = (from: FileModel, lines: readonly Line[]): void => {
@@ -163,7 +178,9 @@ function performedLines({ file, imports }: Job): WorkLine[] {
       if (!callee || !operation?.line || seen.has(operation.id)) continue;
       seen.add(operation.id);
       if (callee !== file)
-        found.push(...workLines(callee, operation.line.children, `${callee.number} ${operation.name}`));
+        found.push(
+          ...workLines(callee, operation.line.children, shown, `${callee.number} ${operation.name}`),
+        );
       visit(callee, operation.line.children);
     }
   };
@@ -204,11 +221,17 @@ function wholeText(file: FileModel, line: Line): string {
   return text === '' ? code : `${code}: ${text}`;
 }
 
-/** The code of a line in its one form; of a broken line, its words. */
+/** The code of a line in its one form; of a broken line, its words. A picture goes by the name of its file: folders print nowhere. */
 function codeText(file: FileModel, line: Line): string {
   if (line.broken || line.kind === 'unread') return line.tokens.map((token) => token.image).join(' ');
-  return joined(linePieces(file.tree.text, line));
+  const code = joined(linePieces(file.tree.text, line));
+  const path = pathOf(line);
+  return path === undefined ? code : code.replace(path.text, () => path.text.replace(/^.*\//, ''));
 }
+
+/** The file that a line shows. */
+const pathOf = (line: Line): Raw | undefined =>
+  (line.kind === 'picture' || line.kind === 'clip') && !line.path?.hole ? line.path : undefined;
 
 /** A clause in its one form: `torque 115 N·m`. */
 export function clauseWritten(text: string, clause: Clause): string {

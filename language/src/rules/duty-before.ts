@@ -1,7 +1,7 @@
 // `before A require B | wait T | message [since C]`: A may come only after B, and with `since` only after a B behind C.
 import type { Fix } from '../diagnostics/define.js';
 import { minutes } from '../names/figures.js';
-import { allThings } from '../names/job.js';
+import { allThings, linesOfWork } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import { assumeLack } from '../state/assume.js';
@@ -142,7 +142,10 @@ function assumeSince(m: Machine, { target, verbs }: EventPattern, act: Act, when
   const lacks = boundTo(m, target).flatMap((thing) =>
     notOff(m, { target: thing, count: undefined, value: undefined, when: m.job.exists(thing) }, when),
   );
-  assumeAll(m, act, lacks);
+  if (lacks.length === 0) return;
+  const deficit = silentOf(act, lacks);
+  m.ruled.push(deficit);
+  for (const lack of lacks) assumeLack(m, lack, deficit);
 }
 
 /** Where a finding before has said already that what the rule asks to be placed or chocked is not. */
@@ -158,7 +161,10 @@ const aidWanted = ({ verbs }: EventPattern, kind: ThingKind): 'placed' | 'chocke
     .flatMap(({ text }) => VERB_BY_WORD.get(text)?.on[kind]?.makes ?? [])
     .find((make) => make === 'placed' || make === 'chocked');
 
-/** What a rule asked to be placed or chocked is so from there on: that it is taken away later is no fault of its own. */
+/**
+ * What a rule asked to be placed or chocked, and a line takes away, is there from here on: that line is no fault of its
+ * own. The other things it may have meant are marked alone, so that no second rule asks for the same.
+ */
 function assumeAids(m: Machine, pattern: EventPattern, act: Act, when: Condition): void {
   if (!pattern.target) return;
   const lacks = boundTo(m, pattern.target).flatMap((thing) => {
@@ -166,12 +172,24 @@ function assumeAids(m: Machine, pattern: EventPattern, act: Act, when: Condition
     const asked = { act, thing, count: undefined, value: undefined, when };
     return need ? NEED_RULES[need](m, asked) : [];
   });
-  assumeAll(m, act, lacks);
+  const deficit = silentOf(act, lacks);
+  for (const lack of lacks)
+    if (isTakenAway(m, lack.thing)) assumeLack(m, lack, deficit);
+    else m.assume(lack.thing, lack.want, lack.when, deficit);
 }
 
-function assumeAll(m: Machine, act: Act, lacks: readonly Lack[]): void {
-  if (lacks.length === 0) return;
-  const deficit: Deficit = {
+const isTakenAway = ({ job }: Machine, { name, kind }: Thing): boolean =>
+  linesOfWork(job.file).some(
+    (line) =>
+      line.kind === 'statement' &&
+      line.items.some((item) => item.name.text === name) &&
+      VERB_BY_WORD.get(line.verb.text)?.on[kind]?.makes.some(
+        (make) => make === 'unchocked' || make === 'removed',
+      ),
+  );
+
+function silentOf(act: Act, lacks: readonly Lack[]): Deficit {
+  return {
     act,
     need: 'end',
     about: [],
@@ -181,8 +199,6 @@ function assumeAll(m: Machine, act: Act, lacks: readonly Lack[]): void {
     late: [],
     arrived: new Map(),
   };
-  m.ruled.push(deficit);
-  for (const lack of lacks) assumeLack(m, lack, deficit);
 }
 
 function boundTo(m: Machine, target: NonNullable<EventPattern['target']>): Thing[] {

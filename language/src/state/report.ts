@@ -146,8 +146,26 @@ function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]
     (l) => l.want === 'slack' || (l.want === 'snug' && hasClause(l.thing, 'on ground')),
   );
   // A line that is done on one way only stays on it.
-  const moves = late[0] !== undefined && m.d.implies(whenOf(m, lacks), late[0].when);
+  const moves =
+    late[0] !== undefined &&
+    m.d.implies(whenOf(m, lacks), late[0].when) &&
+    !comesAgain(m, act, late[0], lacks);
   return late[0] && moves && !stays ? moveFix(m, late[0], act) : insertFix(m, deficit, lacks);
+}
+
+/** Chocks that are put there again later are needed there too: what asks for them here comes again behind that line. */
+function comesAgain(m: Machine, act: Act, late: Act, lacks: readonly Lack[]): boolean {
+  const isAid = lacks.every(({ want }) => want === 'chocked' || want === 'placed');
+  return (
+    isAid &&
+    m.acts
+      .slice(late.index + 1)
+      .some(
+        ({ statement }) =>
+          statement?.verb === act.statement?.verb &&
+          statement?.objects.some((o) => lacks.some((l) => l.thing === o.thing)),
+      )
+  );
 }
 
 /** A finding at the line that left the things so. */

@@ -6,11 +6,13 @@ import {
   jobOf,
   type Library,
   type ShopFacts,
+  type ShownFiles,
   shopFacts,
 } from '@baywright/language';
 import { collect, SUFFIX } from '../cli/libraries.js';
 import { below, join, parent, relativeTo } from '../cli/paths.js';
 import { CannotRun, type Shell } from '../cli/shell.js';
+import { factsNow, shownIn } from './changes-since.js';
 import { findProcedures, isPath } from './find.js';
 import { edition, issuedRevisions, type StoreLibrary } from './issue-store.js';
 
@@ -31,7 +33,10 @@ export function openSide(shell: Shell, written: string): Side {
   const git = /^([^:]+):(.*)$/.exec(written);
   if (git?.[1] !== undefined && git[2] !== undefined) return gitSide(shell, git[1], git[2]);
   const found = findProcedures(shell, [written]);
-  return { label: written, files: found.map(({ analysis }) => shopFacts(analysis.job)) };
+  return {
+    label: written,
+    files: found.map(({ shelf, analysis }) => factsNow(shell, shelf.root, analysis.job)),
+  };
 }
 
 function currentSide(shell: Shell, path: string): Side {
@@ -42,7 +47,10 @@ function currentSide(shell: Shell, path: string): Side {
   const outer = shelves.map(({ root }) => root).sort((a, b) => a.length - b.length)[0] ?? shell.folder;
   const files = shelves.flatMap(({ root, library, files: own }) => {
     const inside = below(outer, root) ?? '';
-    return factsOf(library, own).map((facts) => ({ ...facts, path: join(inside, facts.path) }));
+    return factsOf(library, own, shownIn(shell, root)).map((facts) => ({
+      ...facts,
+      path: join(inside, facts.path),
+    }));
   });
   return { label: path, files };
 }
@@ -60,12 +68,12 @@ function issuedSide(shell: Shell, number: string, which: string): Side {
   }
   const issued = edition(shell, store, number, revision);
   if (issued === undefined) throw new CannotRun(`the source of ${number} revision ${revision} is gone`);
-  const { files, path } = issued;
+  const { files, path, shown = {} } = issued;
   const library = createLibrary(
     { read: (name) => files.get(name), list: () => [...files.keys()] },
     DEFAULT_SETTINGS,
   );
-  return { label: `${number} revision ${revision}`, files: factsOf(library, [path]) };
+  return { label: `${number} revision ${revision}`, files: factsOf(library, [path], (name) => shown[name]) };
 }
 
 function gitSide(shell: Shell, revision: string, path: string): Side {
@@ -107,10 +115,10 @@ function gitSide(shell: Shell, revision: string, path: string): Side {
   return { label, files: factsOf(library, wanted) };
 }
 
-function factsOf(library: Library, paths: readonly string[]): ShopFacts[] {
+function factsOf(library: Library, paths: readonly string[], shown?: ShownFiles): ShopFacts[] {
   return paths.flatMap((path) => {
     const model = library.model(path);
-    return model === undefined || model.kind === 'other' ? [] : [shopFacts(jobOf(model, library))];
+    return model === undefined || model.kind === 'other' ? [] : [shopFacts(jobOf(model, library), shown)];
   });
 }
 

@@ -21,6 +21,10 @@ export const issueRecordSchema = z.strictObject({
   change: z.string().describe('What changed since the issue before, in a sentence.'),
   copies: z.array(z.string()).describe('Where printed copies hang.'),
   files: z.record(z.string(), hash).describe('Every file of the issue but this one.'),
+  shown: z
+    .record(z.string(), hash)
+    .optional()
+    .describe('The pictures and films that the guide shows, by library path; older issues do not say.'),
   before: z
     .strictObject({ revision: z.int().min(0), record: hash })
     .nullable()

@@ -58,12 +58,16 @@ export function edition(
   number: string,
   revision: number,
 ): IssuedEdition | undefined {
-  const source = join(issueFolder(storeFolder(library), number), `${revision}/${SOURCE}`);
+  const folder = join(issueFolder(storeFolder(library), number), String(revision));
+  const source = join(folder, SOURCE);
   const read = (path: string): string | undefined => {
     const reading = shell.read(path);
     return 'text' in reading ? reading.text : undefined;
   };
-  return editionIn(`${source}/`, number, revision, filesBelow(shell, source), read);
+  const found = editionIn(`${source}/`, number, revision, filesBelow(shell, source), read);
+  const record = readIssue(shell, folder);
+  const shown = 'problem' in record ? undefined : record.record.shown;
+  return found && shown !== undefined ? { ...found, shown } : found;
 }
 
 /** Every issue of a library by number and revision, with what is wrong in the store. */

@@ -1,15 +1,8 @@
 // Issues one procedure: asks the rules, makes the files, writes them as a whole.
-import {
-  changeSummary,
-  changesBetween,
-  changeText,
-  factsOfEdition,
-  newestRevision,
-  shopFacts,
-  VERSION,
-} from '@baywright/language';
+import { changeSummary, changeText, newestRevision, VERSION } from '@baywright/language';
 import { relativeTo } from '../cli/paths.js';
 import type { Shell } from '../cli/shell.js';
+import { changesSince, shownNow } from './changes-since.js';
 import type { FoundProcedure } from './find.js';
 import { issueFiles } from './issue-files.js';
 import { newestEdition, writeIssue } from './issue-store.js';
@@ -36,8 +29,7 @@ export async function issueProcedure(
   const { model } = analysis;
   const revision = newestRevision(model)?.number ?? 0;
   const before = newestEdition(shell, shelf, number);
-  const old = before === undefined ? undefined : factsOfEdition(before);
-  const changes = old === undefined ? [] : changesBetween(old, shopFacts(analysis.job));
+  const changes = changesSince(shell, shelf.root, before, analysis);
   const status = model.status?.status?.text === 'withdrawn' ? 'withdrawn' : 'released';
   if (
     before !== undefined &&
@@ -78,6 +70,7 @@ export async function issueProcedure(
       source: analysis.path,
       change,
       copies: [...wishes.copies],
+      shown: shownNow(shell, shelf.root, analysis),
     },
     await issueFiles(shell, shelf, analysis),
   );

@@ -1,6 +1,7 @@
 // The list of current revisions: what of each guide is in the workshop, and whether the library has moved on since.
-import { type Change, changesBetween, factsOfEdition, newestRevision, shopFacts } from '@baywright/language';
+import { type Change, newestRevision } from '@baywright/language';
 import type { Shell } from '../cli/shell.js';
+import { changesSince } from './changes-since.js';
 import type { FoundProcedure } from './find.js';
 import { currentIssues, type Issue, newestEdition, readStore, type StoreLibrary } from './issue-store.js';
 
@@ -44,8 +45,7 @@ function rowOf(
   const { model } = analysis;
   const issue = issues.find(({ record }) => record.number === number);
   const edition = issue === undefined ? undefined : newestEdition(shell, shelf, number);
-  const old = edition === undefined ? undefined : factsOfEdition(edition);
-  const changes = old === undefined ? [] : changesBetween(old, shopFacts(analysis.job));
+  const changes = changesSince(shell, shelf.root, edition, analysis);
   const status = model.status?.status?.text ?? 'draft';
   const state =
     issue === undefined

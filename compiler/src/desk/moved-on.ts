@@ -5,9 +5,9 @@ import {
   changesBetween,
   factsOfEdition,
   type ShopFacts,
-  shopFacts,
 } from '@baywright/language';
 import type { Shell } from '../cli/shell.js';
+import { factsNow } from './changes-since.js';
 import { edition, issuedRevisions, type StoreLibrary } from './issue-store.js';
 
 /** Answers for one run of the server. An issue never changes, so what it says is read once. */
@@ -24,7 +24,8 @@ export function movedOnSince(
       known.set(key, issued && factsOfEdition(issued));
     }
     const old = known.get(key);
-    const changes = old === undefined ? [] : changesBetween(old, shopFacts(analysis().job));
+    const changes =
+      old === undefined ? [] : changesBetween(old, factsNow(shell, library.root, analysis().job));
     return changes.length === 0 ? undefined : changeSummary(changes);
   };
 }

@@ -1,0 +1,64 @@
+// Pictures of an issued guide: another file under the same name is a change, another folder is none.
+import { describe, expect, it } from 'vitest';
+import { guide, SHOP } from './desk.js';
+import { baywright, type FakeWorld, type Ran } from './fake-shell.js';
+
+const drawing = (width: number): string =>
+  `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40"><path d="M0 0h40" stroke="#000" stroke-width="${width}"/></svg>`;
+
+const shown = (path: string): string =>
+  guide('M-1', 'Door mirror, replace').replace(
+    '    remove mirror-bolt',
+    `    picture "${path}": A is the upper bolt.\n    remove mirror-bolt`,
+  );
+
+const FILES = { ...SHOP, 'M-1.bay': shown('pictures/bolts.svg'), 'pictures/bolts.svg': drawing(1) };
+
+const then = (ran: Ran, changes: Record<string, string>, gone: readonly string[] = []): FakeWorld => ({
+  files: Object.fromEntries(
+    [...ran.files, ...Object.entries(changes)].filter(([path]) => !gone.includes(path)),
+  ),
+});
+
+describe('pictures of an issued guide', () => {
+  it('another picture under the same name is a change of the guide', async () => {
+    const first = await baywright('issue --copy "bay 1"', { files: FILES });
+    const same = await baywright('reissue', then(first, {}));
+    expect(same.out).toBe('Every guide in the workshop says what the library says.\n');
+    const exchanged = then(first, { 'pictures/bolts.svg': drawing(4) });
+    const { code, out } = await baywright('reissue', exchanged);
+    expect(code).toBe(1);
+    expect(out).toContain(`M-1 Door mirror, replace: revision 1 → 2; pull bay 1
+  Take the mirror off: picture "bolts.svg": A is the upper bolt. is new
+`);
+    expect(out).not.toContain('M-2');
+    const list = await baywright('master-list', exchanged);
+    expect(list.out).toContain('M-1  Door mirror, replace: revision 1 of 2026-10-05, changed');
+    expect((await baywright('compare M-1', exchanged)).code).toBe(1);
+    const again = await baywright('issue M-1', exchanged);
+    expect(again.code).toBe(1);
+    expect(again.out).toContain('revision 1 is in the workshop already');
+  });
+
+  it('a file that moves into a folder says what it said', async () => {
+    const first = await baywright('issue', { files: FILES });
+    const moved = then(
+      first,
+      {
+        'front/M-1.bay': shown('../pictures/bolts.svg').replace('"catalogue/', '"../catalogue/'),
+      },
+      ['M-1.bay'],
+    );
+    const reissue = await baywright('reissue', moved);
+    expect(reissue.out).toBe('Every guide in the workshop says what the library says.\n');
+    expect((await baywright('check --strict', moved)).out).toContain('no findings');
+  });
+
+  it('an issue that does not say what was in its pictures is compared by its text', async () => {
+    const first = await baywright('issue', { files: FILES });
+    const path = 'issued/M-1/1/issue.json';
+    const { shown: _, ...older } = JSON.parse(String(first.files.get(path)));
+    const before = then(first, { [path]: JSON.stringify(older), 'pictures/bolts.svg': drawing(4) });
+    expect((await baywright('compare M-1', before)).code).toBe(0);
+  });
+});

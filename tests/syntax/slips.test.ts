@@ -4,6 +4,7 @@ import { checkMarked } from '../suite-helper.js';
 import { applyFix, dumpOf, findingsOf } from './read.js';
 
 const check = (text: string) => checkMarked(text, findingsOf);
+const foundIn = (text: string) => findingsOf(new Map([['a.bay', text]]));
 const inStep = (code: string) => `procedure A-1: T\nremoval\n  step: S\n${code}`;
 const inFastener = (code: string) => `procedure A-1: T\nfasteners\n  bolt: Bolt\n${code}`;
 
@@ -37,6 +38,37 @@ describe('the first word', () => {
     check(inStep('    grease rail\n#   ^^^^^^ G201 `grease` is read as `lubricate`'));
     check(inStep('    start engine, 5 min\n#   ^^^^^ G201 `start` is read as `run`'));
     check(inStep('    hook cable to lever\n#   ^^^^ G201 `hook` is read as `connect`'));
+  });
+
+  test('what shops say for a clause of an entry is that clause, whatever it looks like', () => {
+    const inLimit = (code: string) => `procedure A-1: T\nlimits\n  gap: Gap\n${code}`;
+    const [most] = check(inLimit('    max 15 psi, per "HY-7"\n#   ^^^ G201 `max` is read as `at most`'));
+    expect(most?.fixes[0] && applyFix(inLimit('    max 15 psi, per "HY-7"'), most.fixes[0])).toBe(
+      inLimit('    at most 15 psi, per "HY-7"'),
+    );
+    expect(dumpOf(inLimit('    max 15 psi'))).toContain('(at most spec=[(measure=<at most 15 psi>)])');
+    check(inLimit('    min 2 mm\n#   ^^^ G201 `min` is read as `at least`'));
+    const inPart = (code: string) => `procedure A-1: T\nparts\n  shaft: Shaft\n${code}`;
+    check(inPart('    weight 28 lb\n#   ^^^^^^ G201 `weight` is read as `mass`'));
+  });
+
+  test('what shops say for an outcome is asked about at once, and mended where it is all that is said', () => {
+    const inTest = (code: string) => inStep(`    measure gap\n      ${code}\n        stop: No.`);
+    for (const [said, meant] of [
+      ['over limit', 'above limit'],
+      ['under', 'below limit'],
+      ['out of spec', 'outside limit'],
+      ['worn', 'rejected'],
+    ]) {
+      const text = inTest(`if ${said}`);
+      const [found] = foundIn(text);
+      expect(found?.code).toBe('G204');
+      expect(found?.fixes[0] && applyFix(text, found.fixes[0])).toBe(inTest(`if ${meant}`));
+    }
+    const [more] = foundIn(inTest('if over limit then replace shaft'));
+    expect(more?.advice).toMatch(/^did you mean `above limit`\?/);
+    expect(more?.fixes).toEqual([]);
+    expect(foundIn(inTest('if above limit'))).toEqual([]);
   });
 
   test('stages parted by a comma', () => {

@@ -3,6 +3,7 @@ import type { IToken } from 'chevrotain';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import { SAID_FOR } from '../verbs/said-for.js';
 import { CONTEXT_WORDS, HEADS, HEADS_IN, type HeadDef, type LineContext } from '../vocabulary/heads.js';
+import { HEADS_SAID } from '../vocabulary/heads-said.js';
 import type { ThingKind } from '../vocabulary/kinds.js';
 import { nearestWord } from '../vocabulary/near.js';
 import { SECTION_BY_WORD, SECTIONS, type SectionDef } from '../vocabulary/sections.js';
@@ -118,9 +119,6 @@ export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | und
   }
   return undefined;
 }
-
-/** What other notations call a line. */
-const HEADS_SAID: ReadonlyMap<string, string> = new Map([['else', 'otherwise']]);
 
 /** `Plug the sensor in until it clicks.` is text that was meant for the technician, not a verb with a slip. */
 function isSentence(tokens: readonly IToken[]): boolean {

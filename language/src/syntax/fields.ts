@@ -10,6 +10,7 @@ import { KEYWORDS, type Keywords, markKeywords, phrasesOf } from './keywords.js'
 import { LineParser } from './line-parser.js';
 import type { LineSource } from './line-source.js';
 import type { ClauseSet } from './parser-clauses.js';
+import { TESTS, testSaid } from './tests-said.js';
 import { endOf, Word, wordOf } from './tokens.js';
 import { type Fields, type Name, TEXT_HEADS } from './tree.js';
 import { withUnitsMeant } from './units-meant.js';
@@ -63,7 +64,11 @@ export function readFields(
     set: ClauseSet = 'entry',
   ) => run(line, keywords, from, set, rule);
   const result = fieldsFor(classified, place, head, tokens, read);
-  const finding_ = result.finding ?? reportMissing(result.fields, head, line.file);
+  const isUntested = result.fields.kind === 'if' && result.fields.test === undefined;
+  const finding_ =
+    (isUntested ? testSaid(line.file, head, line.joined, line.code) : undefined) ??
+    result.finding ??
+    reportMissing(result.fields, head, line.file);
   return { fields: withUnitsMeant(result.fields, place, head), head, finding: finding_, textInCode };
 }
 
@@ -252,9 +257,7 @@ function missingOperand(fields: Fields): string | undefined {
     case 'when':
       return fields.guard && fields.guard.terms.length > 0 ? undefined : 'an option and its value';
     case 'if':
-      return fields.test
-        ? undefined
-        : '`below limit`, `above limit`, `outside limit`, `within limit`, `rejected` or `needed`';
+      return fields.test ? undefined : TESTS;
     case 'accept':
       return fields.codes.length > 0 ? undefined : 'the codes of the findings';
     default:

@@ -143,12 +143,11 @@ function treeToken(token: IToken, base: number): Token {
 
 /** Makes the first words read as the one that was meant; their places stay. */
 function mend(tokens: IToken[], word: string, length: number): void {
-  const words = word.split(' ');
-  for (let i = 0; i < length; i++) {
-    const token = tokens[i];
-    if (token !== undefined)
-      tokens[i] = { ...token, image: words[i] ?? token.image, endOffset: endOf(token) - 1 };
-  }
+  const meant = word.split(' ').flatMap((image, i) => {
+    const token = tokens[Math.min(i, length - 1)];
+    return token === undefined ? [] : [{ ...token, image, endOffset: endOf(token) - 1 }];
+  });
+  tokens.splice(0, length, ...meant);
 }
 
 const EMPTY_TOKEN = { image: '', startOffset: 0 } as IToken;

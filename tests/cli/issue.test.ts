@@ -291,6 +291,21 @@ Slip: slip.html
     expect(String(files.get('slip.html'))).toContain('>M-1</td>');
   });
 
+  it('a guide tells in its revision line what changed in it, not what changed in another one', async () => {
+    const first = await baywright('issue', { files: SHOP });
+    const glass = guide('M-2', 'Door mirror, paint').replace('labour 20 min', 'labour 30 min');
+    const changed = then(first, { ...raise(first).files, 'M-2.bay': glass } as Record<string, string>);
+    const written = await baywright('reissue --write', changed);
+    expect(written.out).toContain(`
+Revision line for M-1: Mirror bolts: torque 9 N·m → 10 N·m.
+Revision line for M-2: labour 20 min → 30 min; Mirror bolts: torque 9 N·m → 10 N·m.
+`);
+    expect(text(written, 'M-1.bay')).toContain(
+      'revision 2 on 2026-10-05: Mirror bolts: torque 9 N·m → 10 N·m.\n',
+    );
+    expect(text(written, 'M-2.bay')).toContain('revision 2 on 2026-10-05: labour 20 min → 30 min; Mirror');
+  });
+
   it('the sheets of the office are in the language of the shop', async () => {
     const settings = String(SHOP['baywright.json']).replace('{', '{ "languages": ["de"],');
     const german = { ...SHOP, 'baywright.json': settings };

@@ -1,6 +1,6 @@
-// After a change in a catalogue: which guides must be issued again, one revision line for all of them, and the slip
+// After a change in a catalogue: which guides must be issued again, the revision line of each, and the slip
 // that says which printed copies to pull.
-import { type Change, changeSummary, changeText, type FileModel, type Language } from '@baywright/language';
+import { changeSummary, type FileModel, type Language } from '@baywright/language';
 import type { FoundProcedure } from './find.js';
 import type { MasterRow } from './master-list.js';
 
@@ -27,17 +27,20 @@ export function guidesToReissue(
   });
 }
 
-/** What all the guides have to say, told once, in the language the shop writes in: changes that stand outside the procedures themselves come first. */
-export function commonLine(guides: readonly Reissue[], language: Language = 'en'): string {
-  const all = guides.flatMap(({ row }) =>
-    row.changes.map((change) => ({ change, own: change.file === row.file })),
-  );
-  const shared = unique(all.filter(({ own }) => !own).map(({ change }) => change));
-  return changeSummary(shared.length > 0 ? shared : unique(all.map(({ change }) => change)), language);
-}
-
-function unique(changes: readonly Change[]): Change[] {
-  return [...new Map(changes.map((change) => [changeText(change), change])).values()];
+/**
+ * The revision lines of the guides, each with those it is for: what changed in a guide and nothing that changed in others
+ * alone, in the language the shop writes in. Guides that say the same share a line.
+ */
+export function revisionWords(
+  guides: readonly Reissue[],
+  language: Language = 'en',
+): ReadonlyMap<string, readonly Reissue[]> {
+  const lines = new Map<string, Reissue[]>();
+  for (const guide of guides) {
+    const line = changeSummary(guide.row.changes, language);
+    lines.set(line, [...(lines.get(line) ?? []), guide]);
+  }
+  return lines;
 }
 
 /** The text of a procedure with a revision line above those it has, and set back to a draft until it is proved again. */

@@ -4,7 +4,7 @@ import { dayOf } from '@baywright/server/day';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { doubtfulHistory } from '../../desk/issue-store.js';
 import { masterList } from '../../desk/master-list.js';
-import { commonLine, guidesToReissue, type Reissue, withRevision } from '../../desk/reissue.js';
+import { guidesToReissue, type Reissue, revisionWords, withRevision } from '../../desk/reissue.js';
 import { type Context, defineCommand, flag, PATHS, text } from '../command.js';
 import { join, relativeTo } from '../paths.js';
 import { plural } from '../report/text.js';
@@ -12,7 +12,7 @@ import { plural } from '../report/text.js';
 export default defineCommand({
   name: 'reissue',
   summary: 'list the guides to issue again and the copies to pull',
-  docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts one revision line for all of them. With --write the line goes into each procedure, which becomes a draft again until it is proved and released.
+  docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts their revision line; guides in which the same changed share one. With --write the line goes into each procedure, which becomes a draft again until it is proved and released.
 
 A slip says which printed copies to pull. The exit code is 1 when there are guides to issue again. Nothing is listed while what was issued is not as it was written.`,
   takes: [PATHS],
@@ -48,11 +48,15 @@ A slip says which printed copies to pull. The exit code is 1 when there are guid
       shell.out.write('Every guide in the workshop says what the library says.\n');
       return 0;
     }
-    const line = words?.trim().replace(/\s+/g, ' ') ?? commonLine(guides, shelves[0]?.settings.languages[0]);
+    const given = words?.trim().replace(/\s+/g, ' ');
+    const lines =
+      given === undefined
+        ? revisionWords(guides, shelves[0]?.settings.languages[0])
+        : new Map([[given, guides]]);
     const day = dayOf(shell.now());
     shell.out.write(`${guides.map((guide) => told(context, guide)).join('\n')}\n\n`);
-    shell.out.write(`Revision line for ${guides.length === 1 ? 'it' : `all ${guides.length}`}: ${line}\n`);
-    if (write) writeLines(context, guides, day, line);
+    for (const [line, own] of lines) shell.out.write(`Revision line for ${whose(own, guides)}: ${line}\n`);
+    if (write) writeLines(context, lines, day);
     if (slip !== undefined) {
       const file = shell.resolve(slip);
       shell.write(file, await slipPage(guides, shelves[0]?.settings, day));
@@ -77,9 +81,17 @@ function told({ paint }: Context, { row, next, isRaised }: Reissue): string {
 
 const MOST_SHOWN = 5;
 
-function writeLines({ shell }: Context, guides: readonly Reissue[], day: string, line: string): void {
-  const open = guides.filter(({ isRaised }) => !isRaised);
-  for (const { procedure, next } of open) {
+/** `it`, `all 6`, or the numbers of some. */
+function whose(own: readonly Reissue[], all: readonly Reissue[]): string {
+  if (own.length < all.length) return own.map(({ row }) => row.number).join(', ');
+  return all.length === 1 ? 'it' : `all ${all.length}`;
+}
+
+function writeLines({ shell }: Context, lines: ReadonlyMap<string, readonly Reissue[]>, day: string): void {
+  const open = [...lines].flatMap(([line, own]) =>
+    own.filter(({ isRaised }) => !isRaised).map((guide) => ({ ...guide, line })),
+  );
+  for (const { procedure, next, line } of open) {
     const file = join(procedure.shelf.root, procedure.analysis.path);
     shell.write(file, withRevision(procedure.analysis.model, next, day, line));
     shell.out.write(`${relativeTo(shell.folder, file)}: revision ${next}, draft\n`);

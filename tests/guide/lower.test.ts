@@ -82,6 +82,68 @@ installation
     expect(lower(open).document.identity.statusText).toMatch(/^Draft: \d+ questions open$/);
   });
 
+  it('asks for what is not known in the unit of the shop, spelled out as figures are', () => {
+    const open = (torque: string) => `${HEAD}
+fasteners
+  plug: Plug
+    1 of M18x1.5, hex 21 mm
+    torque ${torque}
+
+installation
+  step: Close
+    torque plug
+`;
+    const of = (torque: string, units?: 'US first') =>
+      torques(lower(open(torque), units ? { units } : {}))[0]?.replace(/^.*: /, '');
+    expect(of('? ft-lb')).toBe('? FOOT-pounds');
+    expect(of('? in-lb')).toBe('? INCH-pounds');
+    expect(of('?', 'US first')).toBe('? FOOT-pounds');
+    expect(of('? N·m', 'US first')).toBe('? FOOT-pounds');
+    expect(of('? in-lb', 'US first')).toBe('? INCH-pounds');
+  });
+
+  it('is checked again at the last torque of its stages, never turned by its angle', () => {
+    const again = (stages: string) => `${HEAD}
+fasteners
+  bolt: Bolts
+    2 of M12x1.75, class 10.9, hex 18 mm
+    torque ${stages}
+
+completion
+  step: Later
+    recheck bolt, after 50 km
+`;
+    expect(torques(lower(again('30 N·m then 60 N·m')))).toEqual(['2 × hex 18 mm: 60 N·m (44.3 FOOT-pounds)']);
+    expect(torques(lower(again('30 N·m then 55 N·m then 90°')))).toEqual([
+      '2 × hex 18 mm: 55 N·m (40.6 FOOT-pounds)',
+    ]);
+  });
+
+  it('names a threadlocker of the shop once, where it is said and where it is pulled', () => {
+    const locked = `${HEAD}
+fasteners
+  bolt: Bolts
+    2 of M12x1.75, class 10.9, hex 18 mm
+    torque 90 N·m, threadlocker blue
+
+supplies
+  blue: Threadlocker, medium
+    number "TL-2"
+
+installation
+  step: On
+    apply blue to bolt
+    install bolt
+    torque bolt
+`;
+    const guide = lower(locked);
+    expect(torques(guide)[0]).toMatch(/; Threadlocker, medium$/);
+    const pulled = guide.block('needs').groups.flatMap(({ rows }) => rows.map(({ what }) => plain(what)));
+    expect(pulled.filter((words) => words.startsWith('Threadlocker'))).toEqual([
+      'Threadlocker, medium, TL-2',
+    ]);
+  });
+
   it('says over the figure which vehicles it is for', () => {
     const staged = `${HEAD}
 fasteners

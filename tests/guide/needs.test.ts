@@ -2,7 +2,7 @@
 import { expect, it } from 'vitest';
 import { walkBlocks } from '../../compiler/src/document/blocks.js';
 import { plain } from '../../compiler/src/document/inline.js';
-import { HEAD, lower, needsOf, torques, WHEEL } from './lower-helper.js';
+import { HEAD, lower, needsOf, spaced, torques, WHEEL } from './lower-helper.js';
 
 it('asks for no more of a fluid than a top-up takes', () => {
   const text = `${HEAD}
@@ -45,6 +45,26 @@ it('has a blank in the record for what is weighed or written down', () => {
   );
   expect(labels).toEqual(expect.arrayContaining(['Axle oil, amount', 'Trouble codes']));
   expect(labels.filter((label) => label === 'Axle oil, amount')).toHaveLength(1);
+});
+
+it('has a blank in the record for each of two drives and two visits', () => {
+  const { document } = lower(
+    `${HEAD}\ncompletion\n  step: End\n    road-test vehicle, 10 km\n    recheck wheel-nut\n` +
+      '    road-test vehicle, 5 km\n    recheck wheel-nut, after 50 km\n    recheck wheel-nut, after 500 km\n',
+  );
+  const fields = [...walkBlocks(document.blocks)].flatMap((block) =>
+    block.kind === 'fields' ? block.fields : [],
+  );
+  expect(fields.map(({ label }) => spaced(plain(label)))).toEqual(
+    expect.arrayContaining([
+      'Road test, 10 km (6.2 mi)',
+      'Road test, 5 km (3.1 mi)',
+      'Wheel nuts, recheck',
+      'Wheel nuts: recheck after 50 km (31.1 mi)',
+      'Wheel nuts: recheck after 500 km (310.7 mi)',
+    ]),
+  );
+  expect(new Set(fields.map(({ key }) => key)).size).toBe(fields.length);
 });
 
 it('says nothing of wrenches where the house has no list of them', () => {

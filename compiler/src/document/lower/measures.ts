@@ -2,13 +2,17 @@
 // torque units that are mistaken for each other spelled out.
 import {
   convertRounded,
+  digitsFor,
   formatMeasure,
   type Language,
   limitsOf,
   type Measure,
   otherSystem,
+  rational,
   type Settings,
   type Unit,
+  type UnitNode,
+  unitById,
   unitText,
 } from '@baywright/language';
 import type { Figure, Inline, Quantity } from '../inline.js';
@@ -69,6 +73,23 @@ export function figureOf(measure: Measure, language: Language): Figure {
   const loud = /\p{Lu}{3,}/u.exec(spelled)?.[0];
   return { value: shown, unit: spelled, ...(loud === undefined ? {} : { loud }) };
 }
+
+/**
+ * The unit that a torque which is not known yet is written in at the bench: the one that is typed behind the `?`, or that
+ * of bolts, in the system that stands first, and spelled out as with a figure.
+ */
+export function openUnit(typed: UnitNode | undefined, wanted: Wanted): string {
+  if (typed !== undefined && typed.unit === undefined) return typed.spelling;
+  const unit = typed?.unit ?? unitById('N-m');
+  const value = rational(OF_A_BOLT);
+  return figureOf(
+    firstMeasure({ form: 'amount', value, unit, digits: digitsFor(value) }, wanted),
+    wanted.language,
+  ).unit;
+}
+
+/** N·m of a middling bolt: of two units of a system the one for such a torque is printed. */
+const OF_A_BOLT = 100n;
 
 /** A tolerance in per cent is printed as what it allows. */
 function withoutPercent(measure: Measure): Measure {

@@ -65,12 +65,18 @@ export function freshRows(print: Print, maybe: boolean): StockRow[] {
   });
 }
 
+/** Whether it is a supply of the shop that a line puts on: that line has it pulled, with its number and amount. */
+const isPulled = (print: Print, name: string): boolean => {
+  const supply = print.job.scope.resolve(name);
+  return print.uses.supplies.some(({ thing }) => thing === supply);
+};
+
 /** Threadlocker that torque lines ask for by its strength. */
 export function lockerRows(print: Print): NeedRow[] {
   const found = new Map<string, Set<Thing>>();
   for (const { thing } of print.uses.torques) {
     const raw = clausesOf(thing, 'threadlocker')[0]?.clause.raw;
-    if (!raw || raw.hole) continue;
+    if (!raw || raw.hole || isPulled(print, raw.text)) continue;
     found.set(raw.text, (found.get(raw.text) ?? new Set()).add(thing));
   }
   return [...found].map(([strength, things]) => {

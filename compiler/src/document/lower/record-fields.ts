@@ -18,16 +18,16 @@ export function noteFields(print: Print, statement: BoundStatement, objects: rea
     return;
   }
   if (records !== 'drive' && !later) return;
-  const key = records === 'drive' ? 'road-test' : `recheck-${things.map(({ name }) => name).join('-')}`;
   const measure = (statement.clause('after') ?? statement.clause('bare'))?.spec?.stages[0]?.measure.measure;
-  const amount = measure ? plain([quantityInline(measure, print)]) : '?';
+  const amount = measure && plain([quantityInline(measure, print)]);
+  const object = things.map((thing) => capitalFirst(titleOf(print, thing))).join(', ');
+  const key = records === 'drive' ? 'road-test' : `recheck-${things.map(({ name }) => name).join('-')}`;
   const label =
     records === 'drive'
-      ? `${phrase('road-test', language)}${measure ? `, ${amount}` : ''}`
-      : phraseText('recheck-after', language, {
-          object: things.map((thing) => capitalFirst(titleOf(print, thing))).join(', '),
-          amount,
-        });
+      ? [phrase('road-test', language), amount].filter((words) => words !== undefined).join(', ')
+      : amount === undefined
+        ? phraseText('recheck-of', language, { object })
+        : phraseText('recheck-after', language, { object, amount });
   addField(print, key, label);
 }
 
@@ -40,6 +40,9 @@ function recordLabel(print: Print, thing: Thing): string {
 }
 
 function addField({ uses }: Print, key: string, label: string): void {
-  if (uses.fields.some((field) => field.key === key)) return;
-  uses.fields.push({ key, label: [text(label)], lines: 2, input: 'text' });
+  const alike = uses.fields.filter((field) => field.key === key || field.key.startsWith(`${key}-again-`));
+  if (alike.some((field) => plain(field.label) === label)) return;
+  // A second drive, or a second visit, has a blank of its own.
+  const own = alike.length === 0 ? key : `${key}-again-${alike.length}`;
+  uses.fields.push({ key: own, label: [text(label)], lines: 2, input: 'text' });
 }

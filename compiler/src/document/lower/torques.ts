@@ -18,7 +18,7 @@ import {
 import type { TorqueStage } from '../beside.js';
 import type { Prose } from '../inline.js';
 import { text } from '../inline.js';
-import { quantityOf } from './measures.js';
+import { openUnit, quantityOf } from './measures.js';
 import { capitalFirst } from './names.js';
 import type { Place, Print } from './print.js';
 import { orderWord } from './sentences.js';
@@ -59,15 +59,33 @@ export function torquesAt(
   return holding(print, place.when, torqueLines(thing)).map(({ line, variant }) => {
     const { spec } = line;
     const only = Number(statement.clause('stage')?.raw?.text);
-    const which = (spec?.stages ?? [])
-      .map((_, i) => i)
-      .filter((i) => (Number.isInteger(only) ? i === only - 1 : i >= done));
+    const which = statement.verb.later
+      ? checkedStage(spec)
+      : (spec?.stages ?? [])
+          .map((_, i) => i)
+          .filter((i) => (Number.isInteger(only) ? i === only - 1 : i >= done));
     return {
-      ...stagesOf(print, spec, which.length > 0 ? which : (spec?.stages ?? []).map((_, i) => i)),
+      ...stagesOf(
+        print,
+        spec,
+        which.length > 0 ? which : (spec?.stages ?? []).map((_, i) => i),
+        statement.verb.later !== true,
+      ),
       variant,
       per: line.per?.text,
     };
   });
+}
+
+/**
+ * What a return visit sets the wrench to: the last torque of the stages. An angle turned again overloads the bolt, and
+ * the stages before the last are passed already. Common practice, no source.
+ */
+function checkedStage(spec: SpecNode | undefined): readonly number[] {
+  const torques = (spec?.stages ?? []).flatMap(({ measure: { measure }, back }, i) =>
+    !back && (measure === undefined || measure.unit.kind === 'torque') ? [i] : [],
+  );
+  return torques.slice(-1);
 }
 
 /** Guarded values with where each holds: a later guarded line takes from the unguarded one. */
@@ -93,6 +111,7 @@ function stagesOf(
   print: Print,
   spec: SpecNode | undefined,
   which: readonly number[],
+  isLabelled = true,
 ): Pick<TorqueHere, 'stages' | 'nm'> {
   const { language } = print;
   const nm: (number | undefined)[] = [];
@@ -102,14 +121,14 @@ function stagesOf(
     const word: PhraseId = stage?.back ? 'stage-back' : i === 0 ? 'stage-first' : 'stage-then';
     const label =
       // A first stage on a line of its own says so too: the rest comes later.
-      (spec?.stages.length ?? 1) > 1 ? { label: phrase(word, language) } : {};
+      isLabelled && (spec?.stages.length ?? 1) > 1 ? { label: phrase(word, language) } : {};
     const { nominal, high, low } = measure ? toSI(measure) : {};
     const value = nominal ?? high ?? low;
     nm.push(value && measure?.unit.kind === 'torque' ? numberOf(value) : undefined);
-    if (!measure) return { ...label, unit: stage?.measure.amounts[0]?.unit?.spelling ?? 'N·m' };
+    if (!measure) return { ...label, unit: openUnit(stage?.measure.amounts[0]?.unit, print) };
     return { ...label, figure: quantityOf(measure, print) };
   });
-  return { stages: stages.length > 0 ? stages : [{ unit: 'N·m' }], nm };
+  return { stages: stages.length > 0 ? stages : [{ unit: openUnit(undefined, print) }], nm };
 }
 
 /** Threadlocker by its strength; one that a shop declared itself is no member. */
@@ -139,7 +158,13 @@ export function torqueConditions(
   const locker = raw('threadlocker');
   if (locker !== undefined) {
     const id = LOCKERS[locker];
-    said.push(phraseText('threadlocker', language, { grade: id ? phrase(id, language) : named(locker) }));
+    const own = id === undefined ? print.job.scope.resolve(locker) : undefined;
+    // A supply of the shop says by its title what it is.
+    said.push(
+      own
+        ? titleOf(print, own)
+        : phraseText('threadlocker', language, { grade: id ? phrase(id, language) : locker }),
+    );
   }
   const lubricant = raw('lubricant');
   if (lubricant !== undefined) said.push(phraseText('lubricant', language, { name: named(lubricant) }));

@@ -172,3 +172,98 @@ describe('what an operation took off and nothing puts back', () => {
     }
   });
 });
+
+describe('a line that is missing goes where it can be done', () => {
+  const mended = (text: string): string => {
+    const files = (content: string) => new Map([['a.bay', content]]);
+    const [found] = findingsOf(files(text)).filter(({ code }) => /^S[1-3]/.test(code));
+    return applyEdits(text, 'a.bay', found?.fixes[0]?.edits ?? []);
+  };
+  test('one wait before the blocks of all vehicles', () => {
+    const things = `
+vehicles
+  van: Van
+    option axle light, heavy
+parts
+  cover: Cover
+    held by bolt
+    sealed with paste on face
+    closes oil
+fluids
+  oil: Oil
+    fill 1 L, per ?
+    fill 2 L, per ?, when axle heavy
+fasteners
+  bolt: Bolts
+    8 of M8x1.25, class 8.8
+    torque 22 N·m, per ?
+supplies
+  paste: Sealant
+    sealant
+    fill after 2 h
+places
+  face: Face
+`;
+    const work = `drain oil
+remove bolt, cover
+clean face
+apply paste to face
+install cover, bolt
+torque bolt
+when axle light
+  fill oil, 1 L
+when axle heavy
+  fill oil, 2 L`;
+    const text = job(things, work).replace('\n\n', '\n\napplies to van\n\n');
+    const found = findingsOf(new Map([['a.bay', text]])).filter(({ code }) => code === 'S207');
+    expect(found.map(({ variants }) => variants)).toEqual([undefined]);
+    expect(mended(text)).toContain('    wait 2 h\n    when axle light\n');
+  });
+  test('a tag goes before the first start', () => {
+    const text = job('', 'tag vehicle\nrun engine, 5 min\nroad-test vehicle, 2 km');
+    expect(mended(text)).toContain('    untag vehicle\n    run engine, 5 min\n');
+  });
+  test('what sits on a part goes behind the last work on that part', () => {
+    const things = 'parts\n  spring: Spring\n  arm: Arm\ntemporary\n  hook: Spring hook\n    on spring\n';
+    const text = job(things, 'place hook\ncompress spring\nrelease spring\ninspect arm\nrun engine, 5 min');
+    expect(mended(text)).toContain('    release spring\n    remove hook\n    inspect arm\n');
+  });
+  test('with the clause that the house asks for, in the order of the joint', () => {
+    const things = `
+parts
+  wheel: Wheel
+    held by nut
+    mass 60 kg
+fasteners
+  nut: Nuts
+    5 of M14x1.5
+    torque 160 N·m, per ?
+tools
+  hoist: Hoist
+rules
+  heavy: Heavy parts go by the hoist.
+    every install any part over 25 kg
+    needs with hoist
+places
+  hub: Hub
+    behind wheel
+`;
+    const text = `${job(things, 'remove nut, wheel\nclean hub')}\ninstallation\n  step: On\n    clean hub\n`;
+    expect(mended(text)).toContain('    install wheel with hoist\n    install nut\n    torque nut\n');
+  });
+  test('nuts that a line torques on the ground are made snug before it is lowered', () => {
+    const things = `
+parts
+  wheel: Wheel
+    held by nut
+    marked wheel
+fasteners
+  nut: Nuts
+    5 of M14x1.5
+    torque 160 N·m, per ?
+`;
+    const work =
+      'raise vehicle\nsupport vehicle\nremove nut, wheel\ninstall wheel, nut\nlower vehicle\ntorque nut, on ground';
+    expect(mended(job(things, work))).toContain('    snug nut\n    lower vehicle\n');
+  });
+});

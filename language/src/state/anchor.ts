@@ -29,6 +29,8 @@ export function anchorFor(m: Machine, deficit: Deficit, lacks: readonly Lack[]):
     !lacks.every((l) => l.want === 'torqued' || l.want === 'levelled')
   )
     return before(m, beforeSealing(m, lacks, act), lacks);
+  const drive = lacks.every((l) => l.want === 'untagged') ? beforeDrive(m, lacks) : undefined;
+  if (drive) return drive;
   if (lacks.every((l) => l.want === 'gone' || l.want === 'untied'))
     return beforeRunning(m, lacks) ?? (act ? before(m, act, lacks) : atEnd(m));
   if (act === undefined && lacks.every((l) => l.want === 'set')) return atEnd(m);
@@ -63,14 +65,36 @@ function beforeSealing(m: Machine, lacks: readonly Lack[], act: Act): Act {
 
 /** What was placed or tied for the job goes away behind its last use, before the machine is run or lowered. */
 function beforeRunning(m: Machine, lacks: readonly Lack[]): Anchor | undefined {
-  const things = new Set(lacks.map((l) => l.thing));
+  // What sits on a part is used as long as that is worked on.
+  const things = new Set(
+    lacks.flatMap((l) => [l.thing, ...m.job.relations(l.thing, 'on').map((r) => r.target)]),
+  );
   const uses = (a: Act): boolean =>
     a.statement !== undefined &&
     [...a.statement.objects, ...a.statement.named('with'), ...a.statement.named('into')].some(
       (o) => o.thing && things.has(o.thing),
     );
   const last = Math.max(-1, ...m.acts.filter(uses).map((a) => a.index));
+  const user = m.acts[last];
+  const own = user?.statement?.objects.some((o) => lacks.some((l) => l.thing === o.thing)) ?? true;
+  if (user && !own && !user.through && user.file === m.job.file.path && isWorkOn(m, user, lacks))
+    return { line: passedByAll(m, user, lacks), side: 'behind' };
   const next = m.acts.find((a) => a.index > last && a.statement?.verb.wholeVehicle === true);
+  return next ? before(m, next, lacks) : undefined;
+}
+
+/** Whether the act works on a part that one of the things sits on. */
+const isWorkOn = (m: Machine, { statement }: Act, lacks: readonly Lack[]): boolean =>
+  statement?.objects.some((o) =>
+    lacks.some((l) => m.job.relations(l.thing, 'on').some((r) => r.target === o.thing)),
+  ) ?? false;
+
+/** A tag says that nothing is to be started: it goes before the first start behind the line that hung it. */
+function beforeDrive(m: Machine, lacks: readonly Lack[]): Anchor | undefined {
+  const from = Math.max(-1, ...lacks.map((l) => l.maker));
+  const next = m.acts.find(
+    (a) => a.index > from && a.statement?.verb.on.machine?.makes.includes('fluids moved'),
+  );
   return next ? before(m, next, lacks) : undefined;
 }
 

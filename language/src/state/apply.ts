@@ -122,7 +122,7 @@ function note(m: Machine, asked: AskedOf, lacks: readonly Lack[], own: Own, gath
     if (outside === NEVER) continue;
     own.told.set(need, m.d.or(own.told.get(need) ?? NEVER, outside));
     const rest = { ...lack, when: outside };
-    const earlier = earlierWith(lack, gathered);
+    const earlier = earlierWith(m, need, lack, gathered);
     if (earlier) {
       earlier.lacks.push(rest);
       assumed.push({ lack: rest, deficit: earlier });
@@ -171,7 +171,21 @@ function followsFrom(m: Machine, lack: Lack): Condition {
 const isOf = ({ act }: Deficit, { maker }: Lack): boolean => act?.index === maker;
 
 /** Where the same lack of the same making was noted on other combinations: its finding then takes these in. */
-function earlierWith(lack: Lack, gathered: Gathered): Deficit | undefined {
+function earlierWith(m: Machine, need: Deficit['need'], lack: Lack, gathered: Gathered): Deficit | undefined {
+  // One wait lacks before two blocks, each for vehicles of its own.
+  if (lack.want === 'cured' || lack.want === 'settled')
+    return gathered.deficits.find(
+      (d) =>
+        d.need === need &&
+        d.lacks.length > 0 &&
+        d.lacks.every(
+          (l) =>
+            l.thing === lack.thing &&
+            l.maker === lack.maker &&
+            l.value === lack.value &&
+            m.d.and(l.when, lack.when) === NEVER,
+        ),
+    );
   if (directionOf(lack.want) === 'here') return undefined;
   const same = (l: Lack): boolean =>
     l.thing === lack.thing && isSame(l.want, lack.want) && l.maker === lack.maker;

@@ -96,10 +96,10 @@ function togetherLines(m: Machine, deficit: Deficit, lacks: readonly Lack[]): st
   ].filter((t) => !objects.has(t) || lacks.some((l) => l.thing === t));
   const fasteners = fitted.filter((t) => t.kind === 'fastener');
   const lines: string[] = [];
-  if (connections.length === 0) lines.push(...statement('install', [...parts, ...fasteners]));
+  if (connections.length === 0) lines.push(...inTurn(m, 'install', [...parts, ...fasteners]));
   else
     lines.push(
-      ...statement('install', parts),
+      ...inTurn(m, 'install', parts),
       ...statement('connect', connections),
       ...statement('install', fasteners),
     );
@@ -163,19 +163,29 @@ function statement(verb: string, things: readonly Thing[]): string[] {
   return things.length > 0 ? [`${verb} ${things.map((t) => t.name).join(', ')}`] : [];
 }
 
-/** A statement with the clauses that house rules ask of it; what a rule asks for stands on a line of its own. */
+/** A statement with the clauses that house rules ask of it; what a rule asks for stands on a line of its own, behind the rest. */
 function demanded(m: Machine, verb: string, things: readonly Thing[]): string[] {
-  const clause = (t: Thing): string =>
-    m.demands
-      .map((d) => d(verb, t))
-      .filter((c) => c !== undefined)
-      .join(' ');
-  const plain = things.filter((t) => clause(t) === '');
-  return [
-    ...statement(verb, plain),
-    ...things.filter((t) => clause(t) !== '').map((t) => `${verb} ${t.name} ${clause(t)}`),
-  ];
+  const isPlain = (t: Thing): boolean => demandOf(m, verb, t) === '';
+  return inTurn(m, verb, [...things.filter(isPlain), ...things.filter((t) => !isPlain(t))]);
 }
+
+/** The same in the order of the things. */
+function inTurn(m: Machine, verb: string, things: readonly Thing[]): string[] {
+  const lines: { readonly names: string[]; readonly clause: string }[] = [];
+  for (const thing of things) {
+    const clause = demandOf(m, verb, thing);
+    const last = lines.at(-1);
+    if (last && clause === '' && last.clause === '') last.names.push(thing.name);
+    else lines.push({ names: [thing.name], clause });
+  }
+  return lines.map(({ names, clause }) => [verb, names.join(', '), clause].filter((w) => w !== '').join(' '));
+}
+
+const demandOf = (m: Machine, verb: string, thing: Thing): string =>
+  m.demands
+    .map((d) => d(verb, thing))
+    .filter((c) => c !== undefined)
+    .join(' ');
 
 /** Whether lines behind the act that needs the joint tighten the thing anyway, wherever it lacks. */
 function tightenedLater(m: Machine, { act }: Deficit, thing: Thing, lacks: readonly Lack[]): boolean {

@@ -143,7 +143,9 @@ function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]
     return hangFix(m, act, lacks);
   // A torque asked for on the ground cannot come before the lowering; there the nuts are made snug.
   const stays = lacks.some(
-    (l) => l.want === 'slack' || (l.want === 'snug' && hasClause(l.thing, 'on ground')),
+    (l) =>
+      l.want === 'slack' ||
+      (l.want === 'snug' && (hasClause(l.thing, 'on ground') || late[0]?.statement?.clause('on ground'))),
   );
   // A line that is done on one way only stays on it.
   const moves =

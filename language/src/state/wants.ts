@@ -182,10 +182,13 @@ export function assumeState(
     case 'unspent':
       put('spent', 'no');
       break;
-    case 'stage':
-    case 'within time':
     case 'cured':
     case 'settled':
+      // The wait that lacked lets all clocks go on.
+      m.clocks.advance(Number(value) || 0, 0, when);
+      break;
+    case 'stage':
+    case 'within time':
     case 'ride height':
       break;
   }

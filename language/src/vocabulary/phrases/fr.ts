@@ -131,7 +131,7 @@ export const FR: PhraseTable = {
   'at-least': 'au moins {value}',
   'at-most': 'au plus {value}',
   'from-to': '{from} à {to}',
-  'from-on': 'à partir de {from}',
+  'from-on': 'dès {from}',
   'new-value': 'neuf {value}',
   found: 'Relevé',
   pass: 'Bon',

@@ -40,6 +40,8 @@ describe('sign', () => {
     const noted = await baywright('sign M-1 released --by TR --note "KM is on leave"', then(proved));
     expect(text(noted, 'M-1.bay')).toContain('status released by TR on 2026-10-05: KM is on leave');
     expect((await baywright('check --strict', then(noted))).code).toBe(0);
+    const built = await baywright('build --format html', then(noted));
+    expect(text(built, 'out/M-1.html')).toContain('Released by TR on 5 October 2026: KM is on leave.');
   });
 
   it('one person is one person, however the initials are typed', async () => {
@@ -304,6 +306,23 @@ Revision line for M-2: labour 20 min → 30 min; Mirror bolts: torque 9 N·m →
       'revision 2 on 2026-10-05: Mirror bolts: torque 9 N·m → 10 N·m.\n',
     );
     expect(text(written, 'M-2.bay')).toContain('revision 2 on 2026-10-05: labour 20 min → 30 min; Mirror');
+  });
+
+  it('what is withdrawn stays so when its revision line is written, and says why it goes', async () => {
+    const first = await baywright('issue --copy "bay 1"', { files: SHOP });
+    const gone = await baywright('sign M-1 withdrawn --by TR --note "Fleet is sold."', then(first));
+    const list = await baywright('master-list', then(gone));
+    expect(list.out).toContain('revision 1 of 2026-10-05, changed\n     Withdrawn: Fleet is sold.\n');
+    const written = await baywright('reissue --write', then(gone));
+    expect(written.out).toContain('revision 1 → 2; pull bay 1\n  Withdrawn: Fleet is sold.\n');
+    expect(written.out).toContain('M-1.bay: revision 2, withdrawn\n');
+    expect(text(written, 'M-1.bay')).toContain(
+      'status withdrawn by TR on 2026-10-05: Fleet is sold.\nrevision 2 on 2026-10-05: Withdrawn: Fleet is sold.\n',
+    );
+    const issued = await baywright('issue', then(written));
+    expect(issued.out).toContain('M-1 revision 2 issued: issued/M-1/2\n');
+    expect(issued.out).toContain('\n  pull revision 1: bay 1\n');
+    expect((await baywright('reissue', then(issued))).code).toBe(0);
   });
 
   it('the sheets of the office are in the language of the shop', async () => {

@@ -58,16 +58,25 @@ export function edition(
   number: string,
   revision: number,
 ): IssuedEdition | undefined {
-  const folder = join(issueFolder(storeFolder(library), number), String(revision));
-  const source = join(folder, SOURCE);
+  const source = join(issueFolder(storeFolder(library), number), `${revision}/${SOURCE}`);
   const read = (path: string): string | undefined => {
     const reading = shell.read(path);
     return 'text' in reading ? reading.text : undefined;
   };
   const found = editionIn(`${source}/`, number, revision, filesBelow(shell, source), read);
-  const record = readIssue(shell, folder);
-  const shown = 'problem' in record ? undefined : record.record.shown;
+  const shown = recordOf(shell, library, number, revision)?.shown;
   return found && shown !== undefined ? { ...found, shown } : found;
+}
+
+/** What was written down of one issue; undefined where it cannot be read. */
+export function recordOf(
+  shell: Shell,
+  library: StoreLibrary,
+  number: string,
+  revision: number,
+): IssueRecord | undefined {
+  const read = readIssue(shell, join(issueFolder(storeFolder(library), number), String(revision)));
+  return 'problem' in read ? undefined : read.record;
 }
 
 /** Every issue of a library by number and revision, with what is wrong in the store. */

@@ -5,13 +5,25 @@ import type { Shell } from '../cli/shell.js';
 import { changesSince, shownNow } from './changes-since.js';
 import type { FoundProcedure } from './find.js';
 import { issueFiles } from './issue-files.js';
-import { newestEdition, writeIssue } from './issue-store.js';
+import { newestEdition, recordOf, writeIssue } from './issue-store.js';
 import { releaseObstacles } from './release-rules.js';
 
 export type IssueResult =
-  | { readonly state: 'issued'; readonly revision: number; readonly folder: string; readonly change: string }
+  | {
+      readonly state: 'issued';
+      readonly revision: number;
+      readonly folder: string;
+      readonly change: string;
+      /** The copies that now hang with an earlier revision. */
+      readonly pull: Pull | undefined;
+    }
   | { readonly state: 'current'; readonly revision: number }
   | { readonly state: 'refused'; readonly reasons: readonly string[] };
+
+export interface Pull {
+  readonly revision: number;
+  readonly copies: readonly string[];
+}
 
 export interface IssueWishes {
   /** Where printed copies will hang. */
@@ -52,7 +64,12 @@ export async function issueProcedure(
   ];
   if (reasons.length > 0) return { state: 'refused', reasons };
   const change = before === undefined ? 'First issue.' : changeSummary(changes);
-  if (wishes.trial) return { state: 'issued', revision, folder: '', change };
+  const held = before && recordOf(shell, shelf, number, before.revision);
+  const pull =
+    held === undefined || held.copies.length === 0
+      ? undefined
+      : { revision: held.revision, copies: held.copies };
+  if (wishes.trial) return { state: 'issued', revision, folder: '', change, pull };
   const line = model.status;
   const issue = writeIssue(
     shell,
@@ -74,7 +91,7 @@ export async function issueProcedure(
     },
     await issueFiles(shell, shelf, analysis),
   );
-  return { state: 'issued', revision, folder: relativeTo(shell.folder, issue.folder), change };
+  return { state: 'issued', revision, folder: relativeTo(shell.folder, issue.folder), change, pull };
 }
 
 /** The status that an issued source has. */

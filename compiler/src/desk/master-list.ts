@@ -1,5 +1,5 @@
 // The list of current revisions: what of each guide is in the workshop, and whether the library has moved on since.
-import { type Change, newestRevision } from '@baywright/language';
+import { type Change, changeSummary, type Language, newestRevision, phrase } from '@baywright/language';
 import type { Shell } from '../cli/shell.js';
 import { changesSince } from './changes-since.js';
 import type { FoundProcedure } from './find.js';
@@ -14,6 +14,8 @@ export interface MasterRow {
   /** The newest revision of the file. */
   readonly revision: number | undefined;
   readonly issue: Issue | undefined;
+  /** What the status line of the file says after its colon; empty where it says nothing. */
+  readonly note: string;
   /** What is otherwise than in the last issue. */
   readonly changes: readonly Change[];
   readonly state: 'never issued' | 'current' | 'changed' | 'withdrawn' | 'file is gone';
@@ -36,6 +38,19 @@ export function masterList(
     problems: store.problems,
   };
 }
+
+/** What is to be said of a guide since its last issue, as one sentence; empty where nothing is. */
+export function sinceIssue(row: MasterRow, language: Language = 'en'): string {
+  if (isWithdrawing(row)) {
+    const why = row.note === '' ? '' : `${phrase('colon', language)} ${row.note.replace(/\.$/, '')}`;
+    return `${phrase('withdrawn', language)}${why}.`;
+  }
+  return row.changes.length === 0 ? '' : changeSummary(row.changes, language);
+}
+
+/** Withdrawn in the library, and still in the workshop: what else changed in it does not matter any more. */
+export const isWithdrawing = ({ status, state }: MasterRow): boolean =>
+  status === 'withdrawn' && state === 'changed';
 
 function rowOf(
   shell: Shell,
@@ -61,6 +76,7 @@ function rowOf(
     file: analysis.path,
     status,
     revision: newestRevision(model)?.number,
+    note: model.status?.prose?.text.trim().replace(/\s+/g, ' ') ?? '',
     issue,
     changes,
     state,
@@ -70,5 +86,5 @@ function rowOf(
 function goneRow(issue: Issue): MasterRow {
   const { number, title, status } = issue.record;
   const state = status === 'withdrawn' ? 'withdrawn' : 'file is gone';
-  return { number, title, file: undefined, status, revision: undefined, issue, changes: [], state };
+  return { number, title, file: undefined, status, revision: undefined, note: '', issue, changes: [], state };
 }

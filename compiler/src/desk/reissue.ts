@@ -1,8 +1,8 @@
 // After a change in a catalogue: which guides must be issued again, the revision line of each, and the slip
 // that says which printed copies to pull.
-import { changeSummary, type FileModel, type Language } from '@baywright/language';
+import type { FileModel, Language } from '@baywright/language';
 import type { FoundProcedure } from './find.js';
-import type { MasterRow } from './master-list.js';
+import { type MasterRow, sinceIssue } from './master-list.js';
 
 export interface Reissue {
   readonly row: MasterRow;
@@ -37,13 +37,16 @@ export function revisionWords(
 ): ReadonlyMap<string, readonly Reissue[]> {
   const lines = new Map<string, Reissue[]>();
   for (const guide of guides) {
-    const line = changeSummary(guide.row.changes, language);
+    const line = sinceIssue(guide.row, language);
     lines.set(line, [...(lines.get(line) ?? []), guide]);
   }
   return lines;
 }
 
-/** The text of a procedure with a revision line above those it has, and set back to a draft until it is proved again. */
+/**
+ * The text of a procedure with a revision line above those it has, and set back to a draft until it is proved again. What
+ * was withdrawn stays so: nobody proves it.
+ */
 export function withRevision(
   { tree, revisions, status, head }: FileModel,
   revision: number,
@@ -55,7 +58,8 @@ export function withRevision(
   const line = `revision ${revision} on ${day}: ${words}${newline}`;
   const at = revisions[0]?.start ?? lineAfter(text, head?.end ?? 0);
   const edits = [{ start: at, end: at, text: line }];
-  if (status !== undefined) edits.push({ start: status.start, end: status.end, text: 'status draft' });
+  if (status !== undefined && status.status?.text !== 'withdrawn')
+    edits.push({ start: status.start, end: status.end, text: 'status draft' });
   return edits
     .sort((a, b) => b.start - a.start)
     .reduce((whole, edit) => whole.slice(0, edit.start) + edit.text + whole.slice(edit.end), text);

@@ -52,8 +52,11 @@ A procedure must be released (see \`baywright sign\`), without errors and withou
 
 function said(result: IssueResult, trial: boolean, copies: readonly string[]): string {
   switch (result.state) {
-    case 'issued':
-      return `revision ${result.revision} ${trial ? 'can be issued' : `issued: ${result.folder}`}\n  ${result.change}`;
+    case 'issued': {
+      const { revision, folder, change, pull } = result;
+      const old = pull === undefined ? '' : `\n  pull revision ${pull.revision}: ${pull.copies.join(', ')}`;
+      return `revision ${revision} ${trial ? 'can be issued' : `issued: ${folder}`}\n  ${change}${old}`;
+    }
     case 'current':
       return `revision ${result.revision} is issued already, and nothing changed since${copies.length === 0 ? '' : `; ${copies.join(', ')} ${copies.length === 1 ? 'is' : 'are'} not noted: an issue is never changed`}`;
     case 'refused':

@@ -1,10 +1,10 @@
 // `baywright master-list`: the current revision of every guide.
-import { changeSummary, type Language, type PhraseId, phrase, phraseText } from '@baywright/language';
+import { type Language, type PhraseId, phrase, phraseText } from '@baywright/language';
 import { dayOf } from '@baywright/server/day';
 import { csvText } from '../../desk/csv.js';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { doubtfulHistory } from '../../desk/issue-store.js';
-import { type MasterRow, masterList } from '../../desk/master-list.js';
+import { type MasterRow, masterList, sinceIssue } from '../../desk/master-list.js';
 import { choice, defineCommand, PATHS, text } from '../command.js';
 import { deliver } from '../given.js';
 
@@ -83,11 +83,8 @@ The exit code is 0 whatever the list says, and 2 when what was issued is not as 
   },
 });
 
-function cells(
-  { number, title, issue, changes, file }: MasterRow,
-  state: string,
-  language: Language,
-): string[] {
+function cells(row: MasterRow, state: string, language: Language): string[] {
+  const { number, title, issue, file } = row;
   const record = issue?.record;
   return [
     number,
@@ -97,7 +94,7 @@ function cells(
     record?.by.join(', ') ?? '',
     record?.copies.join(', ') ?? '',
     state,
-    changes.length === 0 ? '' : changeSummary(changes, language),
+    sinceIssue(row, language),
     file ?? '',
   ];
 }
@@ -108,7 +105,7 @@ function asData(row: MasterRow): unknown {
     ...rest,
     issued: issue?.record ?? null,
     changes: changes.length,
-    since: changes.length > 0 ? changeSummary(changes) : '',
+    since: sinceIssue(row),
   };
 }
 
@@ -117,12 +114,13 @@ function table(rows: readonly MasterRow[], bold: (text: string) => string): stri
   const width = (texts: readonly string[]): number => Math.max(...texts.map((one) => one.length));
   const numbers = width(rows.map(({ number }) => number));
   const lines = rows.map((row) => {
-    const { issue, state, status, changes } = row;
+    const { issue, state, status } = row;
+    const said = sinceIssue(row);
     const held =
       issue === undefined
         ? `${status}, ${state}`
         : `revision ${issue.record.revision} of ${issue.record.day}, ${state}`;
-    const since = changes.length === 0 ? [] : [`  ${' '.repeat(numbers)}${changeSummary(changes)}`];
+    const since = said === '' ? [] : [`  ${' '.repeat(numbers)}${said}`];
     return [`${bold(row.number.padEnd(numbers))}  ${row.title}: ${held}`, ...since].join('\n');
   });
   return `${lines.join('\n')}\n`;

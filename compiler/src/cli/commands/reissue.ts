@@ -1,9 +1,16 @@
 // `baywright reissue`: what a change in the library asks of the guides in the workshop.
-import { changeText, type PhraseId, phrase, phraseText, type Settings } from '@baywright/language';
+import {
+  changeText,
+  type Language,
+  type PhraseId,
+  phrase,
+  phraseText,
+  type Settings,
+} from '@baywright/language';
 import { dayOf } from '@baywright/server/day';
 import { findProcedures, shelvesHere } from '../../desk/find.js';
 import { doubtfulHistory } from '../../desk/issue-store.js';
-import { masterList } from '../../desk/master-list.js';
+import { isWithdrawing, type MasterRow, masterList, sinceIssue } from '../../desk/master-list.js';
 import { guidesToReissue, type Reissue, revisionWords, withRevision } from '../../desk/reissue.js';
 import { type Context, defineCommand, flag, PATHS, text } from '../command.js';
 import { join, relativeTo } from '../paths.js';
@@ -12,7 +19,7 @@ import { plural } from '../report/text.js';
 export default defineCommand({
   name: 'reissue',
   summary: 'list the guides to issue again and the copies to pull',
-  docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts their revision line; guides in which the same changed share one. With --write the line goes into each procedure, which becomes a draft again until it is proved and released.
+  docs: `After a change, in a catalogue or in a procedure: lists the guides in the workshop that the library has moved away from, with what changed, and drafts their revision line; guides in which the same changed share one. With --write the line goes into each procedure, which becomes a draft again until it is proved and released; one that is withdrawn stays so.
 
 A slip says which printed copies to pull. The exit code is 1 when there are guides to issue again. Nothing is listed while what was issued is not as it was written.`,
   takes: [PATHS],
@@ -70,16 +77,22 @@ function told({ paint }: Context, { row, next, isRaised }: Reissue): string {
   const held = row.issue?.record;
   const copies = held === undefined || held.copies.length === 0 ? '' : `; pull ${held.copies.join(', ')}`;
   const raised = isRaised ? ', its line is written' : '';
-  const shown = row.changes.slice(0, MOST_SHOWN);
-  const left = row.changes.length - shown.length;
+  const { shown, left } = shownChanges(row);
   return [
     `${paint.bold(row.number)} ${row.title}: revision ${held?.revision} → ${next}${raised}${copies}`,
-    ...shown.map((change) => `  ${changeText(change)}`),
+    ...shown.map((text) => `  ${text}`),
     ...(left > 0 ? [`  and ${left} more`] : []),
   ].join('\n');
 }
 
 const MOST_SHOWN = 5;
+
+/** The first changes of a guide in words, and how many more there are. */
+function shownChanges(row: MasterRow, language?: Language): { shown: string[]; left: number } {
+  if (isWithdrawing(row)) return { shown: [sinceIssue(row, language)], left: 0 };
+  const shown = row.changes.slice(0, MOST_SHOWN).map((change) => changeText(change, language));
+  return { shown, left: row.changes.length - shown.length };
+}
 
 /** `it`, `all 6`, or the numbers of some. */
 function whose(own: readonly Reissue[], all: readonly Reissue[]): string {
@@ -91,10 +104,11 @@ function writeLines({ shell }: Context, lines: ReadonlyMap<string, readonly Reis
   const open = [...lines].flatMap(([line, own]) =>
     own.filter(({ isRaised }) => !isRaised).map((guide) => ({ ...guide, line })),
   );
-  for (const { procedure, next, line } of open) {
+  for (const { row, procedure, next, line } of open) {
     const file = join(procedure.shelf.root, procedure.analysis.path);
     shell.write(file, withRevision(procedure.analysis.model, next, day, line));
-    shell.out.write(`${relativeTo(shell.folder, file)}: revision ${next}, draft\n`);
+    const status = row.status === 'withdrawn' ? row.status : 'draft';
+    shell.out.write(`${relativeTo(shell.folder, file)}: revision ${next}, ${status}\n`);
   }
   shell.out.write(`${plural(open.length, 'procedure')} changed; sign and issue them when they are proved.\n`);
 }
@@ -125,10 +139,6 @@ async function slipPage(
     columns: SLIP_COLUMNS.map((id) => phrase(id, language)),
     rows: guides.map(({ row }) => {
       const held = row.issue?.record;
-      const changes = row.changes
-        .slice(0, MOST_SHOWN)
-        .map((change) => changeText(change, language))
-        .join('; ');
       return [
         '☐',
         row.number,
@@ -136,7 +146,7 @@ async function slipPage(
         String(held?.revision ?? ''),
         held?.day ?? '',
         held?.copies.join(', ') ?? '',
-        changes,
+        shownChanges(row, language).shown.join('; '),
       ];
     }),
   });

@@ -247,15 +247,23 @@ function sourceBlock(print: Print): Block[] {
 }
 
 function revisionBlock(print: Print): Block[] {
+  const { path, model } = print.analysis;
   const signed = signedText(print);
-  const rows = print.analysis.model.revisions.map((line, i) => {
+  // Why one person signed alone, why it is withdrawn: the reader is to know it too.
+  const note = written(print, path, (model.status?.prose?.text ?? '').trim().replace(/\.$/, ''));
+  const said: Prose = [
+    text(` ${signed}${note.length === 0 ? '' : `${phrase('colon', print.language)} `}`),
+    ...note,
+    text('.'),
+  ];
+  const rows = model.revisions.map((line, i) => {
     const number = line.number?.value;
     return {
       revision: number === undefined ? '?' : String(number.n / number.d),
       date: line.day?.text ?? '?',
       what: [
-        ...written(print, print.analysis.path, line.prose?.text ?? ''),
-        ...(i === 0 && signed !== undefined ? [text(` ${signed}.`)] : []),
+        ...written(print, path, line.prose?.text ?? ''),
+        ...(i === 0 && signed !== undefined ? said : []),
       ],
     };
   });

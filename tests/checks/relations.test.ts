@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { createLibrary } from '../../language/src/analysis.js';
 import { removalOrder } from '../../language/src/names/removal-order.js';
 import { DEFAULT_SETTINGS } from '../../language/src/settings/index.js';
+import { findingsOf } from '../suite-helper.js';
 import { checkOnly } from './only.js';
 
 const van = `vehicles
@@ -199,4 +200,30 @@ connections
   test('nothing before what is free', () => {
     expect(order('wheel-nut')).toEqual([]);
   });
+});
+
+test('a part that is pressed by a length, or that another line takes off, is no part that is forgotten', () => {
+  const job = (work: string) =>
+    new Map([
+      [
+        'main.bay',
+        `procedure A-1: Bush, press
+
+parts
+  arm: Arm
+  bush: Bush
+    in arm
+
+removal
+  step: Out
+${work}`,
+      ],
+    ]);
+  const codes = (work: string) =>
+    findingsOf(job(work)).flatMap(({ code }) => (code === 'S316' ? [code] : []));
+  expect(codes('    press bush from arm\n')).toEqual(['S316']);
+  expect(codes('    tap bush into arm\n    pull bush from arm\n')).toEqual(['S316']);
+  expect(codes('    press bush, 5 mm, from arm\n')).toEqual([]);
+  expect(codes('    press bush, 20 kN, from arm\n    remove bush\n    install bush\n')).toEqual([]);
+  expect(codes('    press arm\n')).toEqual([]);
 });

@@ -6,6 +6,7 @@ import { blocks } from './blocks.js';
 import { changedSince } from './changed-since-issue.js';
 import type { Check } from './check.js';
 import { declaredNames } from './declared-names.js';
+import { drivenParts } from './driven-only.js';
 import { entryClauses } from './entry-clauses.js';
 import { fluidAmounts } from './fluid-amounts.js';
 import { fluidGrades } from './fluid-grades.js';
@@ -80,6 +81,7 @@ export const CHECKS: readonly Check[] = [
   fluidAmounts,
   sealsAndSupplies,
   heldIn,
+  drivenParts,
   signalWords,
   usualCautions,
   register,

@@ -121,14 +121,15 @@ export function insertBefore(job: Job, line: Line, lines: readonly string[]): Te
 }
 
 /** Inserts one clause line below an entry, behind its last line. */
-export function insertClause(job: Job, entry: Line, clause: string): TextEdit {
+export const insertClause = (job: Job, entry: Line, clause: string): TextEdit =>
+  insertBehind(job, entry, clause, entry.indent + 2);
+
+/** Inserts a whole line behind a line and all that stands below it. */
+export function insertBehind(job: Job, line: Line, words: string, indent = line.indent): TextEdit {
   const { path, tree } = job.file;
-  const last = entry.children.at(-1) ?? entry;
+  let last = line;
+  for (let below = last.children.at(-1); below; below = last.children.at(-1)) last = below;
   const end = lineEnd(tree.text, last.end);
   const broken = tree.text.slice(0, end).endsWith('\n') ? '' : '\n';
-  return {
-    file: path,
-    span: { start: end, end },
-    text: `${broken}${' '.repeat(entry.indent + 2)}${clause}\n`,
-  };
+  return { file: path, span: { start: end, end }, text: `${broken}${' '.repeat(indent)}${words}\n` };
 }

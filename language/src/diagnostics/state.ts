@@ -45,6 +45,7 @@ import { leftChocked } from './s312-left-chocked.js';
 import { leftRaised } from './s313-left-raised.js';
 import { leftTagged } from './s314-left-tagged.js';
 import { leftTied } from './s315-left-tied.js';
+import { drivenOnly } from './s316-driven-only.js';
 import { pathsDiffer } from './s401-paths-differ.js';
 import { neverReached } from './s402-never-reached.js';
 import { houseRule } from './s403-house-rule.js';
@@ -99,6 +100,7 @@ export const STATE_DIAGNOSTICS = [
   leftRaised,
   leftTagged,
   leftTied,
+  drivenOnly,
   pathsDiffer,
   neverReached,
   houseRule,
@@ -112,6 +114,7 @@ export {
   alreadyPlaced,
   angleBeforeSnug,
   drainShut,
+  drivenOnly,
   facesNotClean,
   fillerShut,
   jointDry,

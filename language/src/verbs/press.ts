@@ -15,6 +15,7 @@ export const press = defineVerb({
     with: named(AIDS, 'The press, drift or sleeve.'),
   },
   minutes: 2,
+  drives: true,
   readies: true,
   phrase: {
     en: 'Press {object}[, {amount},][ into {into}][ out of {from}][ to {to}][ for {for}][ with {with}]',

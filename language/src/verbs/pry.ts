@@ -12,6 +12,7 @@ export const pry = defineVerb({
     with: named(AIDS, 'The bar or lever.'),
   },
   minutes: 0.5,
+  drives: true,
   phrase: {
     en: 'Pry {object}[ from {from}][ at {at}][ with {with}]',
     es: 'Hacer palanca: {object}[ de {from}][ en {at}][ con {with}]',

@@ -12,6 +12,7 @@ export const pull = defineVerb({
     with: named(AIDS, 'The puller.'),
   },
   minutes: 1,
+  drives: true,
   phrase: {
     en: 'Pull {object}[, {amount},][ from {from}][ with {with}]',
     es: 'Extraer {object}[, {amount},][ de {from}][ con {with}]',

@@ -13,6 +13,7 @@ export const tap = defineVerb({
     with: named(AIDS, 'The mallet or drift.'),
   },
   minutes: 0.3,
+  drives: true,
   phrase: {
     en: 'Tap {object}[, {amount},][ into {into}][ at {at}][ with {with}], light blows only',
     es: 'Golpear suavemente {object}[, {amount},][ en {into}][ en {at}][ con {with}]',

@@ -58,6 +58,8 @@ export interface VerbDef {
   readonly isUnderOneArm?: true;
   /** Of a part that is off and goes on new, the new one is worked on: it is made ready, the old one lies on the bench. */
   readonly readies?: true;
+  /** It says how a part comes out or goes in, `from` or `into` something; that it is off or on, another verb says. */
+  readonly drives?: true;
   /** Of a part that goes on new, the old one is meant. */
   readonly isOfOld?: true;
   /** The thing is found good or not: looked at from outside, or put on trial. */

@@ -10,6 +10,7 @@ import { bindFile } from './names/bind.js';
 import { isHalfWritten } from './names/draft.js';
 import { type Job, jobOf } from './names/job.js';
 import type { FileModel } from './names/model.js';
+import { forgetEarlierBound } from './names/statement.js';
 import { numberIn } from './register/issue-folder.js';
 import { runRules } from './rules/run-rules.js';
 import { type Settings, severityOf } from './settings/index.js';
@@ -30,6 +31,8 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
   const begun = new Map<string, Begun>();
   /** Lines of files that are being written. */
   const earlier = new Map<string, EarlierLines>();
+  /** Their jobs before the last edit. */
+  const jobs = new Map<string, Job>();
   let numbers: Map<string, string> | undefined;
 
   const read = (path: string): Read | undefined => {
@@ -49,7 +52,8 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
     if (known) return known;
     const file = read(path);
     if (!file) return undefined;
-    const job = jobOf(file.model, library);
+    const job = jobOf(file.model, library, jobs.get(path));
+    jobs.delete(path);
     const dependencies = dependenciesOf(job);
     const steps = analyse(file, library, job, dependencies);
     const own: Begun = { job, dependencies, steps, analysis: undefined };
@@ -91,6 +95,7 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
       reads.delete(path);
       begun.delete(path);
       earlier.delete(path);
+      jobs.delete(path);
     },
     changed(path) {
       numbers = undefined;
@@ -98,9 +103,12 @@ export function createLibrary(host: LibraryHost, settings: Settings): Library {
         reads.clear();
         begun.clear();
         earlier.clear();
+        jobs.clear();
         return;
       }
       if (reads.delete(path) && !earlier.has(path)) earlier.set(path, new EarlierLines());
+      const own = begun.get(path);
+      if (own) jobs.set(path, own.job);
       for (const [key, { dependencies }] of begun)
         if (key === path || dependencies.includes(path)) begun.delete(key);
     },
@@ -145,6 +153,7 @@ function* analyse(
     raw.push(...check(input));
   }
   yield;
+  forgetEarlierBound(job.scope);
   const findings = acceptFindings(
     model,
     withoutEchoes(raw)

@@ -61,3 +61,14 @@ test('a line that did not move is the same node', () => {
   expect(before?.kind).toBe('clauses');
   expect(after?.tokens).toBe(before?.tokens);
 });
+
+test('a step above the edit is the same node, in a section that is not', () => {
+  const earlier = new EarlierLines();
+  const text =
+    'procedure X-1: Job\n\nremoval\n  step: One\n    remove cap\n  # look\n  step: Two\n    remove lid\n';
+  const before = parse(text, 'x.bay', earlier).tree.lines[1];
+  const after = parse(`${text}    remove pin\n`, 'x.bay', earlier).tree;
+  expect(after.lines[1]?.children[0]).toBe(before?.children[0]);
+  expect(after.lines[1]).not.toBe(before);
+  expect(after).toEqual(parse(`${text}    remove pin\n`, 'x.bay').tree);
+});

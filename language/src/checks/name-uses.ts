@@ -1,6 +1,6 @@
 // Every name that a file uses, with the kinds of thing that fit its place. Checks of names read it.
 
-import { type Job, linesOf } from '../names/job.js';
+import { everyLine, type Job } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import { bindStatement } from '../names/statement.js';
@@ -27,13 +27,44 @@ export interface NameUse {
 
 /** All uses in the job's own file in the order written; lines with a finding of their own syntax are left out. */
 export const nameUses = once((job: Job): readonly NameUse[] => {
-  const to: Gathered = { uses: [], job };
+  const { names } = job.scope;
+  const known = usesByLine.get(names) ?? new WeakMap<Line, readonly NameUse[]>();
+  usesByLine.set(names, known);
+  let entries: ReadonlyMap<Line, Thing> | undefined;
+  const usesOf = (line: Line, gather: (to: Gathered) => void): readonly NameUse[] => {
+    const before = known.get(line);
+    if (before) return before;
+    const to: Gathered = { uses: [], job };
+    gather(to);
+    known.set(line, to.uses);
+    return to.uses;
+  };
+  const below = (line: Line) => (to: Gathered) => {
+    entries ??= entriesOf(job.file);
+    addBelow(to, line, entries);
+  };
+  return job.file.lines.flatMap((top) =>
+    usesOf(top, (to) => {
+      if (!top.broken) addLine(to, top, undefined);
+      for (const child of top.children) for (const use of usesOf(child, below(child))) to.uses.push(use);
+    }),
+  );
+});
+
+/** What the lines of a section or a step name: the same until one of them is edited, or a name means another thing. */
+const usesByLine = new WeakMap<Job['scope']['names'], WeakMap<Line, readonly NameUse[]>>();
+
+function entriesOf({ things }: Job['file']): ReadonlyMap<Line, Thing> {
   const entries = new Map<Line, Thing>();
-  for (const thing of job.file.things) if (thing.line) entries.set(thing.line, thing);
-  // The entry that a line of clauses belongs to is the last one begun above it.
+  for (const thing of things) if (thing.line) entries.set(thing.line, thing);
+  return entries;
+}
+
+/** The entry that a line of clauses belongs to is the last one begun above it. */
+function addBelow(to: Gathered, top: Line, entries: ReadonlyMap<Line, Thing>): void {
   let entry: Thing | undefined;
   let end = 0;
-  for (const line of linesOf(job.file)) {
+  for (const line of everyLine([top])) {
     const begun = entries.get(line);
     if (begun) {
       entry = begun;
@@ -41,8 +72,7 @@ export const nameUses = once((job: Job): readonly NameUse[] => {
     } else if (line.start >= end) entry = undefined;
     if (!line.broken) addLine(to, line, entry);
   }
-  return to.uses;
-});
+}
 
 interface Gathered {
   readonly uses: NameUse[];

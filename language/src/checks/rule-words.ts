@@ -1,7 +1,7 @@
 // N310: words of house rules that no step can say.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { ruleWord } from '../diagnostics/names.js';
-import { linesOf } from '../names/job.js';
+import { linesOfKind } from '../names/job.js';
 import { ANY_KIND } from '../rules/match.js';
 import type { EventPattern, Name } from '../syntax/tree.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
@@ -14,8 +14,8 @@ import { nearFixes } from './near-fixes.js';
 
 export const ruleWords: Check = ({ job: { file } }) => {
   const found: Finding[] = [];
-  for (const line of linesOf(file)) {
-    if (line.kind !== 'rule' || line.broken) continue;
+  for (const line of linesOfKind(file, 'rule')) {
+    if (line.broken) continue;
     for (const clause of line.clauses) {
       if ('pattern' in clause && clause.pattern) found.push(...patternFaults(file.path, clause.pattern));
       if (clause.word === 'while' && clause.state?.target.form === 'any')

@@ -7,6 +7,7 @@ import { type GuardProblem, type Universe, universeOf, type VehicleFacts } from 
 import { tighteningCount } from './figures.js';
 import { clausesOf, type FileModel, type Thing, type ThingClause } from './model.js';
 import { type Imports, type Scope, scopeOf } from './scope.js';
+import { keepBound } from './statement.js';
 
 /** `of` stands in a relation to `target`, on the combinations of `when`. */
 export interface Relation {
@@ -42,8 +43,10 @@ export interface Job {
 
 const NONE: readonly Relation[] = [];
 
-export function jobOf(file: FileModel, imports: Imports): Job {
-  const scope = scopeOf(file, imports);
+/** `before`: the job of the same file before an edit. What it knows of lines and names that are still there holds. */
+export function jobOf(file: FileModel, imports: Imports, before?: Job): Job {
+  const scope = scopeOf(file, imports, before?.scope.names);
+  if (before && before.scope !== scope) keepBound(before.scope, scope);
   const scopes = [scope, ...performedFrom(file, imports).map((f) => scopeOf(f, imports))];
   const vehicles = vehiclesOf(file, scope);
   const guards = scopes

@@ -50,7 +50,8 @@ export function builtIn(name: string): Thing | undefined {
   return BUILT_INS.find((thing) => thing.name === name);
 }
 
-export function scopeOf(file: FileModel, imports: Imports): Scope {
+/** `before`: the names of the same file before an edit. Where they still mean the same, they are the same object. */
+export function scopeOf(file: FileModel, imports: Imports, before?: Scope['names']): Scope {
   const files: FileModel[] = [file];
   const missing: UseLine[] = [];
   const cycles: { line: UseLine; way: readonly string[] }[] = [];
@@ -80,19 +81,30 @@ export function scopeOf(file: FileModel, imports: Imports): Scope {
   };
   visit(file, undefined, [file.path]);
 
-  const names = new Map<string, Thing>();
+  const found = new Map<string, Thing>();
   const clashes: Clash[] = [];
-  for (const thing of BUILT_INS) names.set(thing.name, thing);
+  for (const thing of BUILT_INS) found.set(thing.name, thing);
   for (const model of files) {
     // Imported procedures lend their declarations too: a house may keep a family's parts in its main procedure.
     for (const thing of model === file ? [...model.things, ...model.operations] : model.things) {
-      const first = names.get(thing.name);
-      if (!first || first.kind === 'machine') names.set(thing.name, thing);
+      const first = found.get(thing.name);
+      if (!first || first.kind === 'machine') found.set(thing.name, thing);
       else if (first.kind !== 'rule' || thing.kind === 'rule')
         clashes.push({ name: thing.name, first, again: thing });
     }
   }
+  const names = before && isSame(before, found) ? before : found;
   return { file, files, names, resolve: (name) => names.get(name), clashes, missing, cycles };
+}
+
+function isSame(before: Scope['names'], found: Scope['names']): boolean {
+  if (before.size !== found.size) return false;
+  const order = before.entries();
+  for (const [name, thing] of found) {
+    const { value } = order.next();
+    if (value?.[0] !== name || value[1] !== thing) return false;
+  }
+  return true;
 }
 
 /**

@@ -28,17 +28,38 @@ export interface BoundStatement {
   named(word: string): readonly BoundItem[];
 }
 
-function bindItem(item: Item, scope: Scope): BoundItem {
+/** Of a scope, since a statement may outlive it. */
+type Names = Scope['names'];
+
+function bindItem(item: Item, names: Names): BoundItem {
   return {
     item,
-    thing: scope.resolve(item.name.text),
+    thing: names.get(item.name.text),
     count: item.count?.value === undefined ? undefined : numberOf(item.count.value),
     value: item.value?.text,
   };
 }
 
+/** The statements of a scope, and those of the same file before an edit, of which some are still there. */
+interface BoundLines {
+  readonly own: Map<StatementLine, Bound>;
+  before: ReadonlyMap<StatementLine, Bound> | undefined;
+}
+
 /** The run and several checks ask for the same statements: each is bound once in a scope. */
-const known = new WeakMap<Scope, Map<StatementLine, BoundStatement>>();
+const known = new WeakMap<Scope, BoundLines>();
+
+/** What was bound before an edit that changed no name holds for the lines that are still there. */
+export function keepBound(before: Scope, now: Scope): void {
+  if (before.names !== now.names) return;
+  known.set(now, { own: new Map(), before: known.get(before)?.own });
+}
+
+/** Called when the lines that are still there have been asked for: the others need not stay in memory. */
+export function forgetEarlierBound(scope: Scope): void {
+  const inScope = known.get(scope);
+  if (inScope) inScope.before = undefined;
+}
 
 /** Undefined when the verb is not known; the line is then a syntax finding. */
 export function bindStatement(line: StatementLine, file: string, scope: Scope): BoundStatement | undefined {
@@ -46,13 +67,13 @@ export function bindStatement(line: StatementLine, file: string, scope: Scope): 
   if (!verb) return undefined;
   let inScope = known.get(scope);
   if (!inScope) {
-    inScope = new Map();
+    inScope = { own: new Map(), before: undefined };
     known.set(scope, inScope);
   }
-  let bound = inScope.get(line);
+  let bound = inScope.own.get(line);
   if (!bound) {
-    bound = new Bound(line, verb, file, scope);
-    inScope.set(line, bound);
+    bound = inScope.before?.get(line) ?? new Bound(line, verb, file, scope.names);
+    inScope.own.set(line, bound);
   }
   return bound;
 }
@@ -62,22 +83,22 @@ class Bound implements BoundStatement {
   readonly objects: readonly BoundItem[];
   readonly clauses: readonly Clause[];
   readonly guard: Guard | undefined;
-  readonly #scope: Scope;
+  readonly #names: Names;
   #named: Map<string, readonly BoundItem[]> | undefined;
 
   constructor(
     readonly line: StatementLine,
     readonly verb: VerbDef,
     readonly file: string,
-    scope: Scope,
+    names: Names,
   ) {
     const below = line.children.some((c) => c.kind === 'clauses');
-    this.objects = line.items.map((item) => bindObject(item, scope, verb));
+    this.objects = line.items.map((item) => bindObject(item, names, verb));
     this.clauses = below
       ? [...line.clauses, ...line.children.flatMap((c) => (c.kind === 'clauses' ? c.clauses : []))]
       : line.clauses;
     this.guard = line.guard;
-    this.#scope = scope;
+    this.#names = names;
   }
 
   clause(word: string): Clause | undefined {
@@ -92,7 +113,7 @@ class Bound implements BoundStatement {
     if (!list) {
       list = this.clauses
         .filter((c) => c.word === word)
-        .flatMap((c) => c.items.map((item) => bindItem(item, this.#scope)));
+        .flatMap((c) => c.items.map((item) => bindItem(item, this.#names)));
       this.#named.set(word, list);
     }
     return list;
@@ -105,8 +126,8 @@ const NONE: readonly BoundItem[] = [];
  * `run engine` runs the engine, also where a catalogue has a place of that name. One of the machines that the verb does
  * not move is a finding; the work goes on as if the one that it does were named.
  */
-function bindObject(item: Item, scope: Scope, verb: VerbDef): BoundItem {
-  const bound = bindItem(item, scope);
+function bindObject(item: Item, names: Names, verb: VerbDef): BoundItem {
+  const bound = bindItem(item, names);
   const [only, ...others] = verb.machines ?? [];
   if (bound.thing && verb.on[bound.thing.kind] && bound.thing.kind !== 'machine') return bound;
   if (verb.machines?.includes(item.name.text)) return { ...bound, thing: builtIn(item.name.text) };

@@ -20,6 +20,18 @@ export interface Kept {
   /** Where it ends, and how many physical lines it has. */
   readonly end: number;
   readonly lineCount: number;
+  readonly steps: KeptSteps | undefined;
+}
+
+/** What the section behind the head begins with: its own line is read again, the steps or entries above the edit are not. */
+export interface KeptSteps {
+  readonly lines: readonly Line[];
+  readonly comments: readonly Comment[];
+  /** The number of the physical line they begin with, and of the one behind them. */
+  readonly firstLine: number;
+  readonly endLine: number;
+  /** Called where they stand, before what follows is asked for. */
+  readonly taken: () => void;
 }
 
 /**
@@ -67,26 +79,53 @@ export class EarlierLines {
     this.sound = Math.min(...findings.slice(0, 1).map(({ span }) => span.start), Number.POSITIVE_INFINITY);
   }
 
-  /**
-   * A section is over where the next one begins at the left edge. One with a finding, and what follows it, is read
-   * again: findings may hang on what stands above.
-   */
+  /** The sections in front of the one that the edit is in, or stands behind, and what that one begins with. */
   private keptSections(): Kept | undefined {
-    let count = 0;
-    let next: Line | undefined;
-    for (const line of this.lines) {
-      if (line.code.end >= this.head || line.indent > 0 || line.start > this.sound) break;
-      next = line;
-      count += 1;
-    }
-    if (next === undefined || count < 2) return undefined;
-    const { start, firstLine } = next;
+    const whole = this.whole(this.lines, ({ indent }) => indent === 0);
+    const next = this.lines[whole];
+    if (next === undefined) return undefined;
     return {
-      lines: this.lines.slice(0, count - 1),
-      comments: this.comments.filter(({ line }) => line < firstLine),
-      end: start,
-      lineCount: firstLine,
+      lines: this.lines.slice(0, whole),
+      comments: this.comments.filter(({ line }) => line < next.firstLine),
+      end: next.start,
+      lineCount: next.firstLine,
+      steps: this.keptSteps(next),
     };
+  }
+
+  private keptSteps({ children }: Line): KeptSteps | undefined {
+    const whole = this.whole(children, () => true);
+    const [first, next] = [children[0], children[whole]];
+    if (first === undefined || next === undefined || whole < 1) return undefined;
+    const [firstLine, endLine] = [first.firstLine, next.firstLine];
+    return {
+      lines: children.slice(0, whole),
+      comments: this.comments.filter(({ line }) => line >= firstLine && line < endLine),
+      firstLine,
+      endLine,
+      taken: () => this.pass(first.start, next.start),
+    };
+  }
+
+  /**
+   * How many lines are whole with all below them: each is over where the next one begins. One with a finding, and what
+   * follows it, is read again: findings may hang on what stands above.
+   */
+  private whole(lines: readonly Line[], fits: (line: Line) => boolean): number {
+    const end = lines.findIndex(
+      (line) => line.code.end >= this.head || line.start > this.sound || !fits(line),
+    );
+    return (end < 0 ? lines.length : end) - 1;
+  }
+
+  /** What was read of a stretch stays as it was. */
+  private pass(start: number, end: number): void {
+    for (let entry = this.entries[this.cursor]; entry !== undefined; entry = this.entries[this.cursor]) {
+      const at = entry.line.code.start;
+      if (at >= end) break;
+      if (at >= start) this.next.push(entry);
+      this.cursor += 1;
+    }
   }
 
   /** The line as it was read before, at its place of now; or as `read` reads it. */

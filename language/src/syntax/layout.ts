@@ -8,7 +8,7 @@ import { type Span, span } from '../text/span.js';
 import { COMMA_CODE } from './characters.js';
 import { classify, type Place } from './classify.js';
 import type { CodeLine } from './code-line.js';
-import type { EarlierLines } from './earlier-lines.js';
+import type { EarlierLines, KeptSteps } from './earlier-lines.js';
 import { levelFinding, openingFindings, tabFindings } from './layout-findings.js';
 import { aboveOf, chooseLevel, type Level } from './levels.js';
 import { lex } from './lexer.js';
@@ -53,6 +53,7 @@ class Layout {
   private readonly comments: Comment[] = [];
   private readonly findings: Finding[] = [];
   private readonly tabs: PhysicalLine[] = [];
+  private readonly steps: KeptSteps | undefined;
   private pending: Pending | undefined;
 
   constructor(
@@ -63,6 +64,7 @@ class Layout {
     const kept = earlier?.begin(text);
     this.physical = readPhysicalLines(text, kept?.end);
     this.first = kept?.lineCount ?? 0;
+    this.steps = kept?.steps;
     if (kept !== undefined) {
       for (const line of kept.lines) this.lines.push(line);
       for (const comment of kept.comments) this.comments.push(comment);
@@ -84,6 +86,7 @@ class Layout {
 
   read(): FileParts {
     for (let i = 0; i < this.physical.length; i++) {
+      if (this.first + i === this.steps?.firstLine) i = this.takeSteps(this.steps);
       const line = this.physical[i];
       if (line === undefined) break;
       if (line.kind === 'comment') this.comment(i, line);
@@ -101,6 +104,18 @@ class Layout {
     const parts = { lines: this.lines, comments: this.comments, findings: this.findings };
     this.earlier?.end(parts);
     return parts;
+  }
+
+  /** The steps that need not be read, below the section that was. Gives the index of the line behind them. */
+  private takeSteps({ lines, comments, endLine, taken }: KeptSteps): number {
+    this.finishPending();
+    taken();
+    for (const comment of comments) this.comments.push(comment);
+    const section = this.open[this.open.length - 1];
+    for (const line of lines) section?.node?.children.push(line);
+    if (section?.node) section.node.end = Math.max(section.node.end, lines[lines.length - 1]?.end ?? 0);
+    if (section) section.childIndent ??= lines[0]?.indent;
+    return endLine - this.first;
   }
 
   private comment(index: number, line: PhysicalLine): void {

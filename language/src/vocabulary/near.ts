@@ -27,10 +27,10 @@ export function nearest(word: string, known: Iterable<string>, most = 3): string
  */
 export function nearestName(name: string, known: Iterable<string>, most = 3): string[] {
   const names = [...known];
+  const near = nearest(name, names, names.length);
+  if (near.length === 0) return [];
   const meant = new Set(names.flatMap(wordsOf));
-  return nearest(name, names, names.length)
-    .filter((other) => isSlip(name, other, meant))
-    .slice(0, most);
+  return near.filter((other) => isSlip(name, other, meant)).slice(0, most);
 }
 
 function isSlip(name: string, other: string, meant: ReadonlySet<string>): boolean {

@@ -14,6 +14,7 @@ import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Make } from '../vocabulary/needs.js';
 import type { Automaton } from './automaton.js';
 import { isTarget, matchAct } from './match.js';
+import { silentOf } from './rule-aids.js';
 import { moveUp } from './rule-fix.js';
 import type { RuleForm } from './rule-model.js';
 import { type StateTest, stateTest } from './state-words.js';
@@ -67,16 +68,7 @@ export function ban(m: Machine, form: Extract<RuleForm, { head: 'never' }>, tell
       const lacks = lacksAt(act.when).filter((l) => !told.has(`${l.maker} ${l.thing.id}`));
       if (lacks.length === 0) return;
       for (const l of lacks) told.add(`${l.maker} ${l.thing.id}`);
-      const deficit: Deficit = {
-        act,
-        need: 'end',
-        about: [],
-        lacks,
-        silent: true,
-        also: new Map(),
-        late: [],
-        arrived: new Map(),
-      };
+      const deficit = silentOf(act, lacks);
       const makers = [...new Set(lacks.map((l) => m.acts[l.maker]).filter((a) => a !== undefined))];
       teller.tell({
         act,

@@ -7,6 +7,7 @@ import { type Condition, NEVER } from '../variants/diagrams.js';
 import type { Automaton } from './automaton.js';
 import { ALL, Duties } from './duties.js';
 import { answersMessage, matchAct, mayMatch } from './match.js';
+import { assumeAids } from './rule-aids.js';
 import { insertBefore, insertBehind, lineFor, moveUp } from './rule-fix.js';
 import { askedNames, isAboutIt, type Required, type RuleForm } from './rule-model.js';
 import type { Teller } from './teller.js';
@@ -42,6 +43,7 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
       fix: () => fixFor(m, form, act, by, it),
     });
     duties.put(key, owed.when, MET, act.index);
+    assumeAids(m, required, it, by ?? act, owed.when);
   };
 
   return {

@@ -1,23 +1,20 @@
 // `before A require B | wait T | message [since C]`: A may come only after B, and with `since` only after a B behind C.
 import type { Fix } from '../diagnostics/define.js';
 import { minutes } from '../names/figures.js';
-import { allThings, linesOfWork } from '../names/job.js';
 import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import { assumeLack } from '../state/assume.js';
-import type { Deficit, Lack } from '../state/deficit.js';
 import type { Machine } from '../state/machine.js';
-import { NEED_RULES } from '../state/need-rules.js';
 import { notOff } from '../state/relations.js';
 import { directionOfMake } from '../state/wants.js';
 import type { EventPattern } from '../syntax/tree.js';
 import { type Condition, NEVER } from '../variants/diagrams.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
-import type { ThingKind } from '../vocabulary/kinds.js';
 import type { Automaton } from './automaton.js';
 import { ALL, Duties } from './duties.js';
 import { meets } from './duty-after.js';
 import { isTarget, matchAct } from './match.js';
+import { alreadyTold, assumeAids, boundTo, silentOf } from './rule-aids.js';
 import { insertBefore, lineFor, moveUp } from './rule-fix.js';
 import { askedNames, isAboutIt, type Rule, type RuleForm } from './rule-model.js';
 import type { Teller } from './teller.js';
@@ -81,7 +78,7 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
     });
     excused = m.d.or(excused, missing.when);
     if (since && missing.unopened !== NEVER) assumeSince(m, since, act, missing.unopened);
-    if (required.form === 'act') assumeAids(m, required.pattern, act, missing.when);
+    assumeAids(m, required, it, act, missing.when);
   };
 
   return {
@@ -146,63 +143,6 @@ function assumeSince(m: Machine, { target, verbs }: EventPattern, act: Act, when
   const deficit = silentOf(act, lacks);
   m.ruled.push(deficit);
   for (const lack of lacks) assumeLack(m, lack, deficit);
-}
-
-/** Where a finding before has said already that what the rule asks to be placed or chocked is not. */
-function alreadyTold(m: Machine, required: Before['required']): Condition {
-  if (required.form !== 'act' || !required.pattern.target) return NEVER;
-  return boundTo(m, required.pattern.target)
-    .filter(({ kind }) => aidWanted(required.pattern, kind) !== undefined)
-    .reduce<Condition>((all, thing) => m.d.or(all, m.assumedWhere(thing)), NEVER);
-}
-
-const aidWanted = ({ verbs }: EventPattern, kind: ThingKind): 'placed' | 'chocked' | undefined =>
-  verbs
-    .flatMap(({ text }) => VERB_BY_WORD.get(text)?.on[kind]?.makes ?? [])
-    .find((make) => make === 'placed' || make === 'chocked');
-
-/**
- * What a rule asked to be placed or chocked, and a line takes away, is there from here on: that line is no fault of its
- * own. The other things it may have meant are marked alone, so that no second rule asks for the same.
- */
-function assumeAids(m: Machine, pattern: EventPattern, act: Act, when: Condition): void {
-  if (!pattern.target) return;
-  const lacks = boundTo(m, pattern.target).flatMap((thing) => {
-    const need = aidWanted(pattern, thing.kind);
-    const asked = { act, thing, count: undefined, value: undefined, when };
-    return need ? NEED_RULES[need](m, asked) : [];
-  });
-  const deficit = silentOf(act, lacks);
-  for (const lack of lacks)
-    if (isTakenAway(m, lack.thing)) assumeLack(m, lack, deficit);
-    else m.assume(lack.thing, lack.want, lack.when, deficit);
-}
-
-const isTakenAway = ({ job }: Machine, { name, kind }: Thing): boolean =>
-  linesOfWork(job.file).some(
-    (line) =>
-      line.kind === 'statement' &&
-      line.items.some((item) => item.name.text === name) &&
-      VERB_BY_WORD.get(line.verb.text)?.on[kind]?.makes.some(
-        (make) => make === 'unchocked' || make === 'removed',
-      ),
-  );
-
-function silentOf(act: Act, lacks: readonly Lack[]): Deficit {
-  return {
-    act,
-    need: 'end',
-    about: [],
-    lacks: [...lacks],
-    silent: true,
-    also: new Map(),
-    late: [],
-    arrived: new Map(),
-  };
-}
-
-function boundTo(m: Machine, target: NonNullable<EventPattern['target']>): Thing[] {
-  return allThings(m.job.scopes).filter((t) => isTarget(target, t, undefined));
 }
 
 function missingWords({ required, since }: Before, it: Thing | undefined, left: number): string {

@@ -41,7 +41,9 @@ function jointOf(m: Machine, lack: Lack): readonly Kin[] {
     return fittedJoint(m, lack);
   if (direction === 'apart' && (lack.want === 'off' || lack.want === 'disconnected'))
     return openedJoint(m, lack);
-  return [];
+  // In the air, ride height is a jack under the arm: it is taken away again.
+  const suspension = lack.want === 'ride height' ? m.job.scope.resolve('suspension') : undefined;
+  return suspension ? [{ thing: suspension, want: 'suspension loaded', when: lack.when }] : [];
 }
 
 /** Follows relations from thing to thing; each thing is taken once on each combination. */

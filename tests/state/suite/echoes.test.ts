@@ -212,3 +212,44 @@ describe('a line that cannot be read', () => {
     torque wheel-nut`,
   );
 });
+
+describe('a suspension that is not loaded', () => {
+  example(
+    'where a torque asks for ride height: the jack that is taken away later is no second fault',
+    `
+fasteners
+  link-nut: Link nut
+    1 of M10x1.5
+    torque 50 N·m, per ?
+`,
+    `
+    raise vehicle
+    support vehicle
+    loosen link-nut
+    torque link-nut, at ride height
+#   ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^ F301 ride height
+    unload suspension
+    lower vehicle`,
+  );
+});
+
+describe('a cap that a rule asks for', () => {
+  example(
+    'is told once: not again where it is taken off',
+    `
+connections
+  hose: Hose
+rules
+  caps: Open lines are capped.
+    after disconnect any connection
+    require cap it
+    before next
+`,
+    `
+    disconnect hose
+#   ^^^^^^^^^^^^^^^ S403
+    wait 10 min
+    uncap hose
+    connect hose`,
+  );
+});

@@ -29,6 +29,28 @@ catalogue/mirrors.bay Mirrors
 `);
   });
 
+  it('a catalogue under another name is the same one, and its figures are told', async () => {
+    const renamed = (text: string): string => text.replace('mirrors.bay', 'mirrors-van.bay');
+    const { 'catalogue/mirrors.bay': _, ...rest } = SHOP;
+    const files = folders(SHOP, {
+      ...Object.fromEntries(Object.entries(rest).map(([path, text]) => [path, renamed(text)])),
+      'catalogue/mirrors-van.bay': CATALOGUE.replace('torque 9 N·m', 'torque 10 N·m'),
+    });
+    const { out } = await baywright('compare old new', { files });
+    expect(out).toContain(`catalogue/mirrors-van.bay Mirrors
+  Mirror bolts: torque 9 N·m → 10 N·m
+`);
+    expect(out).not.toMatch(/is (new|gone)/);
+  });
+
+  it('a folder without a procedure or catalogue is no side', async () => {
+    const files = { ...folders(SHOP, SHOP), 'empty/notes.txt': 'Nothing here.' };
+    expect(await baywright('compare old empty', { files })).toMatchObject({
+      code: 2,
+      err: 'baywright: empty holds no procedure or catalogue\n',
+    });
+  });
+
   it.each([
     [
       'blank lines and comments',

@@ -52,6 +52,7 @@ function currentSide(shell: Shell, path: string): Side {
       path: join(inside, facts.path),
     }));
   });
+  if (files.length === 0) throw new CannotRun(`${path} holds no procedure or catalogue`);
   return { label: path, files };
 }
 
@@ -123,7 +124,7 @@ function factsOf(library: Library, paths: readonly string[], shown?: ShownFiles)
 }
 
 /** Files of two sides that are the same guide: by number, else by the end of their path. */
-export function pairs(old: Side, now: Side): { old: ShopFacts | undefined; new: ShopFacts | undefined }[] {
+export function pairs(old: Side, now: Side): Pair[] {
   const [first, second] = [old.files[0], now.files[0]];
   // Two single files are compared whatever they are called.
   if (old.files.length === 1 && now.files.length === 1) return [{ old: first, new: second }];
@@ -134,7 +135,34 @@ export function pairs(old: Side, now: Side): { old: ShopFacts | undefined; new: 
   const before = new Map(old.files.map((file) => [key(file, old.files), file]));
   const after = new Map(now.files.map((file) => [key(file, now.files), file]));
   const keys = [...new Set([...after.keys(), ...before.keys()])];
-  return keys.map((one) => ({ old: before.get(one), new: after.get(one) }));
+  const all = keys.map((one) => ({ old: before.get(one), new: after.get(one) }));
+  return withRenamed(all);
+}
+
+interface Pair {
+  readonly old: ShopFacts | undefined;
+  readonly new: ShopFacts | undefined;
+}
+
+/** A catalogue that went and one that came under another name are one, where no other has that title. */
+function withRenamed(all: readonly Pair[]): Pair[] {
+  const isNew = (pair: Pair): boolean => pair.old === undefined && pair.new?.kind !== 'procedure';
+  const isGone = (pair: Pair): boolean => pair.new === undefined && pair.old?.kind !== 'procedure';
+  const titled = (wanted: string, side: (pair: Pair) => boolean): Pair | undefined => {
+    const found = all.filter((pair) => side(pair) && (pair.new ?? pair.old)?.title === wanted);
+    return found.length === 1 ? found[0] : undefined;
+  };
+  const renamed = new Map(
+    all.flatMap((pair) => {
+      const title = isNew(pair) ? pair.new?.title : undefined;
+      const gone = title === undefined ? undefined : titled(title, isGone);
+      return gone && title !== undefined && titled(title, isNew) ? [[pair, gone] as const] : [];
+    }),
+  );
+  const told = new Set(renamed.values());
+  return all.flatMap((pair) =>
+    told.has(pair) ? [] : [{ old: renamed.get(pair)?.old ?? pair.old, new: pair.new }],
+  );
 }
 
 /** The folder that all files lie in, so that two folders with other names can be compared. */

@@ -367,6 +367,16 @@ removal
   });
 });
 
+test.each([
+  ['M10 x 1.5 8.8', 'M10x1.5, class 8.8'],
+  ['M10x1.5 cl. 10.9', 'M10x1.5, class 10.9'],
+  ['1/2-13 UNC gr 5', '1/2-13 UNC, grade 5'],
+])('thread and strength as they are said: %s', (said, meant) => {
+  const text = `catalogue: Bolts\n\nfasteners\n  bolt: Bolts\n    2 of ${said}, hex 16 mm\n`;
+  const found = findingsOf(new Map([['a.bay', text]])).find(({ code }) => code === 'F101');
+  expect(found?.fixes[0]?.edits[0]?.text).toBe(meant);
+});
+
 test('thread and class as they stand on a drawing', () => {
   const text = `catalogue: Bolts
 

@@ -426,6 +426,11 @@ removal
     const files = afterFix(readMarked(text('2')).files, found[0]?.fixes[0]?.edits ?? []);
     expect([...files.values()]).toEqual([text('count 2')]);
     expect(findingsOf(files)).toEqual([]);
+    // A unit of several readings is asked about where none of them is meant, not as well.
+    const heavy = checkMarked(text('28 lb\n#   ^^^^^ N205'), findingsOf);
+    const weighed = afterFix(readMarked(text('28 lb')).files, heavy[0]?.fixes[0]?.edits ?? []);
+    expect([...weighed.values()]).toEqual([text('mass 28 lb')]);
+    expect(findingsOf(weighed)).toEqual([]);
   });
 
   test('positions of a part are its own words', () => {

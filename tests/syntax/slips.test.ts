@@ -52,6 +52,29 @@ describe('the first word', () => {
     check(inPart('    weight 28 lb\n#   ^^^^^^ G201 `weight` is read as `mass`'));
   });
 
+  test('a verb of two words without its hyphen, before one of its words is read as another verb', () => {
+    check(inStep('    check level axle-oil\n#   ^^^^^^^^^^^ G201 `check level` is read as `check-level`'));
+    check(inStep('    push back piston\n#   ^^^^^^^^^ G201 `push back` is read as `push-back`'));
+    check(inStep('    road test vehicle, 5 mi\n#   ^^^^^^^^^ G201 `road test` is read as `road-test`'));
+    check(inStep('    take off cover\n#   ^^^^^^^^ G201 `take off` is read as `remove`'));
+    check(inStep('    check level\n#   ^^^^^ G201 `check` is read as `inspect`'));
+  });
+
+  test('a word that only joins names is not in a longer one', () => {
+    const [found] = check(inStep('    install bolt hand tight\n#                ^^^^ G203'));
+    expect(found?.advice).toBe('it goes in by hand until a line says `snug`, `tighten` or `torque`');
+    expect(found?.fixes.map((fix) => applyFix(inStep('    install bolt hand tight'), fix))).toEqual([
+      inStep('    install bolt'),
+    ]);
+  });
+
+  test('the size of a head in front of the word for it', () => {
+    const [found] = check(inFastener('    4 of 3/8-16, 9/16" head\n#                      ^^^^ G203'));
+    expect(found?.fixes.map((fix) => applyFix(inFastener('    4 of 3/8-16, 9/16" head'), fix))).toEqual([
+      inFastener('    4 of 3/8-16, hex 9/16"'),
+    ]);
+  });
+
   test('what shops say for an outcome is asked about at once, and mended where it is all that is said', () => {
     const inTest = (code: string) => inStep(`    measure gap\n      ${code}\n        stop: No.`);
     for (const [said, meant] of [

@@ -55,10 +55,18 @@ function kindsWith(word: string): readonly ThingKind[] {
 
 /** The clause words of this kind that take such a quantity, or a number alone: `torque 115 N·m` for `115 N·m`, `count 2`. */
 function wordFixes(file: string, thing: Thing, clause: Clause): Fix[] {
-  const kind = clause.spec?.stages[0]?.measure.measure?.unit.kind;
+  const written = clause.spec?.stages[0]?.measure;
+  const unit = written?.amounts[0]?.unit;
+  // A unit of several readings is one of them behind the word: `28 lb` is a mass behind `mass`.
+  const kinds = new Set(
+    written?.measure
+      ? [written.measure.unit.kind]
+      : (unit?.readings.map((reading) => reading.unit.kind) ?? []),
+  );
   const fitting = ENTRY_CLAUSES.filter(
     ({ on, unitless, quantity }) =>
-      on.includes(thing.kind) && (kind === undefined ? unitless === true : quantity?.includes(kind)),
+      on.includes(thing.kind) &&
+      (unit === undefined ? unitless === true : quantity?.some((kind) => kinds.has(kind))),
   );
   // A bare length behind a thread is nearly always the spanner's.
   const words = [

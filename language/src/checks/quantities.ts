@@ -35,7 +35,10 @@ export const quantities: Check = ({ job }) => {
 const sound = new WeakMap<Measure, Pick<WrittenQuantity['expected'], 'kinds'> & { isLimit: boolean }>();
 
 function writtenFault(quantity: WrittenQuantity, { file }: Job): Finding | undefined {
-  const { node, expected, thing } = quantity;
+  const { node, expected, thing, word } = quantity;
+  // A figure alone where none goes is told of as that, N205: which reading is meant, the word before it says.
+  const isDoubtful = node.amounts.some(({ unit }) => (unit?.readings.length ?? 0) > 0);
+  if (word === 'bare' && isDoubtful && thing && thing.kind !== 'limit') return undefined;
   const isLimit = thing?.kind === 'limit';
   const known = node.measure && sound.get(node.measure);
   if (known && known.kinds === expected.kinds && known.isLimit === isLimit) return undefined;

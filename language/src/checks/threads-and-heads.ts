@@ -26,6 +26,21 @@ export const threadsAndHeads: Check = ({ job }) => {
     );
 };
 
+/** `M6x1.0 8.8`, as it stands on the drawing; `M10 x 1.5 cl. 8.8`, `1/2-13 UNC gr 5`, as it is said. */
+function withStrength(text: string): string | undefined {
+  for (const [word, said] of STRENGTHS) {
+    const [, ahead, strength] = said.exec(text) ?? [];
+    const thread = ahead?.replace(/ *([x×]) */i, '$1');
+    if (thread !== undefined && isThread(readThread(thread))) return `${thread}, ${word} ${strength}`;
+  }
+  return undefined;
+}
+
+const STRENGTHS = [
+  ['class', /^(.+?)[ ,]+(?:cl(?:ass)?\.? *)?(\d{1,2}\.\d)$/i],
+  ['grade', /^(.+?)[ ,]+gr(?:ade)?\.? *(\d(?:\.\d)?)$/i],
+] as const;
+
 /** A set is judged by its entry alone. */
 const judged = memory<Thing, readonly Finding[]>();
 
@@ -37,10 +52,8 @@ function threadFindings(file: string, text: string, thing: Thing): Finding[] {
   const thread = readThread(raw.text);
   if (!isThread(thread)) {
     const { problem, nearest } = thread;
-    // `M6x1.0 8.8`, as it stands on the drawing.
-    const [, threadPart, strength] = /^(\S+) (\d+\.\d)$/.exec(raw.text) ?? [];
-    if (threadPart !== undefined && strength !== undefined && isThread(readThread(threadPart))) {
-      const meant = `${threadPart}, class ${strength}`;
+    const meant = withStrength(raw.text);
+    if (meant !== undefined) {
       return [
         finding(
           threadUnreadable,

@@ -96,6 +96,8 @@ export function classify(tokens: readonly IToken[], place: BlockPlace, hasTitle:
 
 /** The word that was meant and fits where the line stands: the verb for what shops say, or the one word an edit away. */
 export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | undefined {
+  const joined = isWork(place.context) ? joinedVerb(tokens) : undefined;
+  if (joined !== undefined) return { length: 2, word: joined };
   const said = isWork(place.context) ? SAID_FOR.get(tokens[0]?.image.toLowerCase() ?? '') : undefined;
   if (said !== undefined) return { length: 1, word: said };
   const words: string[] = [];
@@ -118,6 +120,13 @@ export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | und
     if (meant !== undefined && isWhole) return { length, word: meant };
   }
   return undefined;
+}
+
+/** `check level axle-oil`: the two words of a verb, or of what is said for one, without their hyphen. */
+function joinedVerb([first, second, object]: readonly IToken[]): string | undefined {
+  if (second?.tokenType !== Word || object === undefined) return undefined;
+  const word = `${first?.image}-${second.image}`.toLowerCase();
+  return VERB_BY_WORD.has(word) ? word : SAID_FOR.get(word);
 }
 
 /** `Plug the sensor in until it clicks.` is text that was meant for the technician, not a verb with a slip. */

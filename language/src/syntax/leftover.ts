@@ -96,7 +96,7 @@ export function reportLeftover(
 function spokenFix(
   token: IToken,
   before: IToken | undefined,
-  { file, base, code }: LineSource,
+  { file, base, code, clauseWords }: LineSource,
 ): Finding | undefined {
   if (before === undefined) return undefined;
   const say = (at: IToken, title: string, start: number, end: number, text: string, hint: string): Finding =>
@@ -124,6 +124,25 @@ function spokenFix(
     const hint = SPOKEN_HINTS.get(before.image.toLowerCase()) ?? 'a name stands alone';
     return say(before, title, before.startOffset, token.startOffset, '', hint);
   }
+  const byHand = BY_HAND.exec(code.slice(endOf(before)));
+  if (byHand && /^ *install\b/.test(code)) {
+    const end = endOf(before) + byHand[0].length;
+    const hint = 'it goes in by hand until a line says `snug`, `tighten` or `torque`';
+    return say(token, `Take \`${byHand[0].trim()}\` out`, endOf(before), end, '', hint);
+  }
+  const headFirst = HEAD_BEHIND.exec(code.slice(0, endOf(token)));
+  if (headFirst && clauseWords.includes('hex')) {
+    const [all, size = ''] = headFirst;
+    const meant = `hex ${size.trim()}`;
+    return say(
+      token,
+      `Write \`${meant}\``,
+      endOf(token) - all.length,
+      endOf(token),
+      meant,
+      `did you mean \`${meant}\`?`,
+    );
+  }
   if (!/^[x×]$/i.test(before.image)) return undefined;
   const of = /\s/.test(code.charAt(before.startOffset - 1)) ? 'of' : ' of';
   const hint = 'a set says how many `of` what';
@@ -133,11 +152,21 @@ function spokenFix(
 /** A clause that begins with nearly this word; a word that is of the line, at another place, is no slip of another. */
 function nearClause(word: string, phrases: readonly string[]): string | undefined {
   if (phrases.includes(word)) return undefined;
+  const words = phrases.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]);
+  // What joins two names is in no longer word: `hand` is no slip of `and`.
   return nearest(
     word,
-    phrases.flatMap((phrase) => [phrase, phrase.split(' ')[0] ?? phrase]),
+    words.filter((each) => !JOINERS.has(each) || each.length === word.length),
   )[0];
 }
+
+/** How shops say that a fastener is not tightened yet. Common practice, no source. */
+const BY_HAND = /^ +(?:(?:hand|finger)[- ]tight|by hand|loosely|loose)$/;
+
+/** The size of a head in front of the word for it: `9/16 in head`. */
+const HEAD_BEHIND = /(?<=, *)(\d[\d ./-]*(?:mm|in|["”])?) *(?:head|socket|wrench|spanner|AF)$/;
+
+const JOINERS = new Set(['and', 'or']);
 
 /** `run engine until 80 °C` is said with `to`. */
 function isUntilFigure(token: IToken, { code, clauseWords }: LineSource): boolean {

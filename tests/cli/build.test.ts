@@ -58,6 +58,26 @@ describe('build', () => {
     expect(code).toBe(1);
   });
 
+  it('says of a guide from before that it is not to be worked by, where the new text has errors', async () => {
+    const fine = { ...files, 'b.bay': GOOD.replace('A-1', 'A-2'), 'bb.bay': GOOD.replace('A-1', 'A-3') };
+    const first = await baywright('build --format html --side left', { files: fine });
+    const { out } = await baywright('build --format html --side left', {
+      files: { ...Object.fromEntries(first.files), 'b.bay': BAD },
+    });
+    expect(out).toMatch(
+      /refused, \d errors?\n {2}note: out\/b\.left\.html is of an earlier text: do not work by it\n/,
+    );
+    expect(out).not.toContain('bb.left.html is of');
+  });
+
+  it('the list of guides is in the language of the shop, whatever the guides are in', async () => {
+    const house = { ...files, 'baywright.json': '{ "languages": ["en", "de"] }' };
+    const { files: after } = await baywright('build --format html --side left', { files: house });
+    const list = String(after.get('out/index.html'));
+    expect(list).toContain('<small>Draft</small>');
+    expect(list).not.toContain('Entwurf');
+  });
+
   it('gives no guide for what only the whole library can tell, where the house calls that an error', async () => {
     const grease = (title: string) =>
       GOOD.replace('inspection\n', `supplies\n  slip-agent: ${title}\n    number "9"\n\ninspection\n`);

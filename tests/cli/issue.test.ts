@@ -291,6 +291,7 @@ Revision line for all 2: Mirror bolts: torque 9 N·m → 10 N·m.
 Slip: slip.html
 `);
     expect(String(files.get('slip.html'))).toContain('>M-1</td>');
+    expect(String(files.get('slip.html'))).toContain('<time>2026-10-05</time>');
   });
 
   it('a guide tells in its revision line what changed in it, not what changed in another one', async () => {

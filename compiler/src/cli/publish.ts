@@ -25,7 +25,6 @@ export interface MadeGuide {
   readonly pdf?: { readonly bytes: Uint8Array; readonly pages: number };
   /** What could not be printed as it was written. */
   readonly notes: readonly string[];
-  readonly statusText: string;
 }
 
 export async function makeGuide(
@@ -49,7 +48,6 @@ export async function makeGuide(
     ...(html ? { html: html.html } : {}),
     ...(pdf ? { pdf: { bytes: pdf.pdf, pages: pdf.pages } } : {}),
     notes: [...new Set(all.map(told)), ...(missing > 0 ? [untold(missing, wanted.choice.language)] : [])],
-    statusText: document.identity.statusText,
   };
 }
 

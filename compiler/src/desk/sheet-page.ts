@@ -30,7 +30,7 @@ export function sheetPage({ language, title, shop, lead, columns, rows }: Sheet)
       title,
       'sheet',
       columns,
-      rows.map((cells) => tr(...cells)),
+      rows.map((cells) => tr(...cells.map(unbroken))),
     ),
   );
   return drawHtml({
@@ -46,3 +46,7 @@ export function sheetPage({ language, title, shop, lead, columns, rows }: Sheet)
     assets: pageAssets(),
   });
 }
+
+/** A day stays on one line. */
+const unbroken = (cell: Child): Child =>
+  typeof cell === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(cell) ? el('time', {}, cell) : cell;

@@ -1,10 +1,11 @@
 // What the list of guides, and the lines of a build, say of a procedure.
-import type { Analysis } from '@baywright/language';
+import { type Analysis, STATUSES, type Status } from '@baywright/language';
 import type { LibraryGuide } from '../../html/library.js';
 
-export interface GuideEntry extends Omit<LibraryGuide, 'files'> {
-  /** `draft`, `proved`, `released`, `withdrawn`. */
-  readonly status: string;
+export interface GuideEntry extends Omit<LibraryGuide, 'files' | 'statusText'> {
+  readonly status: Status;
+  /** The day of the status, where it has one. */
+  readonly day?: string;
 }
 
 export function entryOf({ model, job }: Analysis): GuideEntry {
@@ -20,8 +21,8 @@ export function entryOf({ model, job }: Analysis): GuideEntry {
     title: model.title,
     revision: number === undefined ? '' : String(number.n / number.d),
     date: latest?.day?.text ?? '',
-    status: model.status?.status?.text ?? 'draft',
-    statusText: '',
+    status: STATUSES.find((status) => status === model.status?.status?.text) ?? 'draft',
+    ...(model.status?.day === undefined ? {} : { day: model.status.day.text }),
     vehicles: [...new Set(vehicles)].filter((name) => name !== ''),
     parts: titles('part'),
     tools: titles('tool'),

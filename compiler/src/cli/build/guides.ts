@@ -4,7 +4,7 @@ import type { Engine } from '../../pdf/engine.js';
 import { keptFile } from '../check-file.js';
 import type { KeptFile } from '../checked-file.js';
 import type { Shelf } from '../libraries.js';
-import { join } from '../paths.js';
+import { join, relativeTo } from '../paths.js';
 import { type Format, type MadeGuide, makeGuide, type Wanted } from '../publish.js';
 import { notingShell } from '../reads.js';
 import { faultWords } from '../reasons.js';
@@ -83,20 +83,23 @@ export async function guidesOf(
   const entry = entryOf(analysis);
   const files: BuiltFile[] = [];
   const notes = new Set<string>();
-  const told = (state: GuideResult['state'], statusText = ''): FileResult & { guide: GuideResult } => ({
+  const told = (state: GuideResult['state']): FileResult & { guide: GuideResult } => ({
     path,
     errors,
     guide: {
       state,
       counts,
       files,
-      entry: { ...entry, statusText },
+      entry,
       notes: [...notes],
       unknownOptions: unknownOptions(analysis, order.options),
     },
   });
-  if (errors.length > 0) return told('refused');
-  let statusText = '';
+  if (errors.length > 0) {
+    for (const name of earlierGuides(shell, order.folder, shelf.outputName(path)))
+      notes.add(`${name} is of an earlier text: do not work by it`);
+    return told('refused');
+  }
   const noting = notingShell(shell);
   try {
     const { prints, problem } = wantedOf(shell.env.SOURCE_DATE_EPOCH, shelf, analysis, order.options);
@@ -107,10 +110,9 @@ export async function guidesOf(
     for (const [wanted, label] of prints) {
       const made = await makeGuide(noting.shell, shelf, analysis, wanted, order.formats, engine);
       for (const said of made.notes) notes.add(said);
-      statusText = made.statusText;
       files.push(...writeGuide(shell, shelf, order.folder, path, wanted, made, label));
     }
-    const result = told('written', statusText);
+    const result = told('written');
     const written = Object.fromEntries(files.map((file) => [file.path, shell.seen?.(file.path)?.mark ?? '']));
     const print = { guide: result.guide, reads: noting.reads(), written };
     return { ...result, kept: { file: keptFile(shell, shelf, analysis), print } };
@@ -121,6 +123,18 @@ export async function guidesOf(
   } finally {
     shelf.library.release(path);
   }
+}
+
+/** Guides of a procedure that lie in the output folder from before. */
+function earlierGuides(shell: Shell, folder: string, base: string): string[] {
+  const entries = shell.list(folder);
+  if ('problem' in entries) return [];
+  return entries
+    .filter(
+      ({ name, kind }) => kind === 'file' && name.startsWith(`${base}.`) && /\.(?:html|pdf)$/.test(name),
+    )
+    .map(({ name }) => relativeTo(shell.folder, join(folder, name)))
+    .sort();
 }
 
 function countsOf(found: readonly Finding[]): Counts {

@@ -1,5 +1,6 @@
 // The page that lists the guides of a build, written beside them, with links that work from a folder or a stick.
 import { phrase } from '@baywright/language';
+import { statusText } from '../../document/lower/identity.js';
 import { wordsOf } from '../../document/words-of.js';
 import { renderLibrary } from '../../output.js';
 import { join, relativeTo } from '../paths.js';
@@ -32,8 +33,9 @@ function indexHtml(top: string, guides: readonly Result[]): string {
     language,
     words: wordsOf(language),
     guides: guides
-      .map(({ entry, files }) => ({
+      .map(({ entry: { status, day, ...entry }, counts, files }) => ({
         ...entry,
+        statusText: statusText(language, status, day, counts.question),
         files: files.map(({ path, label }) => ({ href: relativeTo(top, path), label })),
       }))
       .sort((a, b) => a.number.localeCompare(b.number, 'en', { numeric: true })),

@@ -11,7 +11,9 @@ export function lineOf(
 ): string {
   const { number, title, status } = entry;
   const name = `${paint.bold(number === '?' ? fileName(source) : number)} ${title}`;
-  if (state === 'refused') return `${name}: ${paint.red(`refused, ${plural(counts.error, 'error')}`)}\n`;
+  const said = notes.map((note) => `  ${paint.yellow('note:')} ${note}`);
+  if (state === 'refused')
+    return `${[`${name}: ${paint.red(`refused, ${plural(counts.error, 'error')}`)}`, ...said].join('\n')}\n`;
   if (state === 'passed over') return `${name}: passed over, ${notes.join(', ')}\n`;
   if (state === 'failed')
     return `${name}: ${paint.red('failed')}\n${notes.map((note) => `  ${note}\n`).join('')}`;
@@ -27,7 +29,6 @@ export function lineOf(
     ({ path, pages }) =>
       `  ${relativeTo(shell.folder, path)}${pages === undefined ? '' : ` (${plural(pages, 'page')})`}`,
   );
-  const said = notes.map((note) => `  ${paint.yellow('note:')} ${note}`);
   return `${[head, ...lines, ...said].join('\n')}\n`;
 }
 

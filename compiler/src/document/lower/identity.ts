@@ -1,5 +1,5 @@
 // What every page says about itself: number, revision, status, side and options of the print.
-import { type Analysis, dayInWords, phrase, phraseText, STATUSES } from '@baywright/language';
+import { type Analysis, dayInWords, type Language, phrase, phraseText, STATUSES } from '@baywright/language';
 import type { Identity } from '../document.js';
 import { capitalFirst } from './names.js';
 import { type Print, translated } from './print.js';
@@ -24,7 +24,7 @@ export function identityOf(print: Print): Identity {
     options,
     shop: print.shelf.settings.shop.name,
     status,
-    statusText: statusText(print, status),
+    statusText: statusText(language, status, model.status?.day?.text, openQuestions(print.analysis).length),
     print: [
       print.choice.side ?? (model.sides.length > 0 ? 'both' : 'all'),
       ...Object.entries(print.choice.option).flat(),
@@ -44,11 +44,13 @@ export function sideText(print: Print): string | undefined {
   return capitalFirst(phraseText('on-side', language, { side: sideWord(print, first.word) }));
 }
 
-/** `Released 2026-10-05`, `Draft: 2 questions open`: short, for the frame of every page. */
-function statusText(print: Print, status: Identity['status']): string {
-  const { language } = print;
-  const questions = openQuestions(print.analysis).length;
-  const day = print.analysis.model.status?.day?.text;
+/** `Released 2026-10-05`, `Draft: 2 questions open`: short, for the frame of every page and for lists. */
+export function statusText(
+  language: Language,
+  status: Identity['status'],
+  day: string | undefined,
+  questions: number,
+): string {
   const said = [phrase(status, language), ...(day === undefined ? [] : [day])].join(' ');
   if (questions === 0) return said;
   const open =

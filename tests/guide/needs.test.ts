@@ -67,6 +67,17 @@ it('has a blank in the record for each of two drives and two visits', () => {
   expect(new Set(fields.map(({ key }) => key)).size).toBe(fields.length);
 });
 
+it.each([
+  [['1 11/16 in'], 'Hex 1 11/16 in'],
+  [['15/16 in', '1 1/8 in', '1 5/16 in'], 'Hex 15/16, 1 1/8, 1 5/16 in'],
+  [['18 mm', '1 1/8 in'], 'Hex 1 1/8 in, 18 mm'],
+])('lists the sockets of heads of %j', (sizes, said) => {
+  const nuts = sizes.map((hex, i) => `  nut-${i}: Nut ${i}\n    1 of M16x1.5, hex ${hex}\n`).join('');
+  const names = sizes.map((_, i) => `nut-${i}`).join(', ');
+  const text = `${HEAD}\nfasteners\n${nuts}\nremoval\n  step: Off\n    remove ${names}\n`;
+  expect(needsOf(lower(text)).map((line) => line.replace(/^.*?: | \|.*$/g, ''))).toEqual([said]);
+});
+
 it('says nothing of wrenches where the house has no list of them', () => {
   const bare = `procedure T-1: Plug, tighten
 

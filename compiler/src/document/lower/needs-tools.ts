@@ -80,7 +80,8 @@ function acrossFlats(thing: Thing): number {
 
 /** `mm` where all sizes end with it. */
 function commonUnit(sizes: readonly string[]): string {
-  const units = new Set(sizes.map((size) => size.split('\u00a0').at(1) ?? ''));
+  // Behind the last space: `1 11/16 in` has two.
+  const units = new Set(sizes.map((size) => /(?<=\u00a0)[^\u00a0]+$/.exec(size)?.[0] ?? ''));
   return units.size === 1 ? ([...units][0] ?? '') : '';
 }
 

@@ -7,15 +7,16 @@ import { releaseFindings } from './checks/release.js';
 import type { Finding } from './diagnostics/define.js';
 import type { Analysis, Library, LibraryHost } from './library.js';
 import { bindFile } from './names/bind.js';
-import { isHalfWritten } from './names/draft.js';
+import { isDraft, isHalfWritten } from './names/draft.js';
 import { type Job, jobOf } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import { forgetEarlierBound } from './names/statement.js';
 import { numberIn } from './register/issue-folder.js';
 import { runRules } from './rules/run-rules.js';
 import { type Settings, severityOf } from './settings/index.js';
+import { isPuttingBack } from './state/putting-back.js';
 import { reportState, thingsTold } from './state/report.js';
-import { runProcedure } from './state/run.js';
+import { runProcedure, type StateRun } from './state/run.js';
 import { EarlierLines, parse } from './syntax/index.js';
 import type { Tree } from './syntax/tree.js';
 
@@ -124,9 +125,9 @@ interface Begun {
   analysis: Analysis | undefined;
 }
 
-/** What is left undone at the end of a job is a question while its second half is still to be written. */
-function stillOpen(model: FileModel, found: readonly Finding[]): readonly Finding[] {
-  if (!isHalfWritten(model)) return found;
+/** What is left undone at the end of a job is a question while its second half is still to be written, or being written. */
+function stillOpen(model: FileModel, run: StateRun, found: readonly Finding[]): readonly Finding[] {
+  if (!isHalfWritten(model) && !(isDraft(model) && isPuttingBack(run))) return found;
   return found.map((f) => (f.code.startsWith('S3') ? { ...f, severity: 'question' } : f));
 }
 
@@ -144,7 +145,7 @@ function* analyse(
       ? runProcedure(job, rules.listen)
       : undefined;
   yield;
-  const raw = [...file.findings, ...(run ? stillOpen(model, reportState(run)) : [])];
+  const raw = [...file.findings, ...(run ? stillOpen(model, run, reportState(run)) : [])];
   yield;
   if (run) raw.push(...rules.findings(thingsTold(run)));
   const input = { job, run, library, syntax: file.findings };

@@ -30,7 +30,20 @@ describe('messages', () => {
     ],
     [
       'last in the step',
-      step('    clean spot\n    caution: The edge is sharp.\n#   ^^^^^^^ H101 after the last action'),
+      step(
+        '    clean spot\n    caution: The edge is sharp.\n#   ^^^^^^^ H101 after the last action\n  step: Go on\n    clean spot',
+      ),
+    ],
+    [
+      'last in a draft, which goes on with what it protects',
+      step('    clean spot\n    caution: The edge is sharp.'),
+    ],
+    [
+      'last in a proved one',
+      step('    clean spot\n    caution: The edge is sharp.\n#   ^^^^^^^ H101 after the last action').replace(
+        '\n\n',
+        '\n\nstatus proved by KM\n\n',
+      ),
     ],
     [
       'last of a preparing step',

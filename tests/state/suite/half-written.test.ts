@@ -30,3 +30,28 @@ test.each([
   const found = findingsOf(new Map([['a.bay', draft(status, more)]])).filter(({ code }) => code === 'S301');
   expect(found.map((f) => f.severity)).toEqual([severity]);
 });
+
+const PARTS = ['mirror', 'trim', 'cover', 'bracket', 'cap', 'plate'];
+const large = (status: string, back: readonly string[]): string => `procedure A-1: Door, strip
+${status}
+parts
+${PARTS.map((name) => `  ${name}: The ${name}`).join('\n')}
+
+removal
+  step: Take all off
+${PARTS.map((name) => `    remove ${name}`).join('\n')}
+
+installation
+  step: Put it back
+${back.map((name) => `    install ${name}`).join('\n')}
+`;
+
+test.each([
+  ['more off than back', '', ['plate'], 'question'],
+  ['more back than off', '', ['plate', 'cap', 'bracket', 'cover'], 'error'],
+  ['a few off, which may be forgotten', '', ['plate', 'cap', 'bracket'], 'error'],
+  ['a proved one', 'status proved by KM\n', ['plate'], 'error'],
+])('a second half that is being written: %s', (_name, status, back, severity) => {
+  const found = findingsOf(new Map([['a.bay', large(status, back)]])).filter(({ code }) => code === 'S301');
+  expect([...new Set(found.map((f) => f.severity))]).toEqual([severity]);
+});

@@ -13,6 +13,7 @@ import { RECORD_LOOKS } from '../../compiler/src/pdf/front/record-pages.js';
 import { recordParts } from '../../compiler/src/pdf/front/record-parts.js';
 import { proseCode } from '../../compiler/src/pdf/prose.js';
 import { printSource } from '../../compiler/src/pdf/source.js';
+import { besidePart } from '../../compiler/src/pdf/steps/boxes.js';
 import { frameOf } from '../../compiler/src/pdf/steps/frame.js';
 import { linesHigh } from '../../compiler/src/pdf/type/faces.js';
 import { fill } from '../../compiler/src/pdf/type/lines.js';
@@ -75,6 +76,12 @@ test('the texts of a guide take just the room that is kept for them', async () =
       }),
     ),
   );
+});
+
+test('the unit of a torque that is not known yet stands below its blank where it does not fit behind it', () => {
+  const boxHeight = (unit: string): number =>
+    besidePart({ kind: 'torque', count: 2, stages: [{ unit }], conditions: [] }, contextOf(fh12())).height;
+  expect(boxHeight('FOOT-pounds') - boxHeight('N·m')).toBeGreaterThanOrEqual(linesHigh(1, 12));
 });
 
 test('no text takes more room than is kept for it', async () => {

@@ -73,7 +73,7 @@ export function stageMarkup(stage: TorqueStage, key: string, name: string): Mark
       : [
           el('input', { type: 'text', id: key, 'aria-label': name, autocomplete: 'off' }),
           ' ? ',
-          stage.unit ?? '',
+          el('span', { class: 'unit whole' }, stage.unit ?? ''),
         ],
   );
   return set

@@ -16,7 +16,7 @@ import type { PrintContext } from '../context.js';
 import { figureCode } from '../prose.js';
 import { linesHigh, widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
-import { figureRuns, type Style } from '../type/runs.js';
+import { figureRuns, type Style, textRuns } from '../type/runs.js';
 import { call } from '../typst-code.js';
 import { blank } from './blank.js';
 import { HAND, SIDE } from './frame.js';
@@ -106,12 +106,18 @@ function torquePart(
 function stagePart({ label, figure, unit, set }: TorqueStage, width: number): Part {
   const said = label ?? set?.joint;
   const head = said === undefined ? [] : [words(said, { size: 9.5, weight: 700 }, width)];
-  if (!figure) {
-    const asked = moved(words(`? ${unit ?? ''}`, { size: 12, weight: 700 }, width - 26), 26, 3.2);
-    return stacked(1.9, [...head, high(9, together(blank(24, 9), asked))]);
-  }
+  if (!figure) return stacked(1.9, [...head, ...askedParts(unit ?? '', width)]);
   const torque = stacked(1.9, [...head, ...figureParts(figure, width)]);
   return set ? stacked(1.9, [torque, settingPart(set, width)]) : torque;
+}
+
+/** A blank with its unit behind it; below it where both do not fit. */
+function askedParts(unit: string, width: number): readonly Part[] {
+  const style: Style = { size: 12, weight: 700 };
+  const behind = (said: string): Part =>
+    high(9, together(blank(24, 9), moved(words(said, style, width - 26), 26, 3.2)));
+  const isLong = fill(textRuns(`? ${unit}`, style), 1000).width > width - 26;
+  return isLong ? [behind('?'), words(unit, style, width)] : [behind(`? ${unit}`)];
 }
 
 /** White on black: of two figures in a box this is the one that the hand sets. */

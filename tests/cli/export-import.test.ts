@@ -205,7 +205,7 @@ lines",6,2,M5x0.8
 
   it('takes the decimal comma of a table that semicolons part, and inches', async () => {
     const table =
-      'name;title;count;thread;hex;torque;number\nnut;"Nuts; long";4;M8x1,25;13;22,5 Nm;"A,5"\nbolt;Bolts;2;1/2-13 UNC;3/4";90 ft-lb;\nodd;Odd;2;M8x1,25;13;1,250 Nm;\n';
+      'name;title;count;thread;class;hex;torque;number\nnut;"Nuts; long";4;M8x1,25;8,8;13;22,5 Nm;"A,5"\nbolt;Bolts;2;1/2-13 UNC;;3/4";90 ft-lb;\nodd;Odd;2;M8x1,25;;13;1,250 Nm;\n';
     const { out, files } = await baywright('import t.csv --columns map.json --into a.bay --good-only', {
       files: { 't.csv': table, 'map.json': '{ "hex": { "to": "hex", "unit": "mm" } }' },
     });
@@ -214,7 +214,7 @@ lines",6,2,M5x0.8
 
 fasteners
   nut: Nuts; long
-    4 of M8x1.25, hex 13 mm
+    4 of M8x1.25, class 8.8, hex 13 mm
     torque 22.5 N·m
     number "A,5"
   bolt: Bolts

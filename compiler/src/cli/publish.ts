@@ -95,7 +95,8 @@ function editionAt(
   return read;
 }
 
-function readable(file: string, text: string): ReadonlyMap<string, string> {
+/** The translations in a file; one that cannot be read is told in words. */
+export function readable(file: string, text: string): ReadonlyMap<string, string> {
   try {
     return readTranslations(text);
   } catch {

@@ -11,16 +11,20 @@ import {
 } from '@baywright/language';
 import { join } from '../cli/paths.js';
 import type { Shell } from '../cli/shell.js';
+import type { StoreLibrary } from './issue-store.js';
+import { translationChanges } from './issued-translations.js';
 
-/** Empty where nothing changed, and where nothing was issued. */
+/** Empty where nothing changed, and where nothing was issued. `old` is what the edition says, where that is known already. */
 export function changesSince(
   shell: Shell,
-  root: string,
+  library: StoreLibrary,
   edition: IssuedEdition | undefined,
   analysis: Analysis,
+  old: ShopFacts | undefined = edition && factsOfEdition(edition),
 ): Change[] {
-  const old = edition && factsOfEdition(edition);
-  return old === undefined ? [] : changesBetween(old, factsNow(shell, root, analysis.job));
+  if (edition === undefined || old === undefined) return [];
+  const now = factsNow(shell, library.root, analysis.job);
+  return [...changesBetween(old, now), ...translationChanges(shell, library, edition, now, analysis)];
 }
 
 /** What a procedure says now, with the pictures that lie in its library. */

@@ -71,7 +71,10 @@ function issuedSide(shell: Shell, number: string, which: string): Side {
   if (issued === undefined) throw new CannotRun(`the source of ${number} revision ${revision} is gone`);
   const { files, path, shown = {} } = issued;
   const library = createLibrary(
-    { read: (name) => files.get(name), list: () => [...files.keys()] },
+    {
+      read: (name) => files.get(name),
+      list: () => [...files.keys()].filter((name) => name.endsWith(SUFFIX)),
+    },
     DEFAULT_SETTINGS,
   );
   return { label: `${number} revision ${revision}`, files: factsOf(library, [path], (name) => shown[name]) };

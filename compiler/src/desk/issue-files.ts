@@ -5,6 +5,7 @@ import type { Shelf } from '../cli/libraries.js';
 import { makeGuide } from '../cli/publish.js';
 import type { Shell } from '../cli/shell.js';
 import type { GuideChoice } from '../document/lower/index.js';
+import { translationsOf } from './issued-translations.js';
 import { checkedModel } from './model.js';
 
 /** Files by their path in the folder of the issue. A withdrawn procedure has no guide: nobody is to print it. */
@@ -18,6 +19,7 @@ export async function issueFiles(
     const text = shelf.text(path);
     if (text !== undefined) files.set(`${SOURCE}/${path}`, text);
   }
+  for (const [path, text] of translationsOf(shell, shelf, analysis)) files.set(`${SOURCE}/${path}`, text);
   files.set('model.json', `${JSON.stringify(checkedModel(analysis), undefined, 2)}\n`);
   if (analysis.model.status?.status?.text === 'withdrawn') return files;
   const { openEngine } = await import('../pdf/engine.js');

@@ -153,7 +153,12 @@ function missing(shell: Shell, folder: string, issues: readonly Issue[]): string
   if (!parsed.success) return [`${path} cannot be read as the register of issues`];
   return parsed.data.issues.flatMap(({ number, revision, record }) => {
     const issue = issues.find((one) => one.record.number === number && one.record.revision === revision);
-    if (issue === undefined) return [`${number} revision ${revision} was issued, and its folder is gone`];
+    const at = join(issueFolder(folder, number), String(revision));
+    // A folder whose record cannot be read was told already.
+    if (issue === undefined)
+      return shell.kind(at) === 'folder'
+        ? []
+        : [`${number} revision ${revision} was issued, and its folder is gone`];
     return issue.hash === record ? [] : [`${join(issue.folder, RECORD)} was changed after it was issued`];
   });
 }

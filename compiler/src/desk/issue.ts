@@ -41,7 +41,7 @@ export async function issueProcedure(
   const { model } = analysis;
   const revision = newestRevision(model)?.number ?? 0;
   const before = newestEdition(shell, shelf, number);
-  const changes = changesSince(shell, shelf.root, before, analysis);
+  const changes = changesSince(shell, shelf, before, analysis);
   const status = model.status?.status?.text === 'withdrawn' ? 'withdrawn' : 'released';
   if (
     before !== undefined &&

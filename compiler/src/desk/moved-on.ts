@@ -2,30 +2,29 @@
 import {
   type Analysis,
   changeSummary,
-  changesBetween,
   factsOfEdition,
+  type IssuedEdition,
   type ShopFacts,
 } from '@baywright/language';
 import type { Shell } from '../cli/shell.js';
-import { factsNow } from './changes-since.js';
+import { changesSince } from './changes-since.js';
 import { edition, issuedRevisions, type StoreLibrary } from './issue-store.js';
 
 /** Answers for one run of the server. An issue never changes, so what it says is read once. */
 export function movedOnSince(
   shell: Shell,
 ): (library: StoreLibrary, number: string, analysis: () => Analysis) => string | undefined {
-  const known = new Map<string, ShopFacts | undefined>();
+  const known = new Map<string, { issued: IssuedEdition; says: ShopFacts | undefined } | undefined>();
   return (library, number, analysis) => {
     const revision = issuedRevisions(shell, library, number).at(-1);
     if (revision === undefined) return undefined;
     const key = `${library.root}#${number}#${revision}`;
     if (!known.has(key)) {
       const issued = edition(shell, library, number, revision);
-      known.set(key, issued && factsOfEdition(issued));
+      known.set(key, issued && { issued, says: factsOfEdition(issued) });
     }
     const old = known.get(key);
-    const changes =
-      old === undefined ? [] : changesBetween(old, factsNow(shell, library.root, analysis().job));
+    const changes = old ? changesSince(shell, library, old.issued, analysis(), old.says) : [];
     return changes.length === 0 ? undefined : changeSummary(changes);
   };
 }

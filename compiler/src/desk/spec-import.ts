@@ -165,7 +165,9 @@ function unreadable(error: unknown): string {
 
 /** Columns of figures; in the others a comma is a comma. */
 const isFigure = (word: string | undefined): boolean =>
-  word === 'thread' || ['spec', 'number'].includes(COLUMN_WORDS.shapeOf(word ?? '') ?? '');
+  word === 'thread' ||
+  word === 'class' ||
+  ['spec', 'number'].includes(COLUMN_WORDS.shapeOf(word ?? '') ?? '');
 
 /** `22,5` where cells are parted otherwise; `1,250` may be either and is left to the language, which asks. */
 const withPoint = (cell: string): string =>

@@ -1,4 +1,4 @@
-// Pictures of an issued guide: another file under the same name is a change, another folder is none.
+// Pictures and translations of an issued guide: what is in them counts, where they lie does not.
 import { describe, expect, it } from 'vitest';
 import { guide, SHOP } from './desk.js';
 import { baywright, type FakeWorld, type Ran } from './fake-shell.js';
@@ -60,5 +60,50 @@ describe('pictures of an issued guide', () => {
     const { shown: _, ...older } = JSON.parse(String(first.files.get(path)));
     const before = then(first, { [path]: JSON.stringify(older), 'pictures/bolts.svg': drawing(4) });
     expect((await baywright('compare M-1', before)).code).toBe(0);
+  });
+});
+
+describe('translations of an issued guide', () => {
+  const po = (...texts: readonly (readonly [string, string])[]): string =>
+    `msgid ""\nmsgstr "Content-Type: text/plain; charset=utf-8\\n"\n\n${texts
+      .map(([text, said]) => `msgid "${text}"\nmsgstr "${said}"\n`)
+      .join('\n')}`;
+  const GERMAN = {
+    ...SHOP,
+    'baywright.json': '{ "languages": ["en", "de"] }',
+    'M-1.de.po': po(['Take the mirror off', 'Spiegel anbauen'], ['Not said here', 'Egal']),
+  };
+
+  it('a word that is put right is a change of the guide that says it, with the old and the new one', async () => {
+    const first = await baywright('issue --copy "bay 1"', { files: GERMAN });
+    expect((await baywright('reissue', then(first, {}))).code).toBe(0);
+    const right = then(first, {
+      'M-1.de.po': po(['Not said here', 'Ganz egal'], ['Take the mirror off', 'Spiegel abbauen']),
+    });
+    const { code, out } = await baywright('reissue', right);
+    expect(code).toBe(1);
+    expect(out).toBe(`M-1 Door mirror, replace: revision 1 → 2; pull bay 1
+  de “Take the mirror off”: Spiegel anbauen → Spiegel abbauen
+
+Revision line for it: de “Take the mirror off”: Spiegel anbauen → Spiegel abbauen.
+`);
+  });
+
+  it('a text that is translated now was none before; gathering texts changes nothing', async () => {
+    const { 'M-1.de.po': _, ...none } = GERMAN;
+    const first = await baywright('issue', { files: none });
+    const gathered = await baywright('translate', then(first, {}));
+    expect((await baywright('reissue', then(gathered, {}))).code).toBe(0);
+    const said = then(first, { 'M-1.de.po': po(['Take the mirror off', 'Spiegel abbauen']) });
+    expect((await baywright('reissue', said)).out).toContain(
+      '  de “Take the mirror off”: Spiegel abbauen is new\n',
+    );
+  });
+
+  it('a file of translations that cannot be read is told in words', async () => {
+    const first = await baywright('issue', { files: GERMAN });
+    const broken = await baywright('reissue', then(first, { 'M-1.de.po': 'msgid "never closed' }));
+    expect(broken).toMatchObject({ code: 2 });
+    expect(broken.err).toContain('M-1.de.po is no gettext file');
   });
 });

@@ -589,3 +589,23 @@ test('a count above the set is one fault', () => {
   expect(found.map(({ code }) => code)).toContain('F212');
   expect(found.filter(({ code }) => code === 'S101')).toEqual([]);
 });
+
+test('what a verb has put on is taken off by the verb that undoes it, not declared', () => {
+  const job = (last: string) => `procedure A-1: Wheel, look at
+
+places
+  rear-wheels: Rear wheels
+
+preparation
+  step: Secure
+    chock rear-wheels
+    ${last}
+`;
+  const [found] = findingsOf(new Map([['a.bay', job('remove chocks')]])).filter(
+    ({ code }) => code === 'N101',
+  );
+  expect(found?.advice).toBe('did you mean `unchock rear-wheels`?');
+  const files = afterFix(new Map([['a.bay', job('remove chocks')]]), found?.fixes[0]?.edits ?? []);
+  expect([...files.values()]).toEqual([job('unchock rear-wheels')]);
+  expect(found?.fixes.some(({ preferred }) => preferred)).toBe(false);
+});

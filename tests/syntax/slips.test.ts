@@ -75,6 +75,19 @@ describe('the first word', () => {
     ]);
   });
 
+  test('years and options of the vehicle that a procedure applies to', () => {
+    const head = (code: string) => `procedure A-1: T\napplies to ${code}\n`;
+    const mended = (code: string) => {
+      const [found] = foundIn(head(code));
+      return found?.fixes.map((fix) => applyFix(head(code), fix));
+    };
+    expect(mended('van 2016-2024')).toEqual([head('van from 2016 to 2024')]);
+    expect(mended('van 2019')).toEqual([head('van from 2019 to 2019'), head('van from 2019')]);
+    expect(mended('van from 2016 to 2024, axle heavy')).toEqual([
+      head('van from 2016 to 2024, when axle heavy'),
+    ]);
+  });
+
   test('what shops say for an outcome is asked about at once, and mended where it is all that is said', () => {
     const inTest = (code: string) => inStep(`    measure gap\n      ${code}\n        stop: No.`);
     for (const [said, meant] of [

@@ -14,6 +14,7 @@ import { declareFix, entryName, kindFromUses, type Undeclared } from './declare.
 import { oneOf } from './kind-words.js';
 import { type NameUse, nameUses } from './name-uses.js';
 import { nearFixes, nearNameFixes } from './near-fixes.js';
+import { reverseMeant } from './reverse-meant.js';
 import { movedPart } from './values.js';
 
 export const undeclared: Check = ({ job }) => {
@@ -36,10 +37,15 @@ interface Asked {
   readonly uses: readonly NameUse[];
   /** False where a word of the language was meant. */
   readonly isName: boolean;
+  /** What is near stands for the whole line, verb and name. */
+  readonly isLine?: true;
   readonly near: readonly string[];
 }
 
 function asked(job: Job, name: string, uses: readonly NameUse[]): Asked {
+  const reverse = reverseMeant(job, name, uses);
+  if (reverse !== undefined)
+    return { wanted: described(name, uses), uses, isName: false, isLine: true, near: [reverse] };
   const words = isTroubleCode(uses) ? ['codes'] : machinesMeant(uses);
   const isName = words.length === 0;
   const near = isName ? nearestName(name, fittingNames(job, uses)) : words;
@@ -119,12 +125,12 @@ function machinesMeant(uses: readonly NameUse[]): readonly string[] {
 }
 
 /** `ofAll` declares all names that are no slip of another; without it there are none, or one. */
-function report(job: Job, { wanted, uses, isName, near }: Asked, ofAll: Fix | undefined): Finding {
+function report(job: Job, { wanted, uses, isName, isLine, near }: Asked, ofAll: Fix | undefined): Finding {
   const { file } = job;
   const [first, ...rest] = uses;
   const span = { start: first?.name.start ?? 0, end: first?.name.end ?? 0 };
-  const places = uses.map(({ name }) => name);
-  const fixes = (isName ? nearNameFixes : nearFixes)(file.path, places, near);
+  const places = uses.map(({ name, line }) => (isLine ? { start: line.code.start, end: name.end } : name));
+  const fixes = (isName || isLine ? nearNameFixes : nearFixes)(file.path, places, near);
   const isSure = near.length === 0;
   if (isName) {
     const title = `Declare \`${entryName(wanted.name)}\` as ${oneOf(wanted.kind)}`;

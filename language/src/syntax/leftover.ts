@@ -1,6 +1,7 @@
 // Says what is wrong with a token that fits nowhere, and offers what was probably meant.
 import type { IToken } from 'chevrotain';
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
+import { didYouMean } from '../diagnostics/did-you-mean.js';
 import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
@@ -30,6 +31,23 @@ export function reportLeftover(
   const spoken = spokenFix(token, before, source);
   if (spoken) return spoken;
   const ahead = source.code.slice(0, token.startOffset);
+  const applied = /^applies to\b/.test(ahead) ? APPLIED.exec(source.code.slice(token.startOffset)) : null;
+  if (applied) {
+    const [all, first, last, option] = applied;
+    const meant =
+      first === undefined
+        ? [`when ${option}`]
+        : last === undefined
+          ? [`from ${first} to ${first}`, `from ${first}`]
+          : [`from ${first} to ${last}`];
+    const end = at.start + all.length;
+    const fixes = meant.map((text) => edit(`Write \`${text}\``, file, at.start, end, text));
+    return finding(
+      unexpected,
+      { file, span: at, fixes },
+      { what: described(token), hint: didYouMean(meant) },
+    );
+  }
   if (token.tokenType === NumberToken && /^step +$/i.test(ahead)) {
     const fix = edit('Take it out', file, base + ahead.trimEnd().length, at.end, '');
     const fixes: Fix[] = [{ ...fix, preferred: true }];
@@ -91,6 +109,9 @@ export function reportLeftover(
         : 'text for the technician goes after a colon';
   return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
 }
+
+/** The years, or an option and its value, behind the vehicle that a procedure applies to. */
+const APPLIED = /^(?:(\d{4})(?: *(?:-|–|—|to|through|thru) *(\d{4}))?|([\p{L}-]+ [\p{L}-]+))(?= *(?:,|$))/u;
 
 /** Words and signs of speech that code does without: `lower the vehicle`, `torque nut and bolt`, `4 x M8`. */
 function spokenFix(

@@ -1,0 +1,21 @@
+// `remove chocks` where `unchock rear-wheels` is meant: what a verb puts on needs no name, and the verb that undoes it
+// takes it off again.
+import type { Job } from '../names/job.js';
+import { VERB_BY_WORD } from '../verbs/index.js';
+import type { NameUse } from './name-uses.js';
+import { statementsOf } from './own-lines.js';
+
+/** The line that is meant by taking off what nothing declares; undefined where nothing of the kind was put on. */
+export function reverseMeant(job: Job, name: string, uses: readonly NameUse[]): string | undefined {
+  const isTakenOff = uses.every(
+    ({ at }) =>
+      at.form === 'object' && at.statement.verb.word === 'remove' && at.statement.objects.length === 1,
+  );
+  const verb = isTakenOff ? (VERB_BY_WORD.get(name) ?? VERB_BY_WORD.get(name.replace(/s$/, ''))) : undefined;
+  const reverse = verb && VERB_BY_WORD.get(`un${verb.word}`);
+  if (!reverse) return undefined;
+  const on = statementsOf(job, (each) => each === verb).flatMap(({ statement }) =>
+    statement.objects.flatMap(({ thing }) => (thing ? [thing.name] : [])),
+  );
+  return on.length === 0 ? undefined : `${reverse.word} ${[...new Set(on)].join(', ')}`;
+}

@@ -67,3 +67,37 @@ it('keeps the remark at the top of the file', () => {
   const before = `# Read by RB before it is printed.\n${mergeTranslations('one', 'a.bay', ['one'], 'de').po}`;
   expect(mergeTranslations('one', 'a.bay', ['one'], 'de', before).po).toBe(before);
 });
+
+it('keeps what a translation editor wrote beside the texts: who translated, marks, and what it put away', () => {
+  const before = `# Read by KM.
+msgid ""
+msgstr ""
+"Content-Type: text/plain; charset=iso-8859-1\\n"
+"Last-Translator: KM\\n"
+"Language: xx\\n"
+
+#, fuzzy, no-wrap
+msgid "one"
+msgstr "uno"
+
+#~ msgid "old words"
+#~ msgstr "palabras viejas"
+`;
+  const { po } = mergeTranslations('one', 'a.bay', ['one'], 'es', before);
+  expect(po).toBe(`# Read by KM.
+msgid ""
+msgstr ""
+"Content-Type: text/plain; charset=utf-8\\n"
+"Last-Translator: KM\\n"
+"Language: es\\n"
+"X-Source: a.bay\\n"
+
+#, fuzzy, no-wrap
+msgid "one"
+msgstr "uno"
+
+#~ msgid "old words"
+#~ msgstr "palabras viejas"
+`);
+  expect(mergeTranslations('one', 'a.bay', ['one'], 'es', po).po).toBe(po);
+});

@@ -22,6 +22,8 @@ interface Entry {
   readonly text: string;
   readonly translation: string;
   readonly isDoubtful: boolean;
+  /** Marks of a translation editor, other than for a doubtful text. */
+  readonly flags: readonly string[];
   /** Notes of the translator. */
   readonly note: string | undefined;
 }
@@ -30,17 +32,31 @@ function entriesOf(text: string): Entry[] {
   const parsed = po.parse(text, { defaultCharset: 'utf-8' });
   return Object.values(parsed.translations[''] ?? {})
     .filter(({ msgid }) => msgid !== '')
-    .map(({ msgid, msgstr, comments }) => ({
-      text: msgid,
-      translation: msgstr[0] ?? '',
-      isDoubtful: comments?.flag?.split(/\s*,\s*/).includes('fuzzy') ?? false,
-      note: comments?.translator,
-    }));
+    .map(({ msgid, msgstr, comments }) => {
+      const flags = comments?.flag?.split(/\s*,\s*/) ?? [];
+      return {
+        text: msgid,
+        translation: msgstr[0] ?? '',
+        isDoubtful: flags.includes(DOUBTFUL),
+        flags: flags.filter((flag) => flag !== DOUBTFUL && flag !== ''),
+        note: comments?.translator,
+      };
+    });
 }
 
-/** The remark at the top of the file: who translated it, and who must still read it. */
-function noteOf(text: string): string | undefined {
-  return po.parse(text, { defaultCharset: 'utf-8' }).translations['']?.['']?.comments?.translator;
+const DOUBTFUL = 'fuzzy';
+
+/**
+ * What a file holds beside its texts: the remark at its top, who translated it and when, and what a translation editor
+ * has put away (`#~`).
+ */
+function besideTexts(text: string): {
+  note: string | undefined;
+  headers: Readonly<Record<string, string>>;
+  obsolete: ReturnType<typeof po.parse>['obsolete'];
+} {
+  const { translations, headers, obsolete } = po.parse(text, { defaultCharset: 'utf-8' });
+  return { note: translations['']?.['']?.comments?.translator, headers, obsolete };
 }
 
 export interface Merged {
@@ -67,26 +83,39 @@ export function mergeTranslations(
   const used = new Set([...texts, ...old.map(({ text }) => text).filter((text) => place(text) >= 0)]);
   const ordered = [...used].sort((a, b) => place(a) - place(b) || (a < b ? -1 : 1));
   const left = old.filter(({ text, translation }) => !used.has(text) && translation !== '');
-  const row = (text: string, entry: Entry | undefined, isDoubtful: boolean) => ({
-    msgid: text,
-    msgstr: [entry?.translation ?? ''],
-    comments: {
-      ...(entry?.note === undefined ? {} : { translator: entry.note }),
-      ...(isDoubtful ? { flag: 'fuzzy' } : {}),
-    },
-  });
-  const note = before === undefined ? undefined : noteOf(before);
+  const row = (text: string, entry: Entry | undefined, isDoubtful: boolean) => {
+    const flags = [...(isDoubtful ? [DOUBTFUL] : []), ...(entry?.flags ?? [])];
+    return {
+      msgid: text,
+      msgstr: [entry?.translation ?? ''],
+      comments: {
+        ...(entry?.note === undefined ? {} : { translator: entry.note }),
+        ...(flags.length > 0 ? { flag: flags.join(', ') } : {}),
+      },
+    };
+  };
+  const beside = before === undefined ? undefined : besideTexts(before);
+  const note = beside?.note;
   const top = { msgid: '', msgstr: [''], ...(note === undefined ? {} : { comments: { translator: note } }) };
   const rows = [
     ...ordered.map((text) => row(text, known.get(text), known.get(text)?.isDoubtful ?? false)),
     ...left.map((entry) => row(entry.text, entry, true)),
   ];
-  const headers = { 'Content-Type': 'text/plain; charset=utf-8', Language: language, 'X-Source': file };
+  const headers = {
+    ...beside?.headers,
+    'Content-Type': 'text/plain; charset=utf-8',
+    Language: language,
+    'X-Source': file,
+  };
+  const obsolete = beside?.obsolete;
   const translations = {
     '': Object.fromEntries([['', top], ...rows.map((one) => [one.msgid, one])]),
   };
   const compiled = po
-    .compile({ charset: 'utf-8', headers, translations }, { foldLength: 100 })
+    .compile(
+      { charset: 'utf-8', headers, translations, ...(obsolete ? { obsolete } : {}) },
+      { foldLength: 100 },
+    )
     .toString('utf8');
   const isMissing = (text: string): boolean =>
     (known.get(text)?.translation ?? '') === '' || known.get(text)?.isDoubtful === true;

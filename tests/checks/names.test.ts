@@ -609,3 +609,25 @@ preparation
   expect([...files.values()]).toEqual([job('unchock rear-wheels')]);
   expect(found?.fixes.some(({ preferred }) => preferred)).toBe(false);
 });
+
+test('a verb that is of other things is one finding, with verbs that change what is named', () => {
+  const found = findingsOf(
+    new Map([
+      [
+        'a.bay',
+        `procedure A-1: Axle, let down
+
+parts
+  axle-pad: Axle pad
+
+removal
+  step: Down
+    lower axle-pad by 3 in
+`,
+      ],
+    ]),
+  );
+  expect(found.map(({ code }) => code)).toEqual(['N201']);
+  expect(found[0]?.advice).toMatch(/`move`/);
+  expect(found[0]?.advice).toMatch(/`remove`/);
+});

@@ -137,11 +137,15 @@ function declaredAt(thing: Thing): { file: string; span: { start: number; end: n
     : [];
 }
 
-/** Verbs that act on a kind, those that act on fewest kinds first: they are made for it. */
+/** Verbs that act on a kind: those that change its state first, of them those that act on fewest kinds, made for it. */
 function verbsFor(thing: Thing): string[] {
   return VERBS.filter((verb) => verb.on[thing.kind])
-    .map((verb) => ({ word: verb.word, kinds: kindsOn(verb).length }))
-    .sort((a, b) => a.kinds - b.kinds)
+    .map((verb) => ({
+      word: verb.word,
+      changes: verb.on[thing.kind]?.makes.some((made) => made !== 'outcome') ? 0 : 1,
+      kinds: kindsOn(verb).length,
+    }))
+    .sort((a, b) => a.changes - b.changes || a.kinds - b.kinds)
     .slice(0, 6)
     .map(({ word }) => `\`${word}\``);
 }

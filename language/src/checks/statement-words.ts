@@ -63,8 +63,13 @@ function faultsOf(statement: BoundStatement): Finding[] {
     }
   }
   let isSaidOtherwise = false;
+  // A verb of another kind of thing has other clauses as well: that it does not fit is told at the name.
+  const isOtherVerb = objects.some(
+    ({ thing }) => thing && thing.kind !== 'machine' && verb.on[thing.kind] === undefined,
+  );
   for (const clause of clauses) {
     const slot = slotOf(statement, clause);
+    if (!slot && isOtherVerb && clause.word !== 'side') continue;
     if (clause.word === 'side') found.push(sideAsGuard(statement, clause));
     else if (!slot) {
       const fixes = bareFix(statement, clause);

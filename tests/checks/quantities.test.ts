@@ -411,3 +411,11 @@ test.each([
     catalogue({}).replace('4 of M12x1.5, class 10.9', mended),
   );
 });
+
+test('a bound behind a figure is no unit, and where anything is measured none is put in unasked', () => {
+  const text = (figure: string) => `catalogue: Gaps\n\nlimits\n  gap: Gap\n    ${figure}\n`;
+  const of = (figure: string) => findingsOf(new Map([['a.bay', text(figure)]]))[0];
+  expect(of('.030 max')?.advice).toMatch(/`at most \.030`/);
+  expect(of('.030 max')?.fixes.map(({ edits }) => edits[0]?.text)).toEqual(['at most .030']);
+  expect(of('at most 12 psj')?.fixes.some(({ preferred }) => preferred)).toBe(false);
+});

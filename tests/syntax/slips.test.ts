@@ -47,6 +47,10 @@ describe('the first word', () => {
       inLimit('    at most 15 psi, per "HY-7"'),
     );
     expect(dumpOf(inLimit('    max 15 psi'))).toContain('(at most spec=[(measure=<at most 15 psi>)])');
+    const [behind] = check(inLimit('    0.010 in max, per "HY-7"\n#            ^^^ G203'));
+    expect(behind?.fixes[0] && applyFix(inLimit('    0.010 in max, per "HY-7"'), behind.fixes[0])).toBe(
+      inLimit('    at most 0.010 in, per "HY-7"'),
+    );
     check(inLimit('    min 2 mm\n#   ^^^ G201 `min` is read as `at least`'));
     const inPart = (code: string) => `procedure A-1: T\nparts\n  shaft: Shaft\n${code}`;
     check(inPart('    weight 28 lb\n#   ^^^^^^ G201 `weight` is read as `mass`'));

@@ -25,9 +25,12 @@ import {
   usualUnits,
 } from '../quantity/index.js';
 import type { AmountNode, MeasureNode, UnitNode } from '../syntax/tree.js';
+import { HEADS_SAID } from '../vocabulary/heads-said.js';
 import { kindFixes, phrases, unitsIn, type Writer, wanted, writerOf } from './quantity-writer.js';
 import { rangeBackwards, rangeFault } from './range-fault.js';
 import { toleranceFault } from './tolerance-fault.js';
+
+const BOUNDS: ReadonlySet<string> = new Set(['at most', 'at least']);
 
 /** Units whose short forms stand for something else in other capitals or places. */
 const MISLEADING = new Set(['nm', 'NM', 'M', 'mil', 'T']);
@@ -88,12 +91,23 @@ function unitFault(
       const fixes = [at.write(rest, ` of ${counted}`, true, node)];
       return finding(unknownUnit, at.place(unit, fixes), { spelling: unit.spelling, near: undefined, set });
     }
+    const bound = HEADS_SAID.get(unit.spelling.toLowerCase());
+    if (bound !== undefined && BOUNDS.has(bound) && amount && node.amounts.length === 1) {
+      const meant = `${bound} ${at.quote(amount.number)}`;
+      const fixes = word === 'bare' ? [at.write(node, meant, false, node)] : [];
+      return finding(unknownUnit, at.place(unit, fixes), { spelling: unit.spelling, near: undefined, meant });
+    }
     const near = isNoFigure ? undefined : nearestUnit(unit.spelling, kinds);
     const fits = near !== undefined && (kinds?.includes(near.kind) ?? true);
     // `at 4 places`: where things are counted, the word says what.
     if (kinds?.includes('count') && near === undefined) return undefined;
     const fixes =
-      near && fits ? [at.write(unit, near.symbol, true, node)] : kinds ? kindFixes(node, kinds, at) : [];
+      // Where anything may be measured, the nearest of all units is a guess.
+      near && fits
+        ? [at.write(unit, near.symbol, kinds !== undefined, node)]
+        : kinds
+          ? kindFixes(node, kinds, at)
+          : [];
     return finding(unknownUnit, at.place(unit, fixes), {
       spelling: unit.spelling,
       near: fits ? near?.symbol : undefined,

@@ -6,17 +6,21 @@ export const unknownUnit = defineDiagnostic<{
   readonly near: string | undefined;
   /** How a set of fasteners is written, where that was meant. */
   readonly set?: string | undefined;
+  /** The bound in front of its figure, where it stands behind it. */
+  readonly meant?: string;
 }>({
   code: 'Q101',
   name: 'unknown-unit',
   severity: 'error',
   message: ({ spelling }) => `\`${spelling}\` is not a unit`,
-  advice: ({ near, set }) =>
-    set !== undefined
-      ? `a set says how many \`of\` what: \`${set}\``
-      : near === undefined
-        ? 'units are written as on the sheet: N·m, ft·lbf, L, mm, kPa'
-        : `the nearest is ${near}`,
+  advice: ({ near, set, meant }) =>
+    meant !== undefined
+      ? `a bound stands before its figure, and the unit behind: \`${meant}\` and its unit`
+      : set !== undefined
+        ? `a set says how many \`of\` what: \`${set}\``
+        : near === undefined
+          ? 'units are written as on the sheet: N·m, ft·lbf, L, mm, kPa'
+          : `the nearest is ${near}`,
   why: `A number whose unit is not known cannot be compared, converted or printed in the other system. Most often a letter is missing or two have changed places.`,
   wrong: `catalogue: Hub parts
 

@@ -7,6 +7,7 @@ import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { span } from '../text/span.js';
 import { ORDER_PATTERNS } from '../trade/order.js';
+import { HEADS_SAID } from '../vocabulary/heads-said.js';
 import { nearest } from '../vocabulary/near.js';
 import type { LineSource } from './line-source.js';
 import { STATES } from './states.js';
@@ -55,6 +56,15 @@ export function reportLeftover(
       unexpected,
       { file, span: at, fixes },
       { what: described(token), hint: 'steps need no number; the guide numbers them' },
+    );
+  }
+  const bound = HEADS_SAID.get(token.image.toLowerCase());
+  if (bound !== undefined && source.clauseWords.includes(bound) && /^ *[.\d][^,:]*$/.test(ahead)) {
+    const meant = `${bound} ${ahead.trim()}`;
+    return finding(
+      unexpected,
+      { file, span: at, fixes: [edit(`Write \`${meant}\``, file, base, at.end, meant)] },
+      { what: described(token), hint: `did you mean \`${meant}\`?` },
     );
   }
   if (token.tokenType !== Word && !OF_SENTENCES.has(token.image))

@@ -43,6 +43,27 @@ catalogue/mirrors.bay Mirrors
     expect(out).not.toMatch(/is (new|gone)/);
   });
 
+  it('a part under another name is the same one, and its figures are told', async () => {
+    const renamed = (text: string): string =>
+      text.replaceAll('mirror-bolt', 'mirror-screw').replaceAll('door-mirror', 'bolt');
+    const same = Object.fromEntries(Object.entries(SHOP).map(([path, text]) => [path, renamed(text)]));
+    expect(await compare(same)).toMatchObject({ code: 0, out: 'No change from old to new.\n' });
+    const raised = { ...same, 'catalogue/mirrors.bay': renamed(CATALOGUE).replace('9 N·m', '10 N·m') };
+    const { out } = await compare({ ...raised, 'M-2.bay': renamed(guide('M-2', 'Door mirror, wash')) });
+    expect(out).toContain('M-1 Door mirror, replace\n  Mirror bolts: torque 9 N·m → 10 N·m\n  revision');
+    expect(out).toContain('title Door mirror, paint → Door mirror, wash\n  Mirror bolts: torque 9');
+  });
+
+  it('a thing of another title is another thing', async () => {
+    const other = CATALOGUE.replaceAll('mirror-bolt', 'mirror-screw').replace(
+      'Mirror bolts',
+      'Mirror screws',
+    );
+    const { out } = await compare({ 'catalogue/mirrors.bay': other });
+    expect(out).toContain('mirror-screw (fastener) Mirror screws is new');
+    expect(out).toContain('mirror-bolt (fastener) Mirror bolts is gone');
+  });
+
   it('a folder without a procedure or catalogue is no side', async () => {
     const files = { ...folders(SHOP, SHOP), 'empty/notes.txt': 'Nothing here.' };
     expect(await baywright('compare old empty', { files })).toMatchObject({

@@ -3,6 +3,7 @@ import { diffArrays } from 'diff';
 import type { Language } from '../vocabulary/kinds.js';
 import { type PhraseId, phrase } from '../vocabulary/phrases.js';
 import type { Fact, ShopFacts, WorkLine } from './facts.js';
+import { withNamesOf } from './renamed.js';
 
 export interface Change {
   /** What kind of change: a figure or word of a thing, or a line of the work. */
@@ -20,9 +21,10 @@ export interface Change {
   readonly line: number;
 }
 
-/** The changes in the order of the new edition, what is gone after the rest. Layout alone is no change. */
+/** The changes in the order of the new edition, what is gone after the rest. Layout and names alone are no change. */
 export function changesBetween(old: ShopFacts, now: ShopFacts): Change[] {
-  return [...factChanges(old.facts, now.facts), ...workChanges(old.work, now.work)];
+  const was = withNamesOf(old, now);
+  return [...factChanges(was.facts, now.facts), ...workChanges(was.work, now.work)];
 }
 
 /** One change in a line: `Hub-to-knuckle bolts: torque 105 N·m → 115 N·m`. */

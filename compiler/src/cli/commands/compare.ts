@@ -7,7 +7,7 @@ import { type Context, choice, count, defineCommand } from '../command.js';
 export default defineCommand({
   name: 'compare',
   summary: 'tell what changed between two editions',
-  docs: `Tells what changed between OLD and NEW with the old and the new figure, and drafts the revision line. Layout, comments and the way a number is written are no change. What a procedure takes from a catalogue counts.
+  docs: `Tells what changed between OLD and NEW with the old and the new figure, and drafts the revision line. Layout, comments, names of entries and the way a number is written are no change. What a procedure takes from a catalogue counts.
 
 Each side is a file, a folder, a procedure by number, an issue (FH-12@4, FH-12@issued) or, where there is git, a revision of it (REVISION:path). Without NEW, OLD is a number and its last issue is compared with what stands now.
 

@@ -631,3 +631,19 @@ removal
   expect(found[0]?.advice).toMatch(/`move`/);
   expect(found[0]?.advice).toMatch(/`remove`/);
 });
+
+test('a verb with a word behind it that is read as a clause is asked about as what it is said for', () => {
+  const job = (line: string) => `procedure A-1: Lead, connect
+
+connections
+  lead: Lead
+
+installation
+  step: On
+    ${line}
+`;
+  const [found] = findingsOf(new Map([['a.bay', job('plug in lead')]])).filter(({ code }) => code === 'N208');
+  expect(found?.advice).toBe('did you mean `connect lead`?');
+  const files = afterFix(new Map([['a.bay', job('plug in lead')]]), found?.fixes[0]?.edits ?? []);
+  expect([...files.values()]).toEqual([job('connect lead')]);
+});

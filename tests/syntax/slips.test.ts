@@ -79,6 +79,14 @@ describe('the first word', () => {
     ]);
   });
 
+  test('a verb with a word behind it that another verb is said by', () => {
+    const [found] = check(inStep('    press off bearing\n#             ^^^^^^^ G203'));
+    expect(found?.advice).toBe('did you mean `remove bearing`?');
+    expect(found?.fixes.map((fix) => applyFix(inStep('    press off bearing'), fix))).toEqual([
+      inStep('    remove bearing'),
+    ]);
+  });
+
   test('years and options of the vehicle that a procedure applies to', () => {
     const head = (code: string) => `procedure A-1: T\napplies to ${code}\n`;
     const mended = (code: string) => {

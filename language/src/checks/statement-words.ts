@@ -13,6 +13,7 @@ import type { BoundStatement } from '../names/statement.js';
 import type { AmountNode, Clause } from '../syntax/tree.js';
 import { once } from '../text/once.js';
 import type { Span } from '../text/span.js';
+import { SAID_FOR } from '../verbs/said-for.js';
 import type { ClauseSlot, VerbDef } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
 import { manyOf } from './kind-words.js';
@@ -43,7 +44,10 @@ function faultsOf(statement: BoundStatement): Finding[] {
     // `remove 6 bolts`: what stands there as a unit is what is meant.
     if (statement.clause('bare')?.spec?.stages.some(({ measure }) => measure.amounts.some(isNoUnit)))
       return [];
-    return [finding(objectMissing, at(line.verb), { verb: verb.word, takes: manyOf(kindsOn(verb)) })];
+    const { meant, fixes } = particleMeant(statement);
+    return [
+      finding(objectMissing, at(line.verb, fixes), { verb: verb.word, takes: manyOf(kindsOn(verb)), meant }),
+    ];
   }
   const found: Finding[] = [];
   for (const item of line.items) {
@@ -96,6 +100,17 @@ function faultsOf(statement: BoundStatement): Finding[] {
     );
   }
   return found;
+}
+
+/** `plug in sensor` means `connect sensor`: a verb with a word behind it that is read as a clause. */
+function particleMeant({ verb, line, clauses, file }: BoundStatement): { meant?: string; fixes: Fix[] } {
+  const [clause] = clauses;
+  const [thing] = clause?.items ?? [];
+  const other = clause && SAID_FOR.get(`${verb.word}-${clause.word}`);
+  if (!clause || !thing || other === undefined) return { fixes: [] };
+  const span = { start: line.verb.start, end: thing.start };
+  const meant = `${other} ${thing.name.text}`;
+  return { meant, fixes: [{ title: `Write \`${meant}\``, edits: [{ file, span, text: `${other} ` }] }] };
 }
 
 /** The clauses a verb cannot do without. */

@@ -7,6 +7,7 @@ import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { span } from '../text/span.js';
 import { ORDER_PATTERNS } from '../trade/order.js';
+import { SAID_FOR } from '../verbs/said-for.js';
 import { HEADS_SAID } from '../vocabulary/heads-said.js';
 import { nearest } from '../vocabulary/near.js';
 import type { LineSource } from './line-source.js';
@@ -56,6 +57,16 @@ export function reportLeftover(
       unexpected,
       { file, span: at, fixes },
       { what: described(token), hint: 'steps need no number; the guide numbers them' },
+    );
+  }
+  const [particle, verbWord, behind] = /^(\p{Ll}+) (\p{Ll}+) $/u.exec(ahead) ?? [];
+  const other = particle && SAID_FOR.get(`${verbWord}-${behind}`);
+  if (other) {
+    const meant = `${other} ${token.image}`;
+    return finding(
+      unexpected,
+      { file, span: at, fixes: [edit(`Write \`${meant}\``, file, base, at.end, meant)] },
+      { what: described(token), hint: `did you mean \`${meant}\`?` },
     );
   }
   const bound = HEADS_SAID.get(token.image.toLowerCase());

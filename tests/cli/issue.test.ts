@@ -53,6 +53,30 @@ describe('sign', () => {
     expect(text(noted, 'M-1.bay')).toContain('status released by tr on 2026-10-05: KM is on leave');
   });
 
+  it.each([
+    [
+      'a list that is none',
+      '{ "release": { "by": "TR" } }',
+      'R802 release.by: expected a list in [ ], found "TR"',
+    ],
+    ['a slip in a word', '{ "realease": { "by": ["TR"] } }', 'R803 there is no setting realease'],
+    ['no JSON', '{ "release": ', 'R801 the settings are not JSON'],
+  ])(
+    'nobody signs or issues while the rules of the house cannot be read: %s',
+    async (_, settings, reason) => {
+      const files = { ...draft, 'baywright.json': settings };
+      const signed = await baywright('sign M-1 proved --by XY', { files });
+      expect([signed.code, signed.files.get('M-1.bay')]).toEqual([1, draft['M-1.bay']]);
+      expect(signed.out).toContain(
+        `the rules of the house are not known while baywright.json has a fault: ${reason}`,
+      );
+      const issued = await baywright('issue M-2', { files });
+      expect(issued.code).toBe(1);
+      expect(issued.out).toContain(reason);
+      expect((await baywright('sign M-2 draft', { files })).code).toBe(0);
+    },
+  );
+
   it('with an error or a question in it nothing is released', async () => {
     for (const [old, now, reason] of [
       ['    torque mirror-bolt\n', '', 'error: S303'],

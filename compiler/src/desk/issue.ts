@@ -6,7 +6,7 @@ import { changesSince, shownNow } from './changes-since.js';
 import type { FoundProcedure } from './find.js';
 import { issueFiles } from './issue-files.js';
 import { newestEdition, recordOf, writeIssue } from './issue-store.js';
-import { releaseObstacles } from './release-rules.js';
+import { releaseObstacles, settingsObstacles } from './release-rules.js';
 
 export type IssueResult =
   | {
@@ -51,6 +51,7 @@ export async function issueProcedure(
   )
     return { state: 'current', revision };
   const reasons = [
+    ...settingsObstacles(shelf.settingsFindings),
     ...releaseObstacles(analysis, shelf.settings),
     ...(before !== undefined && revision <= before.revision
       ? [

@@ -25,6 +25,16 @@ export function releaseObstacles(analysis: Analysis, settings: Settings): string
   ];
 }
 
+/** What is wrong with the settings of the house: while they cannot be read as they were meant, nobody knows its rules. */
+export function settingsObstacles(findings: readonly Finding[]): string[] {
+  const [first] = findings.filter(({ severity }) => severity === 'error' || severity === 'warning');
+  return first === undefined
+    ? []
+    : [
+        `the rules of the house are not known while ${first.file} has a fault: ${first.code} ${first.message}`,
+      ];
+}
+
 function standing(status: string, own: readonly Finding[]): string[] {
   const told = (severity: Finding['severity']): string[] => {
     const found = own.filter((finding) => finding.severity === severity);

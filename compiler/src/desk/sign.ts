@@ -5,7 +5,7 @@ import { openLibrary } from '../cli/libraries.js';
 import { join } from '../cli/paths.js';
 import { CannotRun, type Shell } from '../cli/shell.js';
 import type { FoundProcedure } from './find.js';
-import { releaseObstacles, stepObstacle } from './release-rules.js';
+import { releaseObstacles, settingsObstacles, stepObstacle } from './release-rules.js';
 
 export interface SignWish {
   readonly to: Status;
@@ -30,6 +30,8 @@ export function signProcedure(
   const { model } = analysis;
   const from = statusOf(model);
   const signed = from === 'proved' ? (model.status?.by ?? []).map((one) => one.text) : [];
+  const unknown = to === 'draft' ? [] : settingsObstacles(shelf.settingsFindings);
+  if (unknown.length > 0) return { state: 'refused', from, reasons: unknown };
   const obstacle = stepObstacle(from, to, by, signed, said, shelf.settings);
   if (obstacle !== undefined) return { state: 'refused', from, reasons: [obstacle] };
   const day = dayOf(shell.now());

@@ -79,6 +79,14 @@ describe('the first word', () => {
     ]);
   });
 
+  test('the size of a hexagon in front of its word', () => {
+    const [found] = check(inFastener('    4 of 3/8-16, 9/16 hex\n#                     ^^^ G204'));
+    expect(found?.advice).toBe('did you mean `hex 9/16`?');
+    expect(found?.fixes.map((fix) => applyFix(inFastener('    4 of 3/8-16, 9/16 hex'), fix))).toEqual([
+      inFastener('    4 of 3/8-16, hex 9/16'),
+    ]);
+  });
+
   test('a verb with a word behind it that another verb is said by', () => {
     const [found] = check(inStep('    press off bearing\n#             ^^^^^^^ G203'));
     expect(found?.advice).toBe('did you mean `remove bearing`?');

@@ -4,17 +4,17 @@ import { defineDiagnostic } from './define.js';
 export const operandMissing = defineDiagnostic<{
   readonly word: string;
   readonly expected: string;
-  /** What was said in other words than the language's. */
+  /** What was said in other words, or the other way round. */
   readonly meant?: string;
+  /** Where the rest of it goes. */
+  readonly more?: string | undefined;
 }>({
   code: 'G204',
   name: 'operand-missing',
   severity: 'error',
   message: ({ word, expected }) => `${expected} must follow \`${word}\``,
-  advice: ({ meant }) =>
-    meant === undefined
-      ? undefined
-      : `did you mean \`${meant}\`? Figures stand in the entry, and what is done on lines of their own below`,
+  advice: ({ meant, more }) =>
+    meant === undefined ? undefined : `did you mean \`${meant}\`?${more === undefined ? '' : ` ${more}`}`,
   why: `The word asks for more, and the line ends or goes on to something else. Where the value is not known yet, \`?\` keeps its place.`,
   wrong: `procedure A-1: Mirror, replace
 

@@ -206,6 +206,7 @@ function nearClause(word: string, phrases: readonly string[]): string | undefine
 const BY_HAND = /^ +(?:(?:hand|finger)[- ]tight|by hand|loosely|loose)$/;
 
 /** The size of a head in front of the word for it: `9/16 in head`. */
+export const SIZE_AHEAD = /(?<=, *)\d[\d ./-]*(?:mm|in|["”])?(?= *$)/;
 const HEAD_BEHIND = /(?<=, *)(\d[\d ./-]*(?:mm|in|["”])?) *(?:head|socket|wrench|spanner|AF)$/;
 
 const JOINERS = new Set(['and', 'or']);

@@ -6,7 +6,7 @@ import { EmbeddedActionsParser, type IToken } from 'chevrotain';
 import { type DiagnosticDef, type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { type Span, span } from '../text/span.js';
-import { isOpenString, reportLeftover } from './leftover.js';
+import { isOpenString, reportLeftover, SIZE_AHEAD } from './leftover.js';
 import type { LineSource } from './line-source.js';
 import { LazyLookahead } from './lookahead.js';
 import { AnyToken, Comma, endOf, RawToken, StringToken, TOKEN_TYPES, wordOf } from './tokens.js';
@@ -95,13 +95,23 @@ export abstract class ParserBase extends EmbeddedActionsParser {
   }
 
   protected missing(after: IToken, expected: string): void {
-    this.report(operandMissing, this.place(after), {
-      word: after.tokenType === Comma ? ',' : wordOf(after),
-      expected,
-    });
+    const word = after.tokenType === Comma ? ',' : wordOf(after);
+    const at = this.place(after);
+    // `9/16 hex`: the size stands in front of its word.
+    const size = SIZED.has(word) ? SIZE_AHEAD.exec(this.source.code.slice(0, after.startOffset)) : null;
+    if (!size) {
+      this.report(operandMissing, at, { word, expected });
+      return;
+    }
+    const meant = `${word} ${size[0].trim()}`;
+    const place = { start: this.source.base + size.index, end: at.end };
+    const edits = [{ file: this.source.file, span: place, text: meant }];
+    this.report(operandMissing, at, { word, expected, meant }, [{ title: `Write \`${meant}\``, edits }]);
   }
 
   protected leftover(token: IToken): void {
     this.firstFinding ??= reportLeftover(token, this.LA(-1), this.source);
   }
 }
+
+const SIZED: ReadonlySet<string> = new Set(['hex', 'square', 'twelve-point']);

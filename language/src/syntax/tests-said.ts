@@ -35,11 +35,13 @@ export function testSaid(file: string, head: Name, joined: string, code: Span): 
     return finding(
       operandMissing,
       { file, span: head, fixes },
-      { word: head.text, expected: TESTS, meant: test },
+      { word: head.text, expected: TESTS, meant: test, more: isWhole ? undefined : REST },
     );
   }
   return undefined;
 }
+
+const REST = 'Figures stand in the entry, and what is done on lines of their own below';
 
 /** All that may follow `if`. */
 export const TESTS = '`below limit`, `above limit`, `outside limit`, `within limit`, `rejected` or `needed`';

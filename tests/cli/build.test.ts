@@ -76,6 +76,17 @@ describe('build', () => {
     const list = String(after.get('out/index.html'));
     expect(list).toContain('<small>Draft</small>');
     expect(list).not.toContain('Entwurf');
+    const german = { ...files, 'baywright.json': '{ "languages": ["de", "en"] }' };
+    const whole = await baywright('build --format html', {
+      files: { ...german, 'b.bay': GOOD.replace('A-1', 'A-2').replace('sides left, right\n', '') },
+    });
+    const links = String(whole.files.get('out/index.html')).match(/(?<=<a href="\.\/[ab]\.[^>]*>)[^<]*/g);
+    const sides = ['Links', 'Rechts', 'Beide Seiten'];
+    expect(links).toEqual([
+      ...['de', 'en'].flatMap((code) => sides.map((side) => `${side} ${code}`)),
+      'De',
+      'En',
+    ]);
   });
 
   it('gives no guide for what only the whole library can tell, where the house calls that an error', async () => {

@@ -1,5 +1,5 @@
 // The options of `build`, and the prints of a procedure that they ask for.
-import { type Analysis, allThings, clausesOf } from '@baywright/language';
+import { type Analysis, allThings, clausesOf, type Language, phrase } from '@baywright/language';
 import { SHEETS } from '../../document/document.js';
 import { PRINTS } from '../../print-options.js';
 import { choice, count, flag, list, type OptionValues, text } from '../command.js';
@@ -121,10 +121,19 @@ export function wantedOf(
           ...(timestamp === undefined ? {} : { timestamp }),
         },
       },
-      [side, languages.length > 1 ? language : undefined].filter((part) => part !== undefined).join(' '),
+      [sideIn(side, settings.languages[0]), languages.length > 1 ? language : undefined]
+        .filter((part) => part !== undefined)
+        .join(' '),
     ]),
   );
   return { prints };
+}
+
+/** The list of guides is in the language of the shop, whatever the guides are in. */
+function sideIn(side: string | undefined, language: Language = 'en'): string | undefined {
+  if (side === 'left') return phrase('side-left', language);
+  if (side === 'right') return phrase('side-right', language);
+  return side === 'both' ? phrase('both-sides', language) : side;
 }
 
 /** A side, a line or a value of an option that this procedure does not have, in words behind its name. */

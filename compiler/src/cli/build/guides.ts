@@ -1,5 +1,5 @@
 // Checks some files of a library and makes their guides, file by file, in one thread.
-import { type Finding, type LibraryPart, partOf } from '@baywright/language';
+import { type Finding, type LibraryPart, partOf, phrase } from '@baywright/language';
 import type { Engine } from '../../pdf/engine.js';
 import { keptFile } from '../check-file.js';
 import type { KeptFile } from '../checked-file.js';
@@ -165,7 +165,10 @@ function writeGuide(
   if (made.html !== undefined) {
     const path = join(folder, `${base}.html`);
     shell.write(path, made.html, true);
-    files.push({ path, label: label === '' ? 'Page' : `${upper(label)}` });
+    files.push({
+      path,
+      label: label === '' ? phrase('guide-page', shelf.settings.languages[0] ?? 'en') : upper(label),
+    });
   }
   if (made.pdf !== undefined) {
     const path = join(folder, `${base}.pdf`);

@@ -334,6 +334,7 @@ export const DE: PhraseTable = {
   filter: 'Suchen nach Nummer, Titel, Fahrzeug, Teil oder Werkzeug',
   'no-match': 'Keine Anleitung passt.',
   'guides-title': 'Anleitungen der Werkstatt',
+  'guide-page': 'Seite',
   'model-year': 'Modelljahr',
   'picture-lost': 'Das Bild „{file}“ kann hier nicht gezeigt werden.',
   // The office's sheets

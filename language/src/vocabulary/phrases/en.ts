@@ -334,6 +334,7 @@ export const EN = {
   filter: 'Search by number, title, vehicle, part or tool',
   'no-match': 'No guide matches.',
   'guides-title': 'Guides of the shop',
+  'guide-page': 'Page',
   'model-year': 'year',
   'picture-lost': 'The picture “{file}” cannot be shown here.',
   // The office's sheets

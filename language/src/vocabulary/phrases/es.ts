@@ -334,6 +334,7 @@ export const ES: PhraseTable = {
   filter: 'Buscar por número, título, vehículo, pieza o herramienta',
   'no-match': 'Ninguna guía coincide.',
   'guides-title': 'Guías del taller',
+  'guide-page': 'Página',
   'model-year': 'año',
   'picture-lost': 'La imagen «{file}» no se puede mostrar aquí.',
   // The office's sheets

@@ -335,6 +335,7 @@ export const FR: PhraseTable = {
   filter: 'Chercher par numéro, titre, véhicule, pièce ou outil',
   'no-match': 'Aucun guide ne correspond.',
   'guides-title': 'Guides de l’atelier',
+  'guide-page': 'Page',
   'model-year': 'année',
   'picture-lost': 'L’image « {file} » ne peut pas être montrée ici.',
   // The office's sheets

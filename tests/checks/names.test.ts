@@ -610,6 +610,30 @@ preparation
   expect(found?.fixes.some(({ preferred }) => preferred)).toBe(false);
 });
 
+test('what is taken off by the verb that undoes another is not declared while that line cannot be read', () => {
+  const found = findingsOf(
+    new Map([
+      [
+        'a.bay',
+        `procedure A-1: Shaft, look at
+
+preparation
+  step: Secure
+    chock rear wheels
+    clean shelf
+    remove chocks
+`,
+      ],
+    ]),
+  );
+  expect(found.map(({ code, message }) => `${code} ${/`[^`]*`/.exec(message)?.[0]}`)).toEqual([
+    'G203 `wheels`',
+    'N101 `shelf`',
+  ]);
+  const declared = found.flatMap(({ fixes }) => fixes.flatMap(({ edits }) => edits.map(({ text }) => text)));
+  expect(declared.filter((text) => /chocks:/.test(text))).toEqual([]);
+});
+
 test('a verb that is of other things is one finding, with verbs that change what is named', () => {
   const found = findingsOf(
     new Map([

@@ -3,9 +3,12 @@
 import type { Job } from '../names/job.js';
 import { VERB_BY_WORD } from '../verbs/index.js';
 import type { NameUse } from './name-uses.js';
-import { statementsOf } from './own-lines.js';
+import { statementsOf, workLines } from './own-lines.js';
 
-/** The line that is meant by taking off what nothing declares; undefined where nothing of the kind was put on. */
+/**
+ * The line that is meant by taking off what nothing declares; undefined where nothing of the kind was put on, empty where
+ * the line that does it cannot be read yet.
+ */
 export function reverseMeant(job: Job, name: string, uses: readonly NameUse[]): string | undefined {
   const isTakenOff = uses.every(
     ({ at }) =>
@@ -17,5 +20,8 @@ export function reverseMeant(job: Job, name: string, uses: readonly NameUse[]): 
   const on = statementsOf(job, (each) => each === verb).flatMap(({ statement }) =>
     statement.objects.flatMap(({ thing }) => (thing ? [thing.name] : [])),
   );
-  return on.length === 0 ? undefined : `${reverse.word} ${[...new Set(on)].join(', ')}`;
+  if (on.length > 0) return `${reverse.word} ${[...new Set(on)].join(', ')}`;
+  return workLines(job).some(({ line }) => line.broken && line.tokens[0]?.image === verb.word)
+    ? ''
+    : undefined;
 }

@@ -18,7 +18,7 @@ import { reverseMeant } from './reverse-meant.js';
 import { movedPart } from './values.js';
 
 export const undeclared: Check = ({ job }) => {
-  const all = [...undeclaredUses(job)].map(([name, uses]) => asked(job, name, uses));
+  const all = [...undeclaredUses(job)].flatMap(([name, uses]) => asked(job, name, uses) ?? []);
   // While an import is missing, most of these are only its echo; and the entries of a catalogue may name things that
   // each procedure declares. What is near to a known name is a slip in either.
   const isOpen = job.scope.missing.length > 0 || job.file.kind !== 'procedure';
@@ -42,8 +42,9 @@ interface Asked {
   readonly near: readonly string[];
 }
 
-function asked(job: Job, name: string, uses: readonly NameUse[]): Asked {
+function asked(job: Job, name: string, uses: readonly NameUse[]): Asked | undefined {
   const reverse = reverseMeant(job, name, uses);
+  if (reverse === '') return undefined;
   if (reverse !== undefined)
     return { wanted: described(name, uses), uses, isName: false, isLine: true, near: [reverse] };
   const words = isTroubleCode(uses) ? ['codes'] : machinesMeant(uses);

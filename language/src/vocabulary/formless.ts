@@ -18,6 +18,7 @@ export const FORMLESS: ReadonlySet<string> = new Set([
   'spring',
   'latch',
   'quarter-turn',
+  'cap',
   'self-tapping-screw',
 ]);
 

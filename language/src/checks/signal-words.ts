@@ -6,7 +6,7 @@ import { cautionOfDamage } from '../diagnostics/h103-caution-of-damage.js';
 import { graveWordForDamage } from '../diagnostics/h104-grave-word-for-damage.js';
 import { signalTooWeak } from '../diagnostics/h105-signal-too-weak.js';
 import { messageRepeated } from '../diagnostics/h106-message-repeated.js';
-import { isDraft } from '../names/draft.js';
+import { isEndOfDraft } from '../names/draft.js';
 import type { Job } from '../names/job.js';
 import type { Line } from '../syntax/tree.js';
 import { HARM_WORDS, hasWord } from '../vocabulary/hazard-words.js';
@@ -34,7 +34,6 @@ export const signalWords: Check = ({ job, library }) => {
 function placeFindings(job: Job): Finding[] {
   const found: Finding[] = [];
   const preparing = job.file.work.filter((s) => s.word === 'preparation' && s !== job.file.work.at(-1));
-  const written = isDraft(job.file) ? job.file.work.at(-1)?.end : undefined;
   for (const { line } of workLines(job)) {
     if (line.kind === 'statement') {
       for (const child of line.children)
@@ -50,7 +49,7 @@ function placeFindings(job: Job): Finding[] {
       const first = line.children.find(acts);
       if (
         !first ||
-        line.children.at(-1)?.end === written ||
+        isEndOfDraft(job.file, line) ||
         (line.kind === 'step' && preparing.some((s) => s.start < line.start && line.start < s.end))
       )
         continue;

@@ -12,4 +12,16 @@ export function isHalfWritten(file: FileModel): boolean {
   );
 }
 
+/** A draft whose completion is not begun: how the vehicle is handed back is still to be written. */
+export function isWithoutEnd(file: FileModel): boolean {
+  return (
+    isDraft(file) && !file.work.some(({ word, children }) => word === 'completion' && children.length > 0)
+  );
+}
+
+/** Where the work of a draft ends so far, whatever goes on from there is still to be written. */
+export function isEndOfDraft(file: FileModel, { end }: { readonly end: number }): boolean {
+  return isDraft(file) && end === file.work.at(-1)?.end;
+}
+
 const SECOND_HALF: ReadonlySet<string> = new Set(['installation', 'completion']);

@@ -1,4 +1,6 @@
 // `after A require B [before C | next | step ends]`: A opens a duty, B meets it, C or the end calls it in.
+
+import { isEndOfDraft } from '../names/draft.js';
 import { allThings } from '../names/job.js';
 import { hasClause, type Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
@@ -28,7 +30,7 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
     .map((n) => m.job.scope.resolve(n))
     .filter((t) => t !== undefined);
 
-  const callIn = (key: string, when: Condition, by: Act | undefined): void => {
+  const callIn = (key: string, when: Condition, by: Act | undefined, isOwedLast = false): void => {
     const owed = duties.find(key, isOwed, when);
     const act = m.acts[owed.by];
     if (owed.when === NEVER || !act) return;
@@ -40,6 +42,7 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
       missing: missingWords(form, it, by),
       things: asked,
       others: by ? [[by, 'due before this line']] : [],
+      isOwedLast,
       fix: () => fixFor(m, form, act, by, it),
     });
     duties.put(key, owed.when, MET, act.index);
@@ -62,11 +65,12 @@ export function dutyAfter(m: Machine, form: After, teller: Teller): Automaton {
         duties.advance(thing?.id ?? ALL, m.d.minus(act.when, quiet), MET, OWED, act.index);
       }
     },
-    stepEnds(_step, when) {
-      if (until === 'step ends') for (const key of duties.keys()) callIn(key, when, undefined);
+    stepEnds(step, when) {
+      if (until !== 'step ends') return;
+      for (const key of duties.keys()) callIn(key, when, undefined, isEndOfDraft(m.job.file, step));
     },
     end(when) {
-      for (const key of duties.keys()) callIn(key, when, undefined);
+      for (const key of duties.keys()) callIn(key, when, undefined, true);
     },
     forget: (variable) => duties.forget(variable),
   };

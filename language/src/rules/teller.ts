@@ -2,6 +2,7 @@
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { houseRule } from '../diagnostics/s403-house-rule.js';
 import { usualPractice } from '../diagnostics/s404-usual-practice.js';
+import { isWithoutEnd } from '../names/draft.js';
 import type { Thing } from '../names/model.js';
 import type { Act } from '../state/act.js';
 import type { Machine } from '../state/machine.js';
@@ -20,6 +21,8 @@ interface Broken {
   readonly others?: readonly (readonly [Act, string])[];
   /** The outcomes that lead there, when the run has forgotten them. */
   readonly path?: string | undefined;
+  /** It was owed until the work was over, or until the end of its last step. */
+  readonly isOwedLast?: boolean;
   /** Asked for when the run is over and all acts are known. */
   readonly fix?: () => Fix | undefined;
 }
@@ -37,7 +40,7 @@ export interface Teller {
 export function tellerOf(m: Machine, rule: Rule, found: Told[]): Teller {
   const told = new Set<StepLine | undefined>();
   return {
-    tell({ act, when, missing, things, others = [], path, fix }) {
+    tell({ act, when, missing, things, others = [], path, isOwedLast = false, fix }) {
       if (when === NEVER || told.has(act.step)) return;
       told.add(act.step);
       const { thing, starter } = rule;
@@ -51,11 +54,13 @@ export function tellerOf(m: Machine, rule: Rule, found: Told[]): Teller {
         things,
         finding() {
           const fixes = [fix?.()].filter((f) => f !== undefined);
-          return finding(
+          const broken = finding(
             starter ? usualPractice : houseRule,
             { ...act.blame, related, fixes, variants },
             { rule: thing.name, title: thing.title.replace(/[.。]$/u, ''), missing },
           );
+          // What is owed at the end may well come in the completion.
+          return isOwedLast && isWithoutEnd(m.job.file) ? { ...broken, severity: 'question' } : broken;
         },
       });
     },

@@ -68,7 +68,14 @@ export function orderDiagnostic(need: Need | 'end'): Def {
 }
 
 /** States of putting back, with what it is when they never come and the participle that asks for them. */
-const MISSING: Readonly<Partial<Record<Want, { readonly def: Def; readonly word: string }>>> = {
+/** `last`: seen to when the vehicle is handed back, not where it is put together. */
+interface Missing {
+  readonly def: Def;
+  readonly word: string;
+  readonly last?: true;
+}
+
+const MISSING: Readonly<Partial<Record<Want, Missing>>> = {
   in: { def: D.neverPutBack, word: 'put on' },
   started: { def: D.neverPutBack, word: 'put in' },
   connected: { def: D.neverConnected, word: 'connected' },
@@ -76,20 +83,22 @@ const MISSING: Readonly<Partial<Record<Want, { readonly def: Def; readonly word:
   snug: { def: D.notSnugWhenLowered, word: 'snug' },
   gone: { def: D.leftIn, word: 'taken away' },
   fluid: { def: D.neverFilled, word: 'filled' },
-  levelled: { def: D.levelNeverChecked, word: 'checked' },
-  bled: { def: D.neverBled, word: 'bled' },
-  set: { def: D.notRestored, word: 'set' },
-  position: { def: D.notMovedBack, word: 'moved back' },
-  adjusted: { def: D.neverAdjusted, word: 'adjusted' },
-  unchocked: { def: D.leftChocked, word: 'unchocked' },
-  untagged: { def: D.leftTagged, word: 'untagged' },
-  untied: { def: D.leftTied, word: 'untied' },
-  'back on ground': { def: D.leftRaised, word: 'lowered' },
+  levelled: { def: D.levelNeverChecked, word: 'checked', last: true },
+  bled: { def: D.neverBled, word: 'bled', last: true },
+  set: { def: D.notRestored, word: 'set', last: true },
+  position: { def: D.notMovedBack, word: 'moved back', last: true },
+  adjusted: { def: D.neverAdjusted, word: 'adjusted', last: true },
+  unchocked: { def: D.leftChocked, word: 'unchocked', last: true },
+  untagged: { def: D.leftTagged, word: 'untagged', last: true },
+  untied: { def: D.leftTied, word: 'untied', last: true },
+  'back on ground': { def: D.leftRaised, word: 'lowered', last: true },
 };
 
 export function missingOf(want: Want): Def {
   return MISSING[want]?.def ?? D.outOfOrder;
 }
+
+export const isSeenToLast = (want: Want): boolean => MISSING[want]?.last === true;
 
 /** The participle that asks for what lacks; a fastener without a figure is tightened. */
 export function wantedWord({ want, thing }: Pick<Lack, 'want' | 'thing'>): string {

@@ -4,6 +4,7 @@ import { pathsDiffer } from '../diagnostics/s401-paths-differ.js';
 import { neverReached } from '../diagnostics/s402-never-reached.js';
 import type { StateWords } from '../diagnostics/state-words.js';
 import { absentThing } from '../diagnostics/v101-absent-thing.js';
+import { isEndOfDraft, isWithoutEnd } from '../names/draft.js';
 import { hasClause, type Thing } from '../names/model.js';
 import { NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
@@ -14,7 +15,14 @@ import { groupLacks } from './group.js';
 import type { Machine } from './machine.js';
 import { pairFix } from './pair-fix.js';
 import { whenOf } from './relations.js';
-import { missingOf, needDiagnostic, orderDiagnostic, TOLD_AT_ACT, wantedWord } from './report-table.js';
+import {
+  isSeenToLast,
+  missingOf,
+  needDiagnostic,
+  orderDiagnostic,
+  TOLD_AT_ACT,
+  wantedWord,
+} from './report-table.js';
 import type { StateRun } from './run.js';
 import { directionOf } from './wants.js';
 
@@ -23,8 +31,8 @@ export function reportState(run: StateRun): Finding[] {
   return [
     ...run.deficits.filter((d) => !d.silent && !isDoneAgain(run, d)).flatMap((d) => reportDeficit(m, d)),
     ...absences(run),
-    ...differences(run).map((x) =>
-      finding(
+    ...differences(run).map((x): Finding => {
+      const found = finding(
         pathsDiffer,
         {
           file: x.file,
@@ -33,8 +41,9 @@ export function reportState(run: StateRun): Finding[] {
           related: x.things.flatMap((t) => lastMakers(m, t)),
         },
         words(m, x.things, undefined, undefined),
-      ),
-    ),
+      );
+      return isEndOfDraft(m.job.file, x.line) ? { ...found, severity: 'question' } : found;
+    }),
     ...run.unreached
       .slice(0, 1)
       .map((line) =>
@@ -184,11 +193,13 @@ function leftOff(m: Machine, deficit: Deficit, lacks: readonly Lack[]): Finding 
   const fixes: Fix[] = [pairFix(m, deficit, lacks), insertFix(m, deficit, lacks)].filter(
     (f) => f !== undefined,
   );
-  return finding(
+  const found = finding(
     missingOf(primary?.want ?? 'in'),
     { ...at, related, fixes, variants: m.job.universe.words(whenOf(m, lacks)) },
     words(m, things, deficit, primary),
   );
+  const isOpen = deficit.act === undefined && isSeenToLast(primary?.want ?? 'in') && isWithoutEnd(m.job.file);
+  return isOpen ? { ...found, severity: 'question' } : found;
 }
 
 function absences(run: StateRun): Finding[] {

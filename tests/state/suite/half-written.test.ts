@@ -55,3 +55,56 @@ test.each([
   const found = findingsOf(new Map([['a.bay', large(status, back)]])).filter(({ code }) => code === 'S301');
   expect([...new Set(found.map((f) => f.severity))]).toEqual([severity]);
 });
+
+const END = `
+completion
+  step: Hand back
+    do: Sign.
+`;
+const chocked = (end: string): string => `procedure A-1: Wheel, look at
+${end.startsWith('status') ? end : ''}
+parts
+  cap: Cap
+    held by cap-screw
+
+fasteners
+  cap-screw: Cap screws
+    3 of M6x1.0
+    torque 9 N·m, per ?
+
+places
+  wheels: Rear wheels
+
+rules
+  sign: The check list is signed.
+    after install any part
+    require inspect list
+
+places
+  list: Check list
+
+preparation
+  step: Ready
+    chock wheels
+
+removal
+  step: Off
+    remove cap-screw, cap
+
+installation
+  step: On
+    install cap, cap-screw
+    torque cap-screw
+${end.startsWith('status') ? '' : end}`;
+
+test.each([
+  ['while its completion is not begun', '', 'question'],
+  ['with its completion begun', END, 'error'],
+  ['proved without one', 'status proved by KM\n', 'error'],
+])('a draft leaves for the end what is seen to last: %s', (_name, end, severity) => {
+  const found = findingsOf(new Map([['a.bay', chocked(end)]])).filter(({ code }) => /^S/.test(code));
+  expect(found.map(({ code, severity: told }) => [code, told])).toEqual([
+    ['S312', severity],
+    ['S403', severity],
+  ]);
+});

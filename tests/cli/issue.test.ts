@@ -81,6 +81,12 @@ describe('sign', () => {
     for (const [old, now, reason] of [
       ['    torque mirror-bolt\n', '', 'error: S303'],
       ['labour 20 min', 'labour ?', 'question: Q120'],
+      // Dated back, a change would seem older than the signature under it.
+      [
+        'revision 1',
+        'revision 2 on 2026-10-01: Dated back.\nrevision 1',
+        'R107: revision 2 is of 2026-10-01',
+      ],
     ] as const) {
       const files = { ...draft, 'M-1.bay': (draft['M-1.bay'] ?? '').replace(old, now) };
       const proved = await baywright('sign M-1 proved --by KM', { files });

@@ -54,8 +54,11 @@ function standing(status: string, own: readonly Finding[]): string[] {
   ];
 }
 
-/** Warnings of the register that a release cannot go out with: not signed, review due, performs what is not released or withdrawn. */
-const REFUSING: ReadonlySet<string> = new Set(['R104', 'R106', 'R109', 'R112']);
+/**
+ * Warnings of the register that a release cannot go out with: not signed, review due, performs what is not released or
+ * withdrawn, revisions whose days cannot be right (of these depends whether it was signed after it was written).
+ */
+const REFUSING: ReadonlySet<string> = new Set(['R104', 'R106', 'R107', 'R109', 'R112']);
 
 function hasReviewDay({ model }: Analysis, { release }: Settings): boolean {
   return release.reviewMonths !== undefined || model.lines.some((line) => line.kind === 'review' && line.day);

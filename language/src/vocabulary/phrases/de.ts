@@ -304,7 +304,7 @@ export const DE: PhraseTable = {
   'signed-at': 'Unterschrieben um {time}.',
   'not-yet': 'Noch nicht: {why}.',
   'why-hold': '{line} ist offen',
-  'why-reading': '{line} hat keinen Messwert',
+  'why-reading': '{line} hat kein Ergebnis',
   'why-failed': '{line} nicht bestanden und die Folge ist nicht erledigt',
   'why-off': '{off} noch ausgebaut, {loose} ohne Drehmoment',
   'why-ticks': '{count} Zeilen nicht abgehakt',

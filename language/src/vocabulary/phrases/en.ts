@@ -304,7 +304,7 @@ export const EN = {
   'signed-at': 'Signed at {time}.',
   'not-yet': 'Not yet: {why}.',
   'why-hold': '{line} is open',
-  'why-reading': '{line} has no reading',
+  'why-reading': '{line} has no result',
   'why-failed': '{line} failed and what it asks for is not done',
   'why-off': '{off} still off, {loose} to torque',
   'why-ticks': '{count} lines not ticked',

@@ -305,7 +305,7 @@ export const ES: PhraseTable = {
   'signed-at': 'Firmado a las {time}.',
   'not-yet': 'Todavía no: {why}.',
   'why-hold': '{line} está abierto',
-  'why-reading': '{line} no tiene medida',
+  'why-reading': '{line} no tiene resultado',
   'why-failed': '{line} falló y lo que pide no está hecho',
   'why-off': '{off} fuera, {loose} por apretar',
   'why-ticks': '{count} líneas sin marcar',

@@ -305,7 +305,7 @@ export const FR: PhraseTable = {
   'signed-at': 'Signé à {time}.',
   'not-yet': 'Pas encore : {why}.',
   'why-hold': '{line} est ouvert',
-  'why-reading': '{line} n’a pas de mesure',
+  'why-reading': '{line} n’a pas de résultat',
   'why-failed': '{line} a échoué et ce qu’il demande n’est pas fait',
   'why-off': 'encore déposés : {off}, à serrer : {loose}',
   'why-ticks': '{count} lignes non cochées',

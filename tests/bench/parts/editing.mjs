@@ -20,7 +20,7 @@ export async function editing({ quick }) {
       langium: 0.5,
       why: 'once in a dozen edits the engine clears its memory, which takes as long again as the edit; the median is the speed of the others. What is left is the run of the work and the checks that need the whole of it, and 2 ms in which a question may come first.',
     })),
-    ...(await oneSize('20,000 lines', 20_000, quick ? 4 : 12, {
+    ...(await oneSize('20,000 lines', 20_000, quick ? 4 : 60, {
       goal: 200,
       yaml: 0.4,
       langium: 0.4,

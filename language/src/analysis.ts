@@ -9,7 +9,7 @@ import type { Analysis, Library, LibraryHost } from './library.js';
 import { bindFile } from './names/bind.js';
 import { isDraft, isHalfWritten } from './names/draft.js';
 import { type Job, jobOf } from './names/job.js';
-import type { FileModel } from './names/model.js';
+import type { FileModel, Thing } from './names/model.js';
 import { forgetEarlierBound } from './names/statement.js';
 import { numberIn } from './register/issue-folder.js';
 import { runRules } from './rules/run-rules.js';
@@ -126,8 +126,9 @@ interface Begun {
 }
 
 /** What is left undone at the end of a job is a question while its second half is still to be written, or being written. */
-function stillOpen(model: FileModel, run: StateRun, found: readonly Finding[]): readonly Finding[] {
-  if (!isHalfWritten(model) && !(isDraft(model) && isPuttingBack(run))) return found;
+function stillOpen(model: FileModel, run: StateRun, told: ReadonlySet<Thing>): readonly Finding[] {
+  const found = reportState(run);
+  if (!isHalfWritten(model) && !(isDraft(model) && isPuttingBack(run, told))) return found;
   return found.map((f) => (f.code.startsWith('S3') ? { ...f, severity: 'question' } : f));
 }
 
@@ -145,9 +146,10 @@ function* analyse(
       ? runProcedure(job, rules.listen)
       : undefined;
   yield;
-  const raw = [...file.findings, ...(run ? stillOpen(model, run, reportState(run)) : [])];
+  const told = run && thingsTold(run);
+  const raw = [...file.findings, ...(run && told ? stillOpen(model, run, told) : [])];
   yield;
-  if (run) raw.push(...rules.findings(thingsTold(run)));
+  if (told) raw.push(...rules.findings(told));
   const input = { job, run, library, syntax: file.findings };
   for (const check of CHECKS) {
     yield;

@@ -5,7 +5,7 @@ import type { Thing } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import { bindStatement } from '../names/statement.js';
 import type { Clause, Item, Line, Name } from '../syntax/tree.js';
-import { once } from '../text/once.js';
+import { memory, once } from '../text/once.js';
 import { ENTRY_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
 import { THING_KINDS, type ThingKind } from '../vocabulary/kinds.js';
 import type { VerbDef } from '../vocabulary/verb.js';
@@ -27,32 +27,24 @@ export interface NameUse {
 
 /** All uses in the job's own file in the order written; lines with a finding of their own syntax are left out. */
 export const nameUses = once((job: Job): readonly NameUse[] => {
-  const { names } = job.scope;
-  const known = usesByLine.get(names) ?? new WeakMap<Line, readonly NameUse[]>();
-  usesByLine.set(names, known);
+  const usesOf = usesUnder(job.scope.names);
   let entries: ReadonlyMap<Line, Thing> | undefined;
-  const usesOf = (line: Line, gather: (to: Gathered) => void): readonly NameUse[] => {
-    const before = known.get(line);
-    if (before) return before;
-    const to: Gathered = { uses: [], job };
-    gather(to);
-    known.set(line, to.uses);
-    return to.uses;
-  };
-  const below = (line: Line) => (to: Gathered) => {
-    entries ??= entriesOf(job.file);
-    addBelow(to, line, entries);
-  };
+  const below = (line: Line): readonly NameUse[] =>
+    usesOf(line, () => {
+      entries ??= entriesOf(job.file);
+      return usesBelow(job, line, entries);
+    });
   return job.file.lines.flatMap((top) =>
-    usesOf(top, (to) => {
-      if (!top.broken) addLine(to, top, undefined);
-      for (const child of top.children) for (const use of usesOf(child, below(child))) to.uses.push(use);
+    usesOf(top, () => {
+      const own: Gathered = { uses: [], job };
+      if (!top.broken) addLine(own, top, undefined);
+      return [...own.uses, ...top.children.flatMap(below)];
     }),
   );
 });
 
 /** What the lines of a section or a step name: the same until one of them is edited, or a name means another thing. */
-const usesByLine = new WeakMap<Job['scope']['names'], WeakMap<Line, readonly NameUse[]>>();
+const usesUnder = once((_names: Job['scope']['names']) => memory<Line, readonly NameUse[]>());
 
 function entriesOf({ things }: Job['file']): ReadonlyMap<Line, Thing> {
   const entries = new Map<Line, Thing>();
@@ -61,7 +53,8 @@ function entriesOf({ things }: Job['file']): ReadonlyMap<Line, Thing> {
 }
 
 /** The entry that a line of clauses belongs to is the last one begun above it. */
-function addBelow(to: Gathered, top: Line, entries: ReadonlyMap<Line, Thing>): void {
+function usesBelow(job: Job, top: Line, entries: ReadonlyMap<Line, Thing>): readonly NameUse[] {
+  const to: Gathered = { uses: [], job };
   let entry: Thing | undefined;
   let end = 0;
   for (const line of everyLine([top])) {
@@ -72,6 +65,7 @@ function addBelow(to: Gathered, top: Line, entries: ReadonlyMap<Line, Thing>): v
     } else if (line.start >= end) entry = undefined;
     if (!line.broken) addLine(to, line, entry);
   }
+  return to.uses;
 }
 
 interface Gathered {

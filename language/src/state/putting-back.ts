@@ -1,16 +1,17 @@
 // How far a second half has come that is still being written.
 
 import type { Thing } from '../names/model.js';
-import { thingsTold } from './report.js';
 import type { StateRun } from './run.js';
 import { directionOfMake } from './wants.js';
 
 /** So few things may well be forgotten. */
 const FEW = 3;
 
-/** Whether more of what was taken apart is still apart than is together again: nobody forgets that, it is not written yet. */
-export function isPuttingBack(run: StateRun): boolean {
-  const open = thingsTold(run);
+/**
+ * Whether more of what was taken apart is still apart than is together again: nobody forgets that, it is not written yet.
+ * `open`: the things that a finding says are never put right.
+ */
+export function isPuttingBack(run: StateRun, open: ReadonlySet<Thing>): boolean {
   if (open.size <= FEW) return false;
   const apart = new Set<Thing>();
   for (const { statement } of run.machine.acts)

@@ -52,15 +52,60 @@ it('prints as written where the file of translations is no text', async () => {
   expect([code, err]).toEqual([0, '']);
 });
 
-it('keeps what was translated, in the order of the source, and what was reworded as doubtful', () => {
-  const before = mergeTranslations('one two three', 'a.bay', ['one', 'two'], 'es')
-    .po.replace('msgid "one"\nmsgstr ""', 'msgid "one"\nmsgstr "uno"')
-    .replace('msgid "two"\nmsgstr ""', 'msgid "two"\nmsgstr "dos"');
+const translated = (po: string, text: string, translation: string): string =>
+  po.replace(`msgid "${text}"\nmsgstr ""`, `msgid "${text}"\nmsgstr "${translation}"`);
+
+it('keeps what was translated, in the order of the source, and puts away what the source no longer says', () => {
+  const empty = mergeTranslations('one two', 'a.bay', ['one', 'two'], 'es').po;
+  const before = translated(translated(empty, 'one', 'uno'), 'two', 'dos');
   const { po, missing, all } = mergeTranslations('three one', 'a.bay', ['three', 'one'], 'es', before);
   expect([all, missing]).toEqual([2, ['three']]);
   expect([...readTranslations(po)]).toEqual([['one', 'uno']]);
   expect(po.indexOf('three')).toBeLessThan(po.indexOf('"one"'));
-  expect(po).toContain('#, fuzzy\nmsgid "two"\nmsgstr "dos"');
+  expect(po).toContain('#~ msgid "two"\n#~ msgstr "dos"');
+});
+
+it('takes a translation back when the source says its text again', () => {
+  const before = translated(mergeTranslations('two', 'a.bay', ['two'], 'es').po, 'two', 'dos');
+  const without = mergeTranslations('one', 'a.bay', ['one'], 'es', before).po;
+  const again = mergeTranslations('two', 'a.bay', ['two'], 'es', without);
+  expect([again.po, again.missing]).toEqual([before, []]);
+});
+
+it('offers the translation of a text that was reworded, as doubtful, until it is reworded back', () => {
+  const was = 'Wipe the "face" with a clean rag.';
+  const now = 'Wipe the "face" with a dry rag.';
+  const first = mergeTranslations(was, 'a.bay', [was], 'es').po;
+  const before = first.replace('rag."\nmsgstr ""', 'rag."\nmsgstr "Limpie la cara con un trapo."');
+  const { po, missing } = mergeTranslations(now, 'a.bay', [now], 'es', before);
+  expect(missing).toEqual([now]);
+  expect(readTranslations(po).size).toBe(0);
+  expect(po).toContain(`#, fuzzy
+#| msgid "Wipe the \\"face\\" with a clean rag."
+msgid "Wipe the \\"face\\" with a dry rag."
+msgstr "Limpie la cara con un trapo."`);
+  const back = mergeTranslations(was, 'a.bay', [was], 'es', po);
+  expect(back.missing).toEqual([]);
+  expect(readTranslations(back.po)).toEqual(new Map([[was, 'Limpie la cara con un trapo.']]));
+});
+
+it('keeps entries with a context, plural forms and what other programs note beside a text', () => {
+  const before = mergeTranslations('one', 'a.bay', ['one'], 'es').po.replace(
+    'msgid "one"\nmsgstr ""',
+    `#: drawing.svg:4
+#. On the cover.
+msgid "one"
+msgid_plural "ones"
+msgstr[0] "uno"
+msgstr[1] "unos"
+
+#, c-format
+msgctxt "cover"
+msgid "one"
+msgstr "una"`,
+  );
+  expect(mergeTranslations('one', 'a.bay', ['one'], 'es', before).po).toBe(before);
+  expect([...readTranslations(before)]).toEqual([['one', 'uno']]);
 });
 
 it('keeps the remark at the top of the file', () => {

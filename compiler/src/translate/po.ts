@@ -11,52 +11,11 @@ export function translationPath(source: string, language: Language): string {
 /** Translations by source text; doubtful ones (`fuzzy`) and empty ones are left out. Throws on a file that is no PO file. */
 export function readTranslations(text: string): Map<string, string> {
   const found = new Map<string, string>();
-  for (const entry of entriesOf(text)) {
-    if (entry.text !== '' && entry.translation !== '' && !entry.isDoubtful)
-      found.set(entry.text, entry.translation);
+  for (const entry of entriesOf(parse(text).translations[PLAIN])) {
+    const translation = entry.msgstr[0] ?? '';
+    if (translation !== '' && !isDoubtful(entry)) found.set(entry.msgid, translation);
   }
   return found;
-}
-
-interface Entry {
-  readonly text: string;
-  readonly translation: string;
-  readonly isDoubtful: boolean;
-  /** Marks of a translation editor, other than for a doubtful text. */
-  readonly flags: readonly string[];
-  /** Notes of the translator. */
-  readonly note: string | undefined;
-}
-
-function entriesOf(text: string): Entry[] {
-  const parsed = po.parse(text, { defaultCharset: 'utf-8' });
-  return Object.values(parsed.translations[''] ?? {})
-    .filter(({ msgid }) => msgid !== '')
-    .map(({ msgid, msgstr, comments }) => {
-      const flags = comments?.flag?.split(/\s*,\s*/) ?? [];
-      return {
-        text: msgid,
-        translation: msgstr[0] ?? '',
-        isDoubtful: flags.includes(DOUBTFUL),
-        flags: flags.filter((flag) => flag !== DOUBTFUL && flag !== ''),
-        note: comments?.translator,
-      };
-    });
-}
-
-const DOUBTFUL = 'fuzzy';
-
-/**
- * What a file holds beside its texts: the remark at its top, who translated it and when, and what a translation editor
- * has put away (`#~`).
- */
-function besideTexts(text: string): {
-  note: string | undefined;
-  headers: Readonly<Record<string, string>>;
-  obsolete: ReturnType<typeof po.parse>['obsolete'];
-} {
-  const { translations, headers, obsolete } = po.parse(text, { defaultCharset: 'utf-8' });
-  return { note: translations['']?.['']?.comments?.translator, headers, obsolete };
 }
 
 export interface Merged {
@@ -66,8 +25,9 @@ export interface Merged {
 }
 
 /**
- * The file with every text that is printed, in the order of the source. What was translated stays; what the source no
- * longer says goes, unless it was translated: then it is kept at the end, marked as doubtful, for whoever reworded it.
+ * The file with every text that is printed, in the order of the source. What was translated stays. What the source no
+ * longer says is put away at the end (`#~`), and comes back as it was when the source says it again. A text without a
+ * translation that reads nearly like one that went is offered its translation, marked as doubtful, with the text it was of.
  */
 export function mergeTranslations(
   source: string,
@@ -76,48 +36,93 @@ export function mergeTranslations(
   language: Language,
   before?: string,
 ): Merged {
-  const old = before === undefined ? [] : entriesOf(before);
-  const known = new Map(old.map((entry) => [entry.text, entry]));
+  const old = before === undefined ? undefined : parse(before);
+  const live = new Map(entriesOf(old?.translations[PLAIN]).map((entry) => [entry.msgid, entry]));
+  const away = new Map(entriesOf(old?.obsolete?.[PLAIN]).map((entry) => [entry.msgid, entry]));
   const said = source.replace(/\s+/g, ' ');
   const place = (text: string): number => said.indexOf(text.replace(/\s+/g, ' '));
-  const used = new Set([...texts, ...old.map(({ text }) => text).filter((text) => place(text) >= 0)]);
+  const used = new Set([...texts, ...[...live.keys()].filter((text) => place(text) >= 0)]);
   const ordered = [...used].sort((a, b) => place(a) - place(b) || (a < b ? -1 : 1));
-  const left = old.filter(({ text, translation }) => !used.has(text) && translation !== '');
-  const row = (text: string, entry: Entry | undefined, isDoubtful: boolean) => {
-    const flags = [...(isDoubtful ? [DOUBTFUL] : []), ...(entry?.flags ?? [])];
-    return {
-      msgid: text,
-      msgstr: [entry?.translation ?? ''],
-      comments: {
-        ...(entry?.note === undefined ? {} : { translator: entry.note }),
-        ...(flags.length > 0 ? { flag: flags.join(', ') } : {}),
-      },
-    };
+  const left = [...live.values()].filter((entry) => !used.has(entry.msgid) && isTranslated(entry));
+  const rows = ordered.map((text): Entry => {
+    const kept = live.get(text);
+    if (kept && isTranslated(kept)) return kept;
+    return away.get(text) ?? offered(text, left, kept) ?? kept ?? { msgid: text, msgstr: [''] };
+  });
+  const top = old?.translations[PLAIN]?.[''];
+  const translations = {
+    // Entries with a context are another program's or the translator's own: they stay as they are.
+    ...old?.translations,
+    [PLAIN]: Object.fromEntries([
+      ['', { msgid: '', msgstr: [''], ...(top?.comments ? { comments: top.comments } : {}) }],
+      ...rows.map((entry) => [entry.msgid, entry] as const),
+    ]),
   };
-  const beside = before === undefined ? undefined : besideTexts(before);
-  const note = beside?.note;
-  const top = { msgid: '', msgstr: [''], ...(note === undefined ? {} : { comments: { translator: note } }) };
-  const rows = [
-    ...ordered.map((text) => row(text, known.get(text), known.get(text)?.isDoubtful ?? false)),
-    ...left.map((entry) => row(entry.text, entry, true)),
-  ];
+  const obsolete = {
+    ...old?.obsolete,
+    [PLAIN]: Object.fromEntries(
+      [...away.values(), ...left]
+        .filter(({ msgid }) => !used.has(msgid))
+        .map((entry) => [entry.msgid, entry]),
+    ),
+  };
   const headers = {
-    ...beside?.headers,
+    ...old?.headers,
     'Content-Type': 'text/plain; charset=utf-8',
     Language: language,
     'X-Source': file,
   };
-  const obsolete = beside?.obsolete;
-  const translations = {
-    '': Object.fromEntries([['', top], ...rows.map((one) => [one.msgid, one])]),
-  };
   const compiled = po
-    .compile(
-      { charset: 'utf-8', headers, translations, ...(obsolete ? { obsolete } : {}) },
-      { foldLength: 100 },
-    )
+    .compile({ charset: 'utf-8', headers, translations, obsolete }, { foldLength: 100 })
     .toString('utf8');
-  const isMissing = (text: string): boolean =>
-    (known.get(text)?.translation ?? '') === '' || known.get(text)?.isDoubtful === true;
-  return { po: `${compiled.trimEnd()}\n`, all: ordered.length, missing: ordered.filter(isMissing) };
+  const missing = rows.filter((entry) => !isTranslated(entry) || isDoubtful(entry));
+  return { po: `${compiled.trimEnd()}\n`, all: rows.length, missing: missing.map(({ msgid }) => msgid) };
+}
+
+/** An entry as the library reads and writes it: with its plural forms and all remarks on it. */
+type Entry = ReturnType<typeof po.parse>['translations'][string][string];
+
+/** Where the library keeps entries without a context (`msgctxt`). */
+const PLAIN = '';
+const DOUBTFUL = 'fuzzy';
+
+const parse = (text: string): ReturnType<typeof po.parse> => po.parse(text, { defaultCharset: 'utf-8' });
+
+const entriesOf = (section: Readonly<Record<string, Entry>> | undefined): Entry[] =>
+  Object.values(section ?? {}).filter(({ msgid }) => msgid !== '');
+
+const isTranslated = ({ msgstr }: Entry): boolean => msgstr.some((text) => text !== '');
+
+const flagsOf = ({ comments }: Entry): string[] => (comments?.flag ?? '').split(/[\s,]+/).filter(Boolean);
+
+const isDoubtful = (entry: Entry): boolean => flagsOf(entry).includes(DOUBTFUL);
+
+/** A doubtful entry for a text, from the one that went and reads most like it. */
+function offered(text: string, left: readonly Entry[], kept: Entry | undefined): Entry | undefined {
+  const [best] = left
+    .filter((entry) => !isDoubtful(entry))
+    .map((entry) => ({ entry, likeness: likeness(text, entry.msgid) }))
+    .filter((one) => one.likeness >= LIKE)
+    .sort((a, b) => b.likeness - a.likeness);
+  if (!best) return undefined;
+  const was = best.entry.msgid.replace(/[\\"]/g, '\\$&').replace(/\n/g, '\\n').replace(/\t/g, '\\t');
+  return {
+    msgid: text,
+    msgstr: best.entry.msgstr,
+    comments: {
+      ...kept?.comments,
+      flag: [DOUBTFUL, ...(kept ? flagsOf(kept) : [])].join(', '),
+      previous: `msgid "${was}"`,
+    },
+  };
+}
+
+/** How much of the words two texts share, from 0 to 1 (Dice's coefficient); where an offer is of use is a judgement. */
+const LIKE = 0.6;
+
+function likeness(a: string, b: string): number {
+  const words = (text: string): Set<string> => new Set(text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? []);
+  const [one, other] = [words(a), words(b)];
+  const shared = [...one].filter((word) => other.has(word)).length;
+  return (2 * shared) / Math.max(1, one.size + other.size);
 }

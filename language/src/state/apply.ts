@@ -39,13 +39,14 @@ export function applyStatement(m: Machine, act: Act, gathered: Gathered): boolea
   if (!statement) return false;
   const own: Own = { deficits: [], told: new Map() };
   muteNearMisses(m, act);
+  noteAbsent(m, act, gathered);
   const objects = statement.objects.length > 0 ? statement.objects : [undefined];
   for (const object of objects) {
     const effect =
       object === undefined ? statement.verb.alone : object.thing && statement.verb.on[object.thing.kind];
     const thing = object?.thing ?? m.job.scope.resolve('vehicle');
     if (!effect || !thing) continue;
-    const inside = existing(m, act, thing, object, gathered);
+    const inside = m.d.and(act.when, m.job.exists(thing));
     if (inside === NEVER) continue;
     applyEffect(
       m,
@@ -71,16 +72,16 @@ function muteNearMisses(m: Machine, act: Act): void {
   }
 }
 
-function existing(
-  m: Machine,
-  act: Act,
-  thing: Thing,
-  item: BoundItem | undefined,
-  gathered: Gathered,
-): Condition {
-  const absent = m.d.minus(act.when, m.job.exists(thing));
-  if (absent !== NEVER && item) gathered.absent.push({ act, thing, item, when: absent });
-  return m.d.and(act.when, m.job.exists(thing));
+/** Notes the things that do not exist where the line is done. Nothing is told there of the bolts it names with them. */
+function noteAbsent(m: Machine, act: Act, gathered: Gathered): void {
+  const objects = act.statement?.objects ?? [];
+  for (const item of objects) {
+    const { thing } = item;
+    const when = thing ? m.d.minus(act.when, m.job.exists(thing)) : NEVER;
+    if (!thing || when === NEVER) continue;
+    gathered.absent.push({ act, thing, item, when });
+    for (const bolts of objects) if (bolts.thing?.kind === 'fastener') m.mute(bolts.thing, when);
+  }
 }
 
 function applyEffect(m: Machine, asked: Asked, effect: Effect, own: Own, gathered: Gathered): void {

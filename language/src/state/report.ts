@@ -6,6 +6,7 @@ import type { StateWords } from '../diagnostics/state-words.js';
 import { absentThing } from '../diagnostics/v101-absent-thing.js';
 import { isEndOfDraft, isWithoutEnd } from '../names/draft.js';
 import { hasClause, type Thing } from '../names/model.js';
+import type { BoundItem } from '../names/statement.js';
 import { NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import type { Deficit, Lack } from './deficit.js';
@@ -236,7 +237,7 @@ function absences(run: StateRun): Finding[] {
   });
 }
 
-/** Guards a line whose things all exist on the same combinations. */
+/** Guards a line whose things all exist on the same combinations, or hold nothing but what exists on those. */
 function guardFix(m: Machine, act: Act, absent: readonly Thing[]): Fix | undefined {
   const { statement, line } = act;
   const first = absent[0];
@@ -249,7 +250,10 @@ function guardFix(m: Machine, act: Act, absent: readonly Thing[]): Fix | undefin
     line.children.length > 0
   )
     return undefined;
-  const same = statement.objects.every((o) => o.thing && m.job.exists(o.thing) === m.job.exists(first));
+  const same = statement.objects.every(
+    ({ thing }) =>
+      thing && (m.job.exists(thing) === m.job.exists(first) || holdsOnly(m, thing, statement.objects, first)),
+  );
   const guard = same ? m.job.universe.guardText(m.job.exists(first)) : undefined;
   if (!guard) return undefined;
   const { end } = line.code;
@@ -257,6 +261,15 @@ function guardFix(m: Machine, act: Act, absent: readonly Thing[]): Fix | undefin
     title: `Add \`when ${guard}\``,
     edits: [{ file: act.file, span: { start: end, end }, text: `, when ${guard}` }],
   };
+}
+
+/** The bolts of a cover have no work of their own where the cover is not. */
+function holdsOnly(m: Machine, bolts: Thing, objects: readonly BoundItem[], first: Thing): boolean {
+  const held = m.job.inverse(bolts, 'held by').map((r) => r.of);
+  return (
+    held.length > 0 &&
+    held.every((part) => m.job.exists(part) === m.job.exists(first) && objects.some((o) => o.thing === part))
+  );
 }
 
 function thingsOf(lacks: readonly Lack[]): Thing[] {

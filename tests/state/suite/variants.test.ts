@@ -1,6 +1,7 @@
 // All combinations at once: options, years, sides; things that exist on some vehicles only.
-import { describe } from 'vitest';
-import { example } from './job.js';
+import { describe, expect, test } from 'vitest';
+import { afterFix } from '../../suite-helper.js';
+import { example, job, ofState } from './job.js';
 
 const VAN = `
 applies to van
@@ -140,4 +141,39 @@ parts
 #          ^^^^ V101
     install lamp, when side left`,
   );
+});
+
+describe('a part on some vehicles only, and its bolts', () => {
+  const PIPE = `
+applies to van
+vehicles
+  van: Van
+    option engine petrol, diesel
+parts
+  pipe: Pipe
+    held by pipe-bolt
+    only when engine diesel
+fasteners
+  pipe-bolt: Bolts
+    2 of M8x1.25
+    torque 20 N·m, per ?`;
+  example(
+    'the line that forgets the guard is told of, not its bolts on the other vehicles',
+    PIPE,
+    `
+    remove pipe-bolt, pipe, when engine diesel
+    install pipe, pipe-bolt
+#           ^^^^ V101
+    torque pipe-bolt`,
+  );
+  test('the guard of the part is offered for the line with its bolts', () => {
+    const text = job(
+      PIPE,
+      'remove pipe-bolt, pipe\ninstall pipe, pipe-bolt, when engine diesel\ntorque pipe-bolt, when engine diesel',
+    );
+    const files = new Map([['main.bay', text]]);
+    const [found] = ofState(files);
+    expect(found?.fixes.map((fix) => fix.title)).toEqual(['Add `when engine diesel`']);
+    expect(ofState(afterFix(files, found?.fixes[0]?.edits ?? []))).toEqual([]);
+  });
 });

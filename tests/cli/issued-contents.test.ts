@@ -1,6 +1,6 @@
 // Pictures and translations of an issued guide: what is in them counts, where they lie does not.
 import { describe, expect, it } from 'vitest';
-import { guide, SHOP } from './desk.js';
+import { CATALOGUE, guide, SHOP } from './desk.js';
 import { baywright, type FakeWorld, type Ran } from './fake-shell.js';
 
 const drawing = (width: number): string =>
@@ -60,6 +60,30 @@ describe('pictures of an issued guide', () => {
     const { shown: _, ...older } = JSON.parse(String(first.files.get(path)));
     const before = then(first, { [path]: JSON.stringify(older), 'pictures/bolts.svg': drawing(4) });
     expect((await baywright('compare M-1', before)).code).toBe(0);
+  });
+});
+
+describe('wrenches of the house list in an issued guide', () => {
+  const catalogue = (range: string): Record<string, string> => ({
+    'catalogue/mirrors.bay': `${CATALOGUE}\ntools\n  small-wrench: Small torque wrench\n    torque ${range}\n  large-wrench: Large torque wrench\n    torque 60 to 300 N·m\n`,
+  });
+
+  it('another range of the one that is picked is a change, found by check too; of another one it is none', async () => {
+    const first = await baywright('issue', { files: { ...SHOP, ...catalogue('2 to 20 N·m') } });
+    expect(String(first.files.get('issued/M-1/1/guide.html'))).toContain('Small torque wrench');
+    const other = then(first, catalogue('4 to 25 N·m'));
+    const { out } = await baywright('reissue', other);
+    expect(out).toContain('  Small torque wrench: torque 2 to 20 N·m → 4 to 25 N·m\n');
+    expect((await baywright('check', other)).out).toContain('R103');
+    const large = String(catalogue('2 to 20 N·m')['catalogue/mirrors.bay']).replace('60 to 300', '80 to 400');
+    const reissue = await baywright('reissue', then(first, { 'catalogue/mirrors.bay': large }));
+    expect(reissue.out).toBe('Every guide in the workshop says what the library says.\n');
+  });
+
+  it('one that is picked instead of another is a change', async () => {
+    const first = await baywright('issue', { files: { ...SHOP, ...catalogue('2 to 20 N·m') } });
+    const reissue = await baywright('reissue', then(first, catalogue('20 to 50 N·m')));
+    expect(reissue.out).toContain('small-wrench (tool) Small torque wrench is gone');
   });
 });
 

@@ -8,6 +8,7 @@ import { mentionsOf } from '../names/mentions.js';
 import type { FileModel, Thing } from '../names/model.js';
 import { resolvePath, type Scope } from '../names/scope.js';
 import type { Clause, Line, Raw } from '../syntax/tree.js';
+import { pickedWrenches } from './picked-wrenches.js';
 
 /** One figure or word about one thing: the torque of the hub bolts. */
 export interface Fact {
@@ -46,15 +47,16 @@ export interface ShopFacts {
 }
 
 /**
- * The facts of a procedure: its head, its own entries, those of its imports that it uses, the rules that hold in it,
- * and its work with the operations it performs from others. Of a catalogue: its head and its entries.
+ * The facts of a procedure: its head, its own entries, those of its imports that it uses, the wrenches picked for its
+ * torques, the rules that hold in it, and its work with the operations it performs from others. Of a catalogue: its head and its entries.
  * Status, review day and revisions are left out: they say how the file stands, not what is done on the vehicle.
  */
 export function shopFacts(job: Job, shown: ShownFiles = () => undefined): ShopFacts {
   const { file } = job;
   const work =
     file.kind === 'procedure' ? [...workLines(file, file.work, shown), ...performedLines(job, shown)] : [];
-  const things = [...file.things, ...usedThings(job)];
+  const named = [...file.things, ...usedThings(job)];
+  const things = [...new Set([...named, ...(file.kind === 'procedure' ? pickedWrenches(job, named) : [])])];
   return {
     path: file.path,
     kind: file.kind,

@@ -587,3 +587,42 @@ installation
   const codes = findingsOf(new Map([['t.bay', text]])).map(({ code }) => code);
   expect(codes.filter((code) => /^S/.test(code))).toEqual(['S301']);
 });
+
+test.each([
+  ['says not what', 'support on stands', 'N208 `support` says not what'],
+  ['names what is not declared', 'support van on stands', 'N101 `van` is not declared'],
+])('stands whose line %s are told of once, with the vehicle as the fix', (_, line, message) => {
+  const text = `procedure A-1: Job
+
+parts
+  tray: Tray
+places
+  rear: Rear wheels
+temporary
+  stands: Axle stands
+
+removal
+  step: Up
+    chock rear
+    raise vehicle
+    place stands
+    ${line}
+    remove tray
+    install tray
+    lower vehicle
+    remove stands
+    unchock rear
+`;
+  const of = (own: string) =>
+    findingsOf(new Map([['a.bay', own]])).filter(({ code }) => !code.startsWith('H'));
+  const found = of(text);
+  expect(found.map((f) => `${f.code} ${f.message}`)).toEqual([expect.stringContaining(message)]);
+  expect(of(applyEdits(text, 'a.bay', found[0]?.fixes[0]?.edits ?? []))).toEqual([]);
+});
+
+test('no chocks are offered at the points the vehicle is lifted at', () => {
+  const things = 'places\n  sill-points: Sill points';
+  const work = '    raise vehicle at sill-points\n    support vehicle\n    lower vehicle';
+  const found = findingsOf(job({ things, kept: '', broken: '' }, work)).find(({ code }) => code === 'S404');
+  expect(found?.fixes).toEqual([]);
+});

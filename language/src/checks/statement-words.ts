@@ -44,7 +44,9 @@ function faultsOf(statement: BoundStatement): Finding[] {
     // `remove 6 bolts`: what stands there as a unit is what is meant.
     if (statement.clause('bare')?.spec?.stages.some(({ measure }) => measure.amounts.some(isNoUnit)))
       return [];
-    const { meant, fixes } = particleMeant(statement);
+    const particle = particleMeant(statement);
+    const { meant } = particle;
+    const fixes = meant === undefined ? machineMeant(statement) : particle.fixes;
     return [
       finding(objectMissing, at(line.verb, fixes), { verb: verb.word, takes: manyOf(kindsOn(verb)), meant }),
     ];
@@ -111,6 +113,19 @@ function particleMeant({ verb, line, clauses, file }: BoundStatement): { meant?:
   const span = { start: line.verb.start, end: thing.start };
   const meant = `${other} ${thing.name.text}`;
   return { meant, fixes: [{ title: `Write \`${meant}\``, edits: [{ file, span, text: `${other} ` }] }] };
+}
+
+/** `support on stands` may mean the vehicle, where the verb acts on one machine. */
+function machineMeant({ verb, line, file }: BoundStatement): Fix[] {
+  const [machine, ...others] = verb.machines ?? [];
+  if (machine === undefined || others.length > 0) return [];
+  const { end } = line.verb;
+  return [
+    {
+      title: `Write \`${verb.word} ${machine}\``,
+      edits: [{ file, span: { start: end, end }, text: ` ${machine}` }],
+    },
+  ];
 }
 
 /** The clauses a verb cannot do without. */

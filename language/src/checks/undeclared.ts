@@ -115,13 +115,18 @@ function meantBy(uses: readonly NameUse[]): ThingKind | undefined {
   return verbs.every((word) => word === 'clean') ? 'place' : undefined;
 }
 
-/** `vehicle` for `truck`, behind a verb that moves nothing else. */
+/** What shops call the vehicle that stands before them. */
+const VEHICLES: ReadonlySet<string> = new Set(['car', 'van', 'truck', 'lorry', 'tractor', 'bus']);
+
+/** `vehicle` for `truck`, behind a verb that moves nothing else, or where it can be nothing else. */
 function machinesMeant(uses: readonly NameUse[]): readonly string[] {
-  const machines = uses.flatMap(({ at, kinds }) =>
-    at.form === 'object' && kinds.every((kind) => kind === 'machine')
-      ? (at.statement.verb.machines ?? [])
-      : [],
-  );
+  const machines = uses.flatMap(({ at, kinds, name }) => {
+    if (at.form !== 'object') return [];
+    const { machines = [] } = at.statement.verb;
+    return kinds.every((kind) => kind === 'machine') || (machines[0] === 'vehicle' && VEHICLES.has(name.text))
+      ? machines
+      : [];
+  });
   return machines.slice(0, 1);
 }
 

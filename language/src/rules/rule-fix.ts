@@ -42,12 +42,19 @@ export function lineFor(
         : [...m.job.scope.names.values()].filter((t) => isTarget(target, t, undefined));
   const verbFor = (thing: Thing): string | undefined =>
     pattern.verbs.find(({ text }) => VERB_BY_WORD.get(text)?.on[thing.kind])?.text;
-  const things = fitting.filter((t) => t !== undefined).filter((t) => verbFor(t) !== undefined);
+  const things = fitting
+    .filter((t) => t !== undefined)
+    .filter((t) => verbFor(t) !== undefined && !(verbFor(t) === 'chock' && isLiftedAt(m, t)));
   const only =
     soleOf(things) ??
     soleOf(things.filter((t) => isNear(m, act, t, target))) ??
     soleOf(things.filter((t) => isUndoneLater(m, act, t, verbFor(t))));
   return only && [verbFor(only), only.name, pattern.value?.text].filter((w) => w !== undefined).join(' ');
+}
+
+/** Where the vehicle is lifted or stands on its supports, no chock goes. */
+function isLiftedAt({ acts }: Machine, place: Thing): boolean {
+  return acts.some(({ statement }) => statement?.named('at').some(({ thing }) => thing === place));
 }
 
 const soleOf = (things: readonly Thing[]): Thing | undefined => (things.length === 1 ? things[0] : undefined);

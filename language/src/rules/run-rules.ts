@@ -32,7 +32,8 @@ export function runRules(job: Job, off: ReadonlySet<string> = new Set()): RuleRu
   const found: Told[] = [];
   return {
     rules,
-    findings: (told) => withoutTwins(found.filter((b) => !saidBetter(b, told)).map((b) => b.finding())),
+    findings: (told) =>
+      withoutTwins(found.filter((b) => !saidBetter(b, told)).flatMap((b) => b.finding() ?? [])),
     listen: (m) => rules.map((rule) => automatonOf(m, rule, tellerOf(m, rule, found))),
   };
 }

@@ -30,7 +30,8 @@ interface Broken {
 /** A breach, to be made a finding once the run is over. */
 export interface Told {
   readonly things: readonly Thing[];
-  finding(): Finding;
+  /** Undefined where a finding at another line says it better. */
+  finding(): Finding | undefined;
 }
 
 export interface Teller {
@@ -54,6 +55,7 @@ export function tellerOf(m: Machine, rule: Rule, found: Told[]): Teller {
         things,
         finding() {
           const fixes = [fix?.()].filter((f) => f !== undefined);
+          if (fixes.some((f) => isHalfSaid(m, act, f))) return undefined;
           const broken = finding(
             starter ? usualPractice : houseRule,
             { ...act.blame, related, fixes, variants },
@@ -65,4 +67,14 @@ export function tellerOf(m: Machine, rule: Rule, found: Told[]): Teller {
       });
     },
   };
+}
+
+/** Whether a line above says what the fix would insert, but not of what, or of what nothing declares: that is told there. */
+function isHalfSaid(m: Machine, { index }: Act, { edits }: Fix): boolean {
+  const [verb] = edits[0]?.text.trim().split(' ') ?? [];
+  return m.acts.slice(0, index).some(({ statement }) => {
+    if (!statement || statement.verb.word !== verb) return false;
+    const { objects } = statement;
+    return statement.verb.object === 'one or more' && !(objects.length > 0 && objects.every((o) => o.thing));
+  });
 }

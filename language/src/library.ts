@@ -3,6 +3,7 @@ import type { Finding } from './diagnostics/define.js';
 import type { Job } from './names/job.js';
 import type { FileModel } from './names/model.js';
 import type { Imports } from './names/scope.js';
+import type { Change } from './register/changes.js';
 import type { IssuedEdition } from './register/edition.js';
 import type { Settings } from './settings/index.js';
 import type { StateRun } from './state/run.js';
@@ -22,6 +23,11 @@ export interface LibraryHost {
   today?(): string;
   /** What the workshop has in hand of the procedure with this number; without it none counts as issued. */
   issued?(number: string): IssuedEdition | undefined;
+  /**
+   * What a procedure prints otherwise than an issue of it did, pictures and translations included; undefined, or without
+   * it, texts alone are compared. `isSameText`: every file is letter for letter the one that was issued.
+   */
+  changedSince?(issued: IssuedEdition, job: Job, isSameText: boolean): readonly Change[] | undefined;
 }
 
 /** Everything known of one file and what it uses. */

@@ -1,6 +1,6 @@
 // The seam to guides: the server makes none, since the compiler stands beside it, not below it. Whoever starts the
 // server lends what it can: the command line all of it, a worker nothing; questions then get a plain answer.
-import type { Analysis, IssuedEdition, Settings } from '@baywright/language';
+import type { Analysis, Change, IssuedEdition, Job, Settings } from '@baywright/language';
 import type {
   GuideKind,
   GuideOptions,
@@ -32,6 +32,14 @@ interface IssuedProcedure extends Pick<GuideSource, 'settings' | 'rootUri'> {
   analysis(): Analysis;
 }
 
+/** A procedure beside an issue of it. */
+interface IssuedBeside extends Pick<GuideSource, 'settings' | 'rootUri'> {
+  readonly issued: IssuedEdition;
+  readonly job: Job;
+  /** Every file is letter for letter the one that was issued. */
+  readonly isSameText: boolean;
+}
+
 export interface Renderers {
   /**
    * The whole HTML document of a guide. Elements made from a source line of `uri` carry `data-line`, zero-based; no
@@ -47,6 +55,8 @@ export interface Renderers {
   readonly issue?: (source: GuideSource, question: IssueQuestion) => Promise<IssueAnswer>;
   /** What the workshop has in hand of a procedure; undefined where nothing was issued. Asked once until files come or go. */
   readonly issued?: (procedure: Omit<IssuedProcedure, 'analysis'>) => IssuedEdition | undefined;
+  /** What a procedure prints otherwise than an issue of it, pictures and translations included. */
+  readonly changedSince?: (procedure: IssuedBeside) => readonly Change[] | undefined;
   /** Why the issued guide of a procedure no longer says what the source says; undefined when it does or there is none. */
   readonly outOfDate?: (procedure: IssuedProcedure) => string | undefined;
   /** True when the PDF engine is here. */

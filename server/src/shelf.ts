@@ -69,6 +69,8 @@ export function openShelf(root: string, texts: Texts, isInner: (uri: string) => 
       if (!issued.has(number)) issued.set(number, renderers().issued?.({ number, settings, rootUri: root }));
       return issued.get(number);
     },
+    changedSince: (edition, job, isSameText) =>
+      renderers().changedSince?.({ settings, rootUri: root, issued: edition, job, isSameText }),
   };
   const library = createLibrary(host, settings);
   return {

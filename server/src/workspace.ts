@@ -132,10 +132,10 @@ export class Workspace {
   /** A file was made, written or deleted outside the editor. */
   fileChanged(uri: string): void {
     const at = normalUri(uri);
-    // A picture that came or went is noticed by the lines that show it.
-    if (isPicture(at))
+    // A picture that came or went is noticed by the lines that show it; translations by the guide that was issued.
+    if (isPicture(at) || at.endsWith('.po'))
       this.#then(async () => {
-        await this.#files.noticed?.(at);
+        if (isPicture(at)) await this.#files.noticed?.(at);
         this.place(at)?.shelf.listChanged();
       });
     if (!isOurs(at)) return;

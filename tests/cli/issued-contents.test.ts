@@ -35,6 +35,9 @@ describe('pictures of an issued guide', () => {
     const list = await baywright('master-list', exchanged);
     expect(list.out).toContain('M-1  Door mirror, replace: revision 1 of 2026-10-05, changed');
     expect((await baywright('compare M-1', exchanged)).code).toBe(1);
+    expect((await baywright('check', exchanged)).out).toContain(
+      'R103 changed since revision 1 was issued: Take the mirror off: picture "bolts.svg": A is the upper bolt. is new',
+    );
     const again = await baywright('issue M-1', exchanged);
     expect(again.code).toBe(1);
     expect(again.out).toContain('revision 1 is in the workshop already');
@@ -106,6 +109,10 @@ describe('translations of an issued guide', () => {
     });
     const { code, out } = await baywright('reissue', right);
     expect(code).toBe(1);
+    expect((await baywright('check', right)).out).toContain(
+      'R103 changed since revision 1 was issued: de “Take the mirror off”: Spiegel anbauen → Spiegel abbauen',
+    );
+    expect((await baywright('check', then(first, {}))).out).not.toContain('R103');
     expect(out).toBe(`M-1 Door mirror, replace: revision 1 → 2; pull bay 1
   de “Take the mirror off”: Spiegel anbauen → Spiegel abbauen
 

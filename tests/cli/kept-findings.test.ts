@@ -3,6 +3,7 @@ import { readFileSync, rmSync, statSync, utimesSync, writeFileSync } from 'node:
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { type Checked, checkPaths } from '../../compiler/src/cli/check.js';
+import { run } from '../../compiler/src/cli/main.js';
 import { nodeShell } from '../../compiler/src/cli/node-shell.js';
 import { CATALOGUE, guide } from './desk.js';
 import { diskShop } from './disk-shop.js';
@@ -120,6 +121,31 @@ describe('kept findings', () => {
     expect((await check()).said).toEqual([]);
     rmSync(join(folder, 'a.svg'));
     expect((await check()).said).toEqual(['M-1.bay R102']);
+  });
+
+  it('what is in a picture, and a translation, of a guide that was issued', async () => {
+    const pictured = guide('M-1', 'Door mirror, replace').replace(
+      '    remove',
+      '    picture "a.svg": The mirror.\n    remove',
+    );
+    const drawing = (size: number): string =>
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M0 0h${size}v9z"/></svg>`;
+    const po = (word: string): string => `msgid "The mirror."\nmsgstr "${word}"\n`;
+    write({
+      'baywright.json': '{ "languages": ["en", "de"] }',
+      'M-1.bay': pictured,
+      'M-1.de.po': po('Der Spiegel.'),
+      'a.svg': drawing(4),
+    });
+    expect(await run(['issue', 'M-1'], shell())).toBe(0);
+    expect((await check()).said).toEqual([]);
+    expect(await check()).toEqual({ said: [], made: 0 });
+    write({ 'a.svg': drawing(5) });
+    expect(await check()).toEqual({ said: ['M-1.bay R103'], made: 1 });
+    write({ 'a.svg': drawing(4), 'M-1.de.po': po('Der Außenspiegel.') });
+    expect(await check()).toEqual({ said: ['M-1.bay R103'], made: 1 });
+    write({ 'M-1.de.po': po('Der Spiegel.') });
+    expect((await check()).said).toEqual([]);
   });
 
   it('a day on which a review falls due', async () => {

@@ -1,7 +1,9 @@
 // Checks one file and says what its findings rest on, so that they can be kept as long as that stands.
 import { type Analysis, everyLine, partOf, resolvePath } from '@baywright/language';
 import { dayOf } from '@baywright/server/day';
+import { shownIn, shownNow } from '../desk/changes-since.js';
 import { issuedRevisions } from '../desk/issue-store.js';
+import { translationPaths } from '../desk/issued-translations.js';
 import type { CheckedFile, KeptFile, Rests } from './checked-file.js';
 import type { OpenLibrary } from './libraries.js';
 import type { Shell } from './shell.js';
@@ -51,11 +53,18 @@ function restsOf(shell: Shell, opened: OpenLibrary, { model, job, path }: Analys
     if (picture !== undefined) pictures.set(picture, opened.exists(picture));
   }
   const isReleased = model.status?.status?.text === 'released';
+  const issue =
+    isReleased && model.number !== undefined ? newestIssue(shell, opened, model.number) : undefined;
+  // What the workshop has in hand is compared with translations and with what is in the pictures.
+  const isHeld = issue !== undefined && issue >= 0;
+  for (const name of isHeld ? translationPaths(opened.settings.languages, job) : [])
+    files.set(name, fileHash(shell, opened, name));
   return {
     files: Object.fromEntries(files),
     numbers: Object.fromEntries(numbers),
     pictures: Object.fromEntries(pictures),
-    ...(isReleased && model.number !== undefined ? { issue: newestIssue(shell, opened, model.number) } : {}),
+    ...(issue === undefined ? {} : { issue }),
+    ...(isHeld ? { shown: shownNow(shell, opened.root, job) } : {}),
     ...(isReleased ? { day: dayOf(shell.now()) } : {}),
   };
 }
@@ -67,13 +76,14 @@ export function stillHolds(
   number: string | undefined,
   rests: Rests,
 ): boolean {
-  const all = <T>(record: Readonly<Record<string, T>>, now: (key: string) => T): boolean =>
+  const all = <T>(record: Readonly<Record<string, T>>, now: (key: string) => T | undefined): boolean =>
     Object.entries(record).every(([key, value]) => now(key) === value);
   return (
     (rests.day === undefined || rests.day === dayOf(shell.now())) &&
     all(rests.files, (path) => fileHash(shell, opened, path)) &&
     all(rests.numbers, (one) => opened.pathOf(one) ?? '') &&
     all(rests.pictures, (path) => opened.exists(path)) &&
+    all(rests.shown ?? {}, shownIn(shell, opened.root)) &&
     (rests.issue === undefined ||
       (number !== undefined && rests.issue === newestIssue(shell, opened, number)))
   );

@@ -23,6 +23,8 @@ export interface Rests {
   readonly numbers: Readonly<Record<string, string>>;
   /** Whether there is a file, for pictures. */
   readonly pictures: Readonly<Record<string, boolean>>;
+  /** What is in the pictures, as hashes, where an issue is compared with them. */
+  readonly shown?: Readonly<Record<string, string>>;
   /** The newest issue of its number, where that was asked. */
   readonly issue?: number;
   /** The day, where a review may fall due. */

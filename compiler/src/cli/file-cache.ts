@@ -72,7 +72,7 @@ function diskCache<Kept extends KeptFile>(
 }
 
 /** Raised whenever the shape of an entry changes. */
-const FORMAT = 4;
+const FORMAT = 5;
 
 /** What is kept of a file, with the line it is written in: most lines go out again as they came in. */
 interface Entry<Kept> {

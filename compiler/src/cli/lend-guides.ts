@@ -2,6 +2,7 @@
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { SETTINGS_FILE } from '@baywright/language';
 import type { GuideSource, Renderers } from '@baywright/server';
+import { changesSince } from '../desk/changes-since.js';
 import type { FoundProcedure } from '../desk/find.js';
 import { newestEdition } from '../desk/issue-store.js';
 import { movedOnSince } from '../desk/moved-on.js';
@@ -62,6 +63,12 @@ export function guideRenderers(shell: Shell, canMakePdf: boolean): Renderers {
     issued({ number, settings, rootUri }) {
       const root = rootOf(shell, rootUri);
       return root === undefined ? undefined : newestEdition(shell, { root, settings }, number);
+    },
+    changedSince({ settings, rootUri, issued, job, isSameText }) {
+      const root = rootOf(shell, rootUri);
+      return root === undefined
+        ? undefined
+        : changesSince(shell, { root, settings }, issued, job, { isSameText });
     },
     outOfDate: ({ number, settings, rootUri, analysis }) => {
       const root = rootOf(shell, rootUri);

@@ -12,6 +12,7 @@ import {
   type Settings,
 } from '@baywright/language';
 import { dayOf } from '@baywright/server/day';
+import { changesSince } from '../desk/changes-since.js';
 import { newestEdition } from '../desk/issue-store.js';
 import type { FileFact } from './checked-file.js';
 import { below, fileName, join, parent, relativeTo, upward } from './paths.js';
@@ -190,6 +191,8 @@ export function openLibrary(
       exists,
       today: () => dayOf(shell.now()),
       issued: (number) => newestEdition(shell, { root, settings }, number),
+      changedSince: (issued, job, isSameText) =>
+        changesSince(shell, { root, settings }, issued, job, { isSameText }),
     },
     settings,
   );

@@ -19,7 +19,7 @@ export async function issueFiles(
     const text = shelf.text(path);
     if (text !== undefined) files.set(`${SOURCE}/${path}`, text);
   }
-  for (const [path, text] of translationsOf(shell, shelf, analysis)) files.set(`${SOURCE}/${path}`, text);
+  for (const [path, text] of translationsOf(shell, shelf, analysis.job)) files.set(`${SOURCE}/${path}`, text);
   files.set('model.json', `${JSON.stringify(checkedModel(analysis), undefined, 2)}\n`);
   if (analysis.model.status?.status?.text === 'withdrawn') return files;
   const { openEngine } = await import('../pdf/engine.js');

@@ -41,7 +41,7 @@ export async function issueProcedure(
   const { model } = analysis;
   const revision = newestRevision(model)?.number ?? 0;
   const before = newestEdition(shell, shelf, number);
-  const changes = changesSince(shell, shelf, before, analysis);
+  const changes = changesSince(shell, shelf, before, analysis.job);
   const status = model.status?.status?.text === 'withdrawn' ? 'withdrawn' : 'released';
   if (
     before !== undefined &&
@@ -88,7 +88,7 @@ export async function issueProcedure(
       source: analysis.path,
       change,
       copies: [...wishes.copies],
-      shown: shownNow(shell, shelf.root, analysis),
+      shown: shownNow(shell, shelf.root, analysis.job),
     },
     await issueFiles(shell, shelf, analysis),
   );

@@ -60,7 +60,7 @@ function rowOf(
   const { model } = analysis;
   const issue = issues.find(({ record }) => record.number === number);
   const edition = issue === undefined ? undefined : newestEdition(shell, shelf, number);
-  const changes = changesSince(shell, shelf, edition, analysis);
+  const changes = changesSince(shell, shelf, edition, analysis.job);
   const status = model.status?.status?.text ?? 'draft';
   const state =
     issue === undefined

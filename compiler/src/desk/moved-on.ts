@@ -24,7 +24,7 @@ export function movedOnSince(
       known.set(key, issued && { issued, says: factsOfEdition(issued) });
     }
     const old = known.get(key);
-    const changes = old ? changesSince(shell, library, old.issued, analysis(), old.says) : [];
+    const changes = old ? changesSince(shell, library, old.issued, analysis().job, { says: old.says }) : [];
     return changes.length === 0 ? undefined : changeSummary(changes);
   };
 }

@@ -9,6 +9,8 @@ import {
   objectNotTaken,
 } from '../diagnostics/names.js';
 import { tighteningCount } from '../names/figures.js';
+import type { Job } from '../names/job.js';
+import { clausesOf } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
 import type { AmountNode, Clause } from '../syntax/tree.js';
 import { once } from '../text/once.js';
@@ -18,12 +20,12 @@ import type { ClauseSlot, VerbDef } from '../vocabulary/verb.js';
 import type { Check } from './check.js';
 import { manyOf } from './kind-words.js';
 import { kindsOn } from './name-uses.js';
-import { workStatements } from './own-lines.js';
+import { insertClause, workStatements } from './own-lines.js';
 
 export const statementWords: Check = ({ job }) =>
-  workStatements(job).flatMap(({ statement }) => faultsOf(statement));
+  workStatements(job).flatMap(({ statement }) => faultsOf(statement, job));
 
-function faultsOf(statement: BoundStatement): Finding[] {
+function faultsOf(statement: BoundStatement, job: Job): Finding[] {
   const { verb, line, clauses, file, objects } = statement;
   const at = (span: Span, fixes: readonly Fix[] = []) => ({
     file,
@@ -78,8 +80,9 @@ function faultsOf(statement: BoundStatement): Finding[] {
     if (!slot && isOtherVerb && clause.word !== 'side') continue;
     if (clause.word === 'side') found.push(sideAsGuard(statement, clause));
     else if (!slot) {
-      const fixes = bareFix(statement, clause);
-      isSaidOtherwise ||= fixes.length > 0;
+      const bare = bareFix(statement, clause);
+      isSaidOtherwise ||= bare.length > 0;
+      const fixes = [...bare, ...limitFix(statement, clause, job)];
       found.push(
         finding(clauseNotForVerb, at(isBare(clause) ? clause : clause.wordSpan, fixes), {
           verb: verb.word,
@@ -180,6 +183,22 @@ function limitIn(
   if (verb.word !== 'measure' || !isBare(clause) || name === undefined) return undefined;
   const values = line.tokens.filter((token) => token.start >= clause.start && token.end <= clause.end);
   return { name, values: values.map((token) => token.image).join(' ') };
+}
+
+/** Moves the values to the limit where its entry has none, or takes them out where it has the same. */
+function limitFix(statement: BoundStatement, clause: Clause, job: Job): Fix[] {
+  const { line, file, objects } = statement;
+  const said = limitIn(statement, clause);
+  const thing = objects[0]?.thing;
+  if (!said || thing?.kind !== 'limit' || thing.file !== file || !thing.line || objects.length > 1) return [];
+  const known = ['bare', 'at least', 'at most'].flatMap((word) => clausesOf(thing, word));
+  const { text } = job.file.tree;
+  const isSame = known.some((each) => text.slice(each.clause.start, each.clause.end) === said.values);
+  if (known.length > 0 && !isSame) return [];
+  const out = { file, span: { start: line.items.at(-1)?.end ?? line.verb.end, end: clause.end }, text: '' };
+  if (isSame) return [{ title: 'Take the values out', edits: [out], preferred: true }];
+  const moved = insertClause(job, thing.line, said.values);
+  return [{ title: `Write \`${said.values}\` below \`${said.name}\``, edits: [moved, out], preferred: true }];
 }
 
 function formFaults({ verb, file }: BoundStatement, clause: Clause, slot: ClauseSlot): Finding[] {

@@ -17,6 +17,7 @@ import type { WrittenQuantity } from '../names/quantities.js';
 import {
   definiteSpelling,
   nearestUnit,
+  type QuantityKind,
   quantityKinds,
   rational,
   readingsFor,
@@ -40,7 +41,7 @@ export function faultOf(quantity: WrittenQuantity, file: string, text: string): 
   const at = writerOf(file, text);
   const { amounts } = node;
   for (const amount of amounts) {
-    const fault = numberFault(amount, at);
+    const fault = numberFault(amount, quantity, at);
     if (fault) return fault;
   }
   for (const amount of amounts) {
@@ -49,6 +50,7 @@ export function faultOf(quantity: WrittenQuantity, file: string, text: string): 
   }
   return (
     unitMissing(quantity, at) ??
+    leastMeant(quantity, at) ??
     partsFault(node, at) ??
     rangeFault(node, at) ??
     dimensionFault(quantity, at) ??
@@ -58,16 +60,27 @@ export function faultOf(quantity: WrittenQuantity, file: string, text: string): 
   );
 }
 
-function numberFault({ number }: AmountNode, at: Writer): Finding | undefined {
+function numberFault(
+  { number, unit, tolerance }: AmountNode,
+  { node, expected: { kinds, unitless } }: WrittenQuantity,
+  at: Writer,
+): Finding | undefined {
   if (number.problem === undefined) return undefined;
   const written = at.quote(number);
-  const readings = number.readings.map(({ text }) => text);
+  // One question, not two: the unit is put in with the space.
+  const isBare = !unit && !tolerance && !unitless && node.amounts.length === 1;
+  const inches = isBare && isFractionOfInch(written, kinds) ? ' in' : '';
+  const readings = number.readings.map(({ text }) => text + inches);
   const fixes = readings.map((text) => at.write(number, text, readings.length === 1));
   const place = at.place(number, fixes);
   if (number.problem === 'dashed-fraction')
     return finding(dashedFraction, place, { written, reading: readings[0] ?? written });
   return finding(commaInNumber, place, { written, readings });
 }
+
+/** Nobody measures in fractions of a millimetre. */
+const isFractionOfInch = (number: string, kinds: readonly QuantityKind[] | undefined): boolean =>
+  number.includes('/') && kinds?.length === 1 && kinds[0] === 'length';
 
 function unitFault(
   unit: UnitNode | undefined,
@@ -151,14 +164,40 @@ function unitMissing(
   const value = bare.number.value ?? rational(0);
   const before = node.amounts[node.amounts.indexOf(bare) - 1];
   const parts = node.form !== 'range' ? before?.unit?.unit : undefined;
-  const units = parts?.kind === 'time' ? [unitById(parts.id === 'min' ? 's' : 'min')] : usualUnits(kinds);
-  const fixes = units.map((unit) => at.write({ start: end, end }, unitText(unit, value), false, node));
+  const isInches = isFractionOfInch(at.quote(bare.number), kinds);
+  const units =
+    parts?.kind === 'time'
+      ? [unitById(parts.id === 'min' ? 's' : 'min')]
+      : isInches
+        ? [unitById('in')]
+        : usualUnits(kinds);
+  const fixes = units.map((unit) => at.write({ start: end, end }, unitText(unit, value), isInches, node));
   const number = at.quote({ start: node.start, end });
   const [kind] = kinds;
   return finding(missingUnit, at.place(node, fixes), {
     number,
     wanted: kinds.length === 0 ? 'a value with its unit' : phrases(kinds),
-    example: quantityKinds[kind ?? 'length'].example,
+    example: isInches ? `${number} in` : quantityKinds[kind ?? 'length'].example,
+  });
+}
+
+/** `1.2 min` of a limit is the least thickness more often than a time, and a limit that is one time has no sides. */
+function leastMeant(
+  { node, thing, statement, word, expected }: WrittenQuantity,
+  at: Writer,
+): Finding | undefined {
+  const [amount, ...rest] = node.amounts;
+  if (thing?.kind !== 'limit' || statement || word !== 'bare' || rest.length > 0 || amount?.tolerance)
+    return undefined;
+  if (expected.unitless || node.form !== 'amount' || amount?.unit?.spelling !== 'min') return undefined;
+  const { unit, number } = amount;
+  const figure = at.quote(number);
+  const fixes = [...usualUnits(['length']).map(({ symbol }) => `at least ${figure} ${symbol}`)]
+    .concat(`at least ${figure} min`, `at most ${figure} min`)
+    .map((text) => at.write(node, text));
+  return finding(ambiguousUnit, at.place(unit, fixes), {
+    spelling: unit.spelling,
+    meanings: ['the least that is allowed, without its unit', 'minutes of time'],
   });
 }
 

@@ -18,7 +18,7 @@ export const clauseNotForVerb = defineDiagnostic<{
     guard !== undefined
       ? `for one side only, write \`${guard}\``
       : limit !== undefined
-        ? `the values stand at the limit, below \`${limit.name}: …\` in \`limits\`: \`${limit.values}\``
+        ? limitHint(limit.name, limit.values)
         : takes.length === 0
           ? `\`${verb}\` stands alone`
           : `\`${verb}\` takes ${takes.join(', ')}`,
@@ -43,3 +43,7 @@ inspection
     clean bore: Down to 3 mm below the edge.
 `,
 });
+
+/** Where the values that a line measures against are written. */
+export const limitHint = (name: string, values: string): string =>
+  `the values stand at the limit, below \`${name}: …\` in \`limits\`: \`${values}\``;

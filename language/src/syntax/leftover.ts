@@ -5,6 +5,7 @@ import { didYouMean } from '../diagnostics/did-you-mean.js';
 import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
+import { limitHint } from '../diagnostics/n203-clause-not-for-verb.js';
 import { span } from '../text/span.js';
 import { ORDER_PATTERNS } from '../trade/order.js';
 import { SAID_FOR } from '../verbs/said-for.js';
@@ -78,6 +79,9 @@ export function reportLeftover(
       { what: described(token), hint: `did you mean \`${meant}\`?` },
     );
   }
+  const limit = limitSaid(token, source);
+  if (limit !== undefined)
+    return finding(unexpected, { file, span: at }, { what: described(token), hint: limit });
   if (token.tokenType !== Word && !OF_SENTENCES.has(token.image))
     return finding(unexpected, { file, span: at }, { what: described(token), hint: undefined });
   if (before?.tokenType === StringToken && SIDES.has(token.image)) {
@@ -129,6 +133,17 @@ export function reportLeftover(
           : 'names are parted by commas, and a name of two words is joined by a hyphen; text goes after a colon'
         : 'text for the technician goes after a colon';
   return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
+}
+
+/** `measure runout 0.010 in max`: the values of a limit stand in its entry, for all lines that measure it. */
+function limitSaid(token: IToken, { code }: LineSource): string | undefined {
+  const bound = HEADS_SAID.get(token.image.toLowerCase());
+  const [, name, before = ''] =
+    /^measure ([\p{L}\d-]+),? (.*)$/u.exec(code.slice(0, token.startOffset)) ?? [];
+  const figure = (before || code.slice(endOf(token))).replace(/[:,].*$/s, '').trim();
+  if (name === undefined || (bound !== 'at least' && bound !== 'at most') || !/^[.\d]/.test(figure))
+    return undefined;
+  return limitHint(name, `${bound} ${figure}`);
 }
 
 /** The years, or an option and its value, behind the vehicle that a procedure applies to. */

@@ -112,7 +112,7 @@ removal
   test.each([
     ['measure charge-voltage', 'charge-voltage', 'a limit'],
     ['adjust belt-tension', 'belt-tension', 'an adjustment'],
-    ['clean hub with wire-brush at knuckle-face', 'knuckle-face', 'a place'],
+    ['connect hose with wire-brush at knuckle-face', 'knuckle-face', 'a place'],
     ['align hub to upper-frame', 'upper-frame', 'a place'],
     ['apply ? to knuckle', 'knuckle', 'a place'],
     ['hang hub on spring-seat', 'spring-seat', 'a place'],
@@ -670,4 +670,17 @@ installation
   expect(found?.advice).toBe('did you mean `connect lead`?');
   const files = afterFix(new Map([['a.bay', job('plug in lead')]]), found?.fixes[0]?.edits ?? []);
   expect([...files.values()]).toEqual([job('connect lead')]);
+});
+
+test('a clause that the verb does not take is told of before the name in it, and can be text', () => {
+  const text = job(
+    '    remove hub-bolt, hub on bench\n#                        ^^ N203 `remove` takes no `on`\n',
+  );
+  const [found, ...others] = checkMarked(text, onlyN);
+  expect(others).toEqual([]);
+  expect(found?.fixes.map((fix) => fix.title)).toEqual(['Make it text']);
+  const { files } = readMarked(text);
+  expect([...afterFix(files, found?.fixes[0]?.edits ?? []).values()].join()).toContain(
+    '    remove hub-bolt, hub: On bench.\n',
+  );
 });

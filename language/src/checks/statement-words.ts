@@ -82,7 +82,7 @@ function faultsOf(statement: BoundStatement, job: Job): Finding[] {
     else if (!slot) {
       const bare = bareFix(statement, clause);
       isSaidOtherwise ||= bare.length > 0;
-      const fixes = [...bare, ...limitFix(statement, clause, job)];
+      const fixes = [...bare, ...limitFix(statement, clause, job), ...textFix(statement, clause, job)];
       found.push(
         finding(clauseNotForVerb, at(isBare(clause) ? clause : clause.wordSpan, fixes), {
           verb: verb.word,
@@ -199,6 +199,17 @@ function limitFix(statement: BoundStatement, clause: Clause, job: Job): Fix[] {
   if (isSame) return [{ title: 'Take the values out', edits: [out], preferred: true }];
   const moved = insertClause(job, thing.line, said.values);
   return [{ title: `Write \`${said.values}\` below \`${said.name}\``, edits: [moved, out], preferred: true }];
+}
+
+/** `remove hub on bench` to `remove hub: On bench`: how it is done, where no clause of the verb says it. */
+function textFix({ line, file, clauses }: BoundStatement, clause: Clause, job: Job): Fix[] {
+  if (isBare(clause) || clause.items.length === 0 || clauses.at(-1) !== clause) return [];
+  if (line.prose || line.guard || clause.end > line.code.end) return [];
+  const said = job.file.tree.text.slice(clause.start, clause.end);
+  const span = { start: line.items.at(-1)?.end ?? line.verb.end, end: clause.end };
+  if (clause.start < span.start) return [];
+  const text = `: ${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
+  return [{ title: 'Make it text', edits: [{ file, span, text }] }];
 }
 
 function formFaults({ verb, file }: BoundStatement, clause: Clause, slot: ClauseSlot): Finding[] {

@@ -61,8 +61,8 @@ export const undeclaredUses = once((job: Job): ReadonlyMap<string, readonly Name
   for (const use of nameUses(job)) {
     if (use.thing || unreadable.has(use.name.text)) continue;
     if (use.at.form === 'clause' && movedPart(use.at.statement, use.at.clause.word)) continue;
-    // A clause that takes a figure and no name says so itself.
-    if (use.at.form === 'clause' && takesFigure(use.at.statement.verb.clauses[use.at.clause.word])) continue;
+    // A clause that takes a figure and no name, or that the verb does not take, says so itself.
+    if (use.at.form === 'clause' && takesNoName(use.at.statement.verb.clauses[use.at.clause.word])) continue;
     const list = groups.get(use.name.text) ?? [];
     list.push(use);
     groups.set(use.name.text, list);
@@ -79,8 +79,8 @@ const isTroubleCode = (uses: readonly NameUse[]): boolean =>
       dtcCheck(name.text).ok,
   );
 
-const takesFigure = (slot: ClauseSlot | undefined): boolean =>
-  slot?.quantity !== undefined && slot.names === undefined;
+const takesNoName = (slot: ClauseSlot | undefined): boolean =>
+  slot === undefined || (slot.quantity !== undefined && slot.names === undefined);
 
 /** Words of lines that could not be read: outside the work, one of them may be the missing entry. */
 export function wordsOnBrokenLines(lines: readonly Line[]): Set<string> {

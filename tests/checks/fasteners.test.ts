@@ -387,3 +387,21 @@ fasteners
   const found = findingsOf(new Map([['a.bay', text]])).find(({ code }) => code === 'F101');
   expect(found?.fixes[0]?.edits[0]?.text).toBe('M6x1.0, class 8.8');
 });
+
+test.each([
+  ['bolt M8x1.25', 'M8x1.25'],
+  ['M8x1.25 bolts, class 8.8', 'M8x1.25, class 8.8'],
+  ['spline 1 1/8-12 UNF', '1 1/8-12 UNF'],
+  ['self-locking nut M12x1.5', 'M12x1.5'],
+  ['M10x1.5x40', 'M10x1.5, length 40 mm'],
+  ['3/8-16 x 1 1/2 in', '3/8-16, length 1 1/2 in'],
+  ['M12x1.5, 40 mm long', 'M12x1.5, length 40 mm'],
+])('a set of %s is mended to %s', (written, mended) => {
+  const text = (set: string) => `catalogue: Bolts\n\nfasteners\n  cover-bolt: Cover bolts\n    2 of ${set}\n`;
+  const of = (set: string) => findingsOf(new Map([['a.bay', text(set)]]));
+  const [found, ...more] = of(written);
+  expect(more).toEqual([]);
+  const [fix] = found?.fixes ?? [];
+  expect(fix && afterFix(new Map([['a.bay', text(written)]]), fix.edits).get('a.bay')).toBe(text(mended));
+  expect(of(mended)).toEqual([]);
+});

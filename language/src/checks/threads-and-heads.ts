@@ -41,6 +41,22 @@ const STRENGTHS = [
   ['grade', /^(.+?)[ ,]+gr(?:ade)?\.? *(\d(?:\.\d)?)$/i],
 ] as const;
 
+/** `M10x1.5x40` and `3/8-16 x 1 1/2 in`, as bolts are ordered. */
+function withLength(text: string): string | undefined {
+  const [, ahead = '', length, unit = 'mm'] = /^(.+?) *[x×] *(\d[\d ./]*?) *(mm|in|")?$/i.exec(text) ?? [];
+  const thread = ahead.replace(/ *([x×]) */i, '$1');
+  if (length === undefined || !/\D\d*[x×-]\d/i.test(thread) || !isThread(readThread(thread)))
+    return undefined;
+  return `${thread}, length ${length} ${unit === '"' ? 'in' : unit}`;
+}
+
+/** `bolt M8x1.25`, `M8x1.25 bolts`: the thread, where all beside it are words. */
+function withoutWords(text: string): string | undefined {
+  const [, thread] =
+    /^(?:[\p{L}-]+ )+(?=\S*\d)(.+)$/u.exec(text) ?? /^(\S*\d\S*)(?: [\p{Ll}-]+)+$/u.exec(text) ?? [];
+  return thread !== undefined && isThread(readThread(thread)) ? thread : undefined;
+}
+
 /** A set is judged by its entry alone. */
 const judged = memory<Thing, readonly Finding[]>();
 
@@ -52,7 +68,15 @@ function threadFindings(file: string, text: string, thing: Thing): Finding[] {
   const thread = readThread(raw.text);
   if (!isThread(thread)) {
     const { problem, nearest } = thread;
-    const meant = withStrength(raw.text);
+    const bare = withoutWords(raw.text);
+    if (bare !== undefined) {
+      const data = {
+        problem: `“${raw.text}” says more than a thread: what it is goes into the title`,
+        nearest: bare,
+      };
+      return [finding(threadUnreadable, { file, span: raw, fixes: replaced(file, raw, bare) }, data)];
+    }
+    const meant = withStrength(raw.text) ?? withLength(raw.text);
     if (meant !== undefined) {
       return [
         finding(

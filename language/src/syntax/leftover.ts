@@ -187,10 +187,10 @@ function spokenFix(
     const hint = 'it goes in by hand until a line says `snug`, `tighten` or `torque`';
     return say(token, `Take \`${byHand[0].trim()}\` out`, endOf(before), end, '', hint);
   }
-  const headFirst = HEAD_BEHIND.exec(code.slice(0, endOf(token)));
-  if (headFirst && clauseWords.includes('hex')) {
-    const [all, size = ''] = headFirst;
-    const meant = `hex ${size.trim()}`;
+  const sizeFirst = SIZE_FIRST.exec(code.slice(0, endOf(token)));
+  if (sizeFirst && clauseWords.includes('hex')) {
+    const [all, size = '', said] = sizeFirst;
+    const meant = `${said === 'long' ? 'length' : 'hex'} ${size.trim()}`;
     return say(
       token,
       `Write \`${meant}\``,
@@ -220,9 +220,9 @@ function nearClause(word: string, phrases: readonly string[]): string | undefine
 /** How shops say that a fastener is not tightened yet. Common practice, no source. */
 const BY_HAND = /^ +(?:(?:hand|finger)[- ]tight|by hand|loosely|loose)$/;
 
-/** The size of a head in front of the word for it: `9/16 in head`. */
+/** The size of a head in front of the word for it, `9/16 in head`, and a length as it is said. */
 export const SIZE_AHEAD = /(?<=, *)\d[\d ./-]*(?:mm|in|["”])?(?= *$)/;
-const HEAD_BEHIND = /(?<=, *)(\d[\d ./-]*(?:mm|in|["”])?) *(?:head|socket|wrench|spanner|AF)$/;
+const SIZE_FIRST = /(?<=, *)(\d[\d ./-]*(?:mm|in|["”])?) *(head|socket|wrench|spanner|AF|long)$/;
 
 const JOINERS = new Set(['and', 'or']);
 

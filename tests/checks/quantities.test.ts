@@ -211,6 +211,21 @@ describe('each slip has its own message and its own fixes', () => {
     expect(told(work(`    fill gearbox-oil, 2.5 L${rest}`)).join()).toContain('Q118');
   });
 
+  test('a first fill is a question until the end of a draft', () => {
+    const text = (status: string, end: string) =>
+      work('    fill gearbox-oil, 1.5 L')
+        .replace(/^(procedure .+)$/m, `$1\n\nstatus ${status}`)
+        .trimEnd() + end;
+    const of = (status: string, end: string) =>
+      findingsOf(new Map([['a.bay', text(status, end)]])).flatMap(({ code, severity }) =>
+        code === 'Q118' ? [severity] : [],
+      );
+    const completion = '\n\ncompletion\n  step: Hand over\n    do: Hand the keys over.\n';
+    expect(of('draft', '\n')).toEqual(['question']);
+    expect(of('draft', completion)).toEqual(['error']);
+    expect(of('proved by RB on 2026-10-05', '\n')).toEqual(['error']);
+  });
+
   test.each([
     ["0°05' to 0°10'", 5 / 60, 10 / 60],
     ["-0°30' to 0°30'", -0.5, 0.5],

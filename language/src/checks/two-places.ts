@@ -1,6 +1,7 @@
 // Q118: a statement that gives a figure of its own where its thing declares another.
 import { type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { twoPlaces } from '../diagnostics/quantities.js';
+import { isEndOfDraft, isWithoutEnd } from '../names/draft.js';
 import type { Job } from '../names/job.js';
 import { clausesOf, type Thing, type ThingClause } from '../names/model.js';
 import type { BoundStatement } from '../names/statement.js';
@@ -41,7 +42,10 @@ export const twoPlacesAgree: Check = ({ job }) => {
       )
         continue;
       const leave = leaveOut(job, statement, own);
-      found.push(report(job.file.path, file.tree.text, own, leave, thing, word, here, first, declared[0]));
+      const told = report(job.file.path, file.tree.text, own, leave, thing, word, here, first, declared[0]);
+      // The rest may well go in further down.
+      const isOpen = isPart && (isWithoutEnd(file) || isEndOfDraft(file, line));
+      found.push(isOpen ? { ...told, severity: 'question' } : told);
     }
   }
   return found;

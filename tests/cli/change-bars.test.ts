@@ -51,6 +51,40 @@ describe('change bars', () => {
     expect(bars(reprint, 'out/M-1.html')).toEqual(['2.1', '2.3']);
   });
 
+  it('are on an exchanged picture, also where no revision was raised for it, and not on one that moved', async () => {
+    const drawing = (width: number): string =>
+      `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 40"><path d="M0 0h40" stroke="#000" stroke-width="${width}"/></svg>`;
+    const shown = (path: string, text = SHOP['M-1.bay'] ?? ''): string =>
+      text.replace('    remove ', `    picture "${path}": A is the upper bolt.\n    remove `);
+    const files = { ...SHOP, 'M-1.bay': shown('bolts.svg'), 'bolts.svg': drawing(1) };
+    const issued = await baywright('issue M-1', { files });
+    const figures = (ran: Ran): number =>
+      [...page(ran, 'out/M-1.html').matchAll(/<div class="row remark [^"]*\brevised\b[^"]*"[^>]*><figure/g)]
+        .length;
+    const build = 'build M-1.bay --format html';
+    expect(figures(await baywright(build, then(issued)))).toBe(0);
+    expect(figures(await baywright(build, then(issued, { 'bolts.svg': drawing(4) })))).toBe(1);
+    const moved = { 'M-1.bay': shown('pictures/bolts.svg', raised), 'pictures/bolts.svg': drawing(1) };
+    const built = await baywright(build, then(issued, moved));
+    expect([figures(built), bars(built, 'out/M-1.html')]).toEqual([0, ['2.1']]);
+  });
+
+  it('are on what reads otherwise in the language of the print', async () => {
+    const po = (words: string): string => `msgid "Door mirror"\nmsgstr "${words}"\n`;
+    const files = { ...SHOP, 'baywright.json': '{ "languages": ["en", "de"] }' };
+    const german = { ...files, 'catalogue/mirrors.de.po': po('Spiegel') };
+    const issued = await baywright('issue M-1', { files: german });
+    const build = 'build M-1.bay --format html';
+    const same = await baywright(build, then(issued));
+    expect([bars(same, 'out/M-1.html'), bars(same, 'out/M-1.de.html')]).toEqual([[], []]);
+    const right = await baywright(build, then(issued, { 'catalogue/mirrors.de.po': po('Außenspiegel') }));
+    expect([bars(right, 'out/M-1.html'), bars(right, 'out/M-1.de.html')]).toEqual([[], ['1.2', '2.1']]);
+    // Of an issue without translations the two texts are compared as they are written.
+    const older = await baywright('issue M-1', { files });
+    const first = await baywright(build, then(older, { 'catalogue/mirrors.de.po': po('Spiegel') }));
+    expect(bars(first, 'out/M-1.de.html')).toEqual([]);
+  });
+
   it('are nowhere where nothing was issued', async () => {
     const built = await baywright('build M-1.bay --format html', { files: { ...SHOP, ...EDITS } });
     expect(bars(built, 'out/M-1.html')).toEqual([]);

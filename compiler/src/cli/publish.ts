@@ -1,12 +1,14 @@
 // Makes the guides of one procedure: lowers it and renders what was asked for. What lowers and renders is loaded when the
 // first guide is made: checking alone must not pay for it.
 import type { Analysis, IssuedEdition, Language } from '@baywright/language';
+import { asIssued } from '../desk/as-issued.js';
 import { edition, issuedRevisions, type StoreLibrary } from '../desk/issue-store.js';
+import { readable } from '../desk/readable.js';
 import type { OutputFinding } from '../document/document.js';
 import type { GuideChoice, GuideShelf } from '../document/lower/index.js';
 import type { Engine } from '../pdf/engine.js';
 import type { PrintOptions } from '../print-options.js';
-import { readTranslations, translationPath } from '../translate/po.js';
+import { translationPath } from '../translate/po.js';
 import type { Shelf } from './libraries.js';
 import { join } from './paths.js';
 import { CannotRun, type Shell } from './shell.js';
@@ -73,6 +75,7 @@ export function guideShelf(shell: Shell, { root, settings }: Pick<Shelf, 'root' 
     bytes: (path) => shell.bytes(join(root, path)),
     translations,
     issued: (number, below) => editionAt(shell, { root, settings }, number, below),
+    asIssued: (edition, now) => asIssued(shell, { root, settings }, edition, now),
   };
 }
 
@@ -93,17 +96,6 @@ function editionAt(
   const read = edition(shell, library, number, revision);
   readLast.set(shell, { key, edition: read });
   return read;
-}
-
-/** The translations in a file; one that cannot be read is told in words. */
-export function readable(file: string, text: string): ReadonlyMap<string, string> {
-  try {
-    return readTranslations(text);
-  } catch {
-    throw new CannotRun(
-      `${file} is no gettext file: open it in a translation editor, or delete it and gather the texts again`,
-    );
-  }
 }
 
 const told = ({ message, file, line }: OutputFinding): string =>

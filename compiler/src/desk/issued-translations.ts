@@ -1,10 +1,10 @@
 // Translations of an issued guide: they are kept with its sources, and one that was put right is a change of the guide.
 import type { Change, IssuedEdition, Job, Language, ShopFacts } from '@baywright/language';
 import { join } from '../cli/paths.js';
-import { readable } from '../cli/publish.js';
 import type { Shell } from '../cli/shell.js';
 import { translationPath } from '../translate/po.js';
 import type { StoreLibrary } from './issue-store.js';
+import { readable } from './readable.js';
 
 /** The files of translations that a procedure is printed from, as texts by library path. */
 export function translationsOf(

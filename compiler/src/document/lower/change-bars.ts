@@ -16,11 +16,14 @@ import {
 import { type Block, type BlockOf, walkBlocks } from '../blocks.js';
 import type { GuideDocument } from '../document.js';
 import { type Inline, type Prose, plain, text } from '../inline.js';
-import type { GuideShelf } from './print.js';
+import type { Picture } from '../picture.js';
+import type { AsIssued, GuideShelf } from './print.js';
 
 export interface Earlier {
   readonly analysis: Analysis;
   readonly revision: number;
+  /** What it was printed from, where that is known. */
+  readonly asIssued: AsIssued | undefined;
 }
 
 /** The edition to compare with: the last one issued that says something else; undefined where there is none. */
@@ -32,15 +35,19 @@ export function earlierEdition(analysis: Analysis, shelf: GuideShelf): Earlier |
   const isOlder =
     revision === undefined ||
     newest.revision < revision ||
-    (newest.revision === revision && isChanged(newest, analysis));
+    (newest.revision === revision && isChanged(newest, analysis, shelf));
   const edition = isOlder ? newest : shelf.issued?.(number, revision);
   const read = edition && readAgain(edition, shelf.settings);
-  return edition && read ? { analysis: read, revision: edition.revision } : undefined;
+  return edition && read
+    ? { analysis: read, revision: edition.revision, asIssued: shelf.asIssued?.(edition, analysis) }
+    : undefined;
 }
 
-function isChanged(edition: IssuedEdition, { job }: Analysis): boolean {
+function isChanged(edition: IssuedEdition, analysis: Analysis, shelf: GuideShelf): boolean {
+  const issued = shelf.asIssued?.(edition, analysis);
+  if (issued) return issued.isChanged();
   const old = factsOfEdition(edition);
-  return old === undefined || changesBetween(old, shopFacts(job)).length > 0;
+  return old === undefined || changesBetween(old, shopFacts(analysis.job)).length > 0;
 }
 
 const known = new WeakMap<IssuedEdition, Analysis | undefined>();
@@ -132,6 +139,8 @@ const PLACE: ReadonlySet<string> = new Set([
 function said(block: object | undefined): string {
   return JSON.stringify(block, (key, value: unknown) => {
     if (value instanceof Uint8Array) return value.length;
+    // A picture goes by what it shows: folders print nowhere.
+    if (isPicture(value)) return { ...value, name: undefined };
     // The part number of a row of needs is what it says; that of a line is where it stands.
     const isPartNumber = key === 'number' && block !== undefined && 'what' in block;
     if (PLACE.has(key) && !isPartNumber) return undefined;
@@ -143,6 +152,9 @@ function said(block: object | undefined): string {
 /** What a row of needs is for: joints and figures, not how many lines ask for it. */
 const withoutLines = (prose: Prose): string =>
   plain(prose.filter((inline) => !isLink(inline))).replace(/^[,\s]*$/, '');
+
+const isPicture = (value: unknown): value is Picture =>
+  typeof value === 'object' && value !== null && (value as Partial<Picture>).data instanceof Uint8Array;
 
 const isLink = (value: unknown): boolean =>
   typeof value === 'object' && value !== null && (value as Partial<Inline>).kind === 'line';

@@ -28,10 +28,11 @@ export function lowerGuide(analysis: Analysis, choice: GuideChoice, shelf: Guide
   const made = lowered(analysis, choice, shelf);
   const earlier = earlierEdition(analysis, shelf);
   if (!earlier) return made;
-  // Compared in the writer's language: translations of the time are not kept.
-  const source = { ...choice, language: shelf.settings.languages[0] ?? choice.language };
+  // In the writer's language where the translations of the time were not kept.
+  const isKept = earlier.asIssued?.languages.includes(choice.language) ?? false;
+  const source = { ...choice, language: (!isKept && shelf.settings.languages[0]) || choice.language };
   const now = source.language === choice.language ? made : lowered(analysis, source, shelf);
-  const was = lowered(earlier.analysis, source, shelf);
+  const was = lowered(earlier.analysis, source, earlier.asIssued?.shelf ?? shelf);
   return { ...made, document: withBars(made.document, changedBlocks(was.document, now.document), earlier) };
 }
 

@@ -41,8 +41,19 @@ export interface GuideShelf {
    * Without it there are no change bars.
    */
   issued?(number: string, below?: number): IssuedEdition | undefined;
+  /** A library as it was when an edition was issued, beside what it is now. Without it pictures and translations count as unchanged. */
+  asIssued?(edition: IssuedEdition, now: Analysis): AsIssued;
   /** Translations of the prose of a file into the language of the print, by the text as written. */
   translations?(path: string, language: Language): ReadonlyMap<string, string> | undefined;
+}
+
+export interface AsIssued {
+  /** A picture whose file has another content today is not there. */
+  readonly shelf: GuideShelf;
+  /** The languages whose translations were kept. */
+  readonly languages: readonly Language[];
+  /** Whether the procedure says or shows something else now. */
+  isChanged(): boolean;
 }
 
 /** A side that is printed, with how far its rows have run. `word` is missing when the job has no sides. */

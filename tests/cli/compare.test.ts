@@ -1,7 +1,7 @@
 // `compare`: changes in shop terms, whatever the two sides are.
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE, guide, SHOP } from './desk.js';
-import { baywright } from './fake-shell.js';
+import { baywright, type FakeWorld } from './fake-shell.js';
 
 const folders = (old: Record<string, string>, now: Record<string, string>): Record<string, string> => ({
   ...Object.fromEntries(Object.entries(old).map(([path, text]) => [`old/${path}`, text])),
@@ -9,6 +9,18 @@ const folders = (old: Record<string, string>, now: Record<string, string>): Reco
 });
 const compare = async (now: Record<string, string>, more = '') =>
   baywright(`compare old new ${more}`, { files: folders({ ...SHOP }, { ...SHOP, ...now }) });
+
+/** A folder under git, with one revision of it. */
+const gitWith = (
+  revision: string,
+  files: Readonly<Record<string, string>>,
+): Pick<FakeWorld, 'git' | 'gitFiles'> => ({
+  git: (_, args) =>
+    args[0] === 'rev-parse' ? { text: '/shop\n' } : { text: `${Object.keys(files).join('\n')}\n` },
+  gitFiles: Object.fromEntries(
+    Object.entries(files).map(([path, text]) => [`${revision}:${path}`, new TextEncoder().encode(text)]),
+  ),
+});
 
 describe('compare', () => {
   it('a torque in the catalogue is told with old and new figure, in every guide that uses it', async () => {
@@ -135,13 +147,37 @@ catalogue/mirrors.bay Mirrors
 
   it('a revision of git', async () => {
     const old = guide('M-1', 'Door mirror, replace').replace('20 min', '15 min');
-    const git = (_: string, args: readonly string[]) => {
-      if (args[0] === 'rev-parse') return { text: '/shop\n' };
-      if (args.includes('ls-tree')) return { text: 'M-1.bay\ncatalogue/mirrors.bay\nnotes.txt\n' };
-      return args[1] === 'v1:M-1.bay' ? { text: old } : { text: CATALOGUE };
-    };
-    const { out } = await baywright('compare v1:M-1.bay M-1.bay', { files: SHOP, git });
+    const { out } = await baywright('compare v1:M-1.bay M-1.bay', {
+      files: SHOP,
+      ...gitWith('v1', { 'M-1.bay': old, 'catalogue/mirrors.bay': CATALOGUE, 'notes.txt': '' }),
+    });
     expect(out).toContain('labour 15 min → 20 min');
+  });
+
+  it('pictures and translations count, in folders and in revisions of git', async () => {
+    const drawing = (width: number): string => `<svg viewBox="0 0 4 4"><path d="M0 0h${width}v4z"/></svg>`;
+    const po = (word: string): string => `msgid "Fit the mirror"\nmsgstr "${word}"\n`;
+    const shown = guide('M-1', 'Door mirror, replace').replace(
+      '    remove',
+      '    picture "a.svg": Bolts.\n    remove',
+    );
+    const before = {
+      'M-1.bay': shown,
+      'catalogue/mirrors.bay': CATALOGUE,
+      'a.svg': drawing(3),
+      'M-1.de.po': po('Anbauen'),
+    };
+    const now = { ...before, 'a.svg': drawing(4), 'M-1.de.po': po('Spiegel anbauen') };
+    const said = `M-1 Door mirror, replace
+  Take the mirror off: picture "a.svg": Bolts. is new
+  de “Fit the mirror”: Anbauen → Spiegel anbauen
+`;
+    const { out } = await baywright('compare old new', { files: folders(before, now) });
+    expect(out).toContain(said);
+    const git = await baywright('compare v1: .', { files: now, ...gitWith('v1', before) });
+    expect(git.out).toContain(said);
+    const same = await baywright('compare v1: .', { files: before, ...gitWith('v1', before) });
+    expect(same).toMatchObject({ code: 0, out: 'No change from v1: to ..\n' });
   });
 
   it.each([

@@ -13,6 +13,8 @@ export interface FakeWorld {
   readonly env?: Readonly<Record<string, string>>;
   readonly isTerminal?: boolean;
   readonly git?: Shell['git'];
+  /** What git has of files, by `REVISION:path`. */
+  readonly gitFiles?: Readonly<Record<string, Uint8Array>>;
 }
 
 export interface Ran {
@@ -98,6 +100,7 @@ function fakeShell(
       for (const [name, data] of inside) files.set(posix.join(path, name), data);
     },
     hash: (data) => createHash('sha256').update(data).digest('hex'),
+    gitFile: (_, at) => world.gitFiles?.[at],
     git: (folder, args) => world.git?.(folder, args) ?? { problem: 'is not known to git' },
   };
 }

@@ -42,6 +42,7 @@ export function nodeShell(): Shell {
     cacheFolders,
     stamp: stamp(),
     git,
+    gitFile,
     watch,
     // The universal package of the editor carries the command alone.
     ...(existsSync(PROGRAM) ? { startThread } : {}),
@@ -174,9 +175,21 @@ function hash(data: string | Uint8Array): string {
   return createHash('sha256').update(data).digest('hex');
 }
 
-function git(folder: string, args: readonly string[]): Reading {
+function askGit(
+  folder: string,
+  args: readonly string[],
+): import('node:child_process').SpawnSyncReturns<Buffer> {
   const { spawnSync } = load('node:child_process') as typeof import('node:child_process');
-  const run = spawnSync('git', ['-C', folder, ...args], { maxBuffer: LARGEST_FILE, windowsHide: true });
+  return spawnSync('git', ['-C', folder, ...args], { maxBuffer: LARGEST_FILE, windowsHide: true });
+}
+
+function gitFile(folder: string, at: string): Uint8Array | undefined {
+  const { status, error, stdout } = askGit(folder, ['cat-file', 'blob', at]);
+  return error || status !== 0 ? undefined : stdout;
+}
+
+function git(folder: string, args: readonly string[]): Reading {
+  const run = askGit(folder, args);
   if (run.error) return { problem: 'cannot be asked for: git is not installed here' };
   if (run.status !== 0) {
     const said =

@@ -54,6 +54,8 @@ export interface Shell {
   hash(data: string | Uint8Array): string;
   /** What git prints for these arguments, or why it cannot be asked. */
   git(folder: string, args: readonly string[]): Reading;
+  /** The bytes of a file as git has it, by `REVISION:path`; undefined where it has none, or a larger one than is read. */
+  gitFile(folder: string, at: string): Uint8Array | undefined;
   /**
    * Calls back with the paths of files that changed below a folder, and of folders that came or went with a slash at
    * the end, until `stop`. `gone` settles when there is no such folder any more. Absent where nothing can be watched.

@@ -1,9 +1,13 @@
 // Opens one side of a comparison: files or a folder as they are now, a guide as issued, or either as git has them.
 import {
+  type Change,
+  changesBetween,
   createLibrary,
   DEFAULT_SETTINGS,
   globMatcher,
+  type Job,
   jobOf,
+  LANGUAGES,
   type Library,
   type ShopFacts,
   type ShownFiles,
@@ -11,15 +15,21 @@ import {
 } from '@baywright/language';
 import { collect, SUFFIX } from '../cli/libraries.js';
 import { below, join, parent, relativeTo } from '../cli/paths.js';
-import { CannotRun, type Shell } from '../cli/shell.js';
+import { CannotRun, decodeText, type Shell } from '../cli/shell.js';
 import { factsNow, shownIn } from './changes-since.js';
 import { findProcedures, isPath } from './find.js';
 import { edition, issuedRevisions, type StoreLibrary } from './issue-store.js';
+import { translationPaths, wordsChanged } from './issued-translations.js';
 
-/** What is compared: the facts of one or more files, and what to call them. */
+/** What is compared: one or more files, and what to call them. */
 export interface Side {
   readonly label: string;
-  readonly files: readonly ShopFacts[];
+  readonly files: readonly SideFile[];
+}
+
+/** What a file says, and the translations that it is printed from, as texts by library path. */
+export interface SideFile extends ShopFacts {
+  readonly translations: ReadonlyMap<string, string>;
 }
 
 /**
@@ -35,7 +45,10 @@ export function openSide(shell: Shell, written: string): Side {
   const found = findProcedures(shell, [written]);
   return {
     label: written,
-    files: found.map(({ shelf, analysis }) => factsNow(shell, shelf.root, analysis.job)),
+    files: found.map(({ shelf: { root }, analysis: { job } }) => ({
+      ...factsNow(shell, root, job),
+      translations: translationsIn(textIn(shell, root), job),
+    })),
   };
 }
 
@@ -47,7 +60,7 @@ function currentSide(shell: Shell, path: string): Side {
   const outer = shelves.map(({ root }) => root).sort((a, b) => a.length - b.length)[0] ?? shell.folder;
   const files = shelves.flatMap(({ root, library, files: own }) => {
     const inside = below(outer, root) ?? '';
-    return factsOf(library, own, shownIn(shell, root)).map((facts) => ({
+    return factsOf(library, own, textIn(shell, root), shownIn(shell, root)).map((facts) => ({
       ...facts,
       path: join(inside, facts.path),
     }));
@@ -77,7 +90,16 @@ function issuedSide(shell: Shell, number: string, which: string): Side {
     },
     DEFAULT_SETTINGS,
   );
-  return { label: `${number} revision ${revision}`, files: factsOf(library, [path], (name) => shown[name]) };
+  const label = `${number} revision ${revision}`;
+  return {
+    label,
+    files: factsOf(
+      library,
+      [path],
+      (name) => files.get(name),
+      (name) => shown[name],
+    ),
+  };
 }
 
 function gitSide(shell: Shell, revision: string, path: string): Side {
@@ -106,24 +128,63 @@ function gitSide(shell: Shell, revision: string, path: string): Side {
     (name) => isWanted(name) && !name.split('/').includes(DEFAULT_SETTINGS.issues),
   );
   if (wanted.length === 0) throw new CannotRun(`${label} holds no procedure or catalogue`);
-  const texts = new Map<string, string | undefined>();
+  const there = new Set(all);
+  const kept = new Map<string, Uint8Array | undefined>();
+  const bytes = (name: string): Uint8Array | undefined => {
+    if (!kept.has(name))
+      kept.set(name, there.has(name) ? shell.gitFile(root, `${revision}:${name}`) : undefined);
+    return kept.get(name);
+  };
   const read = (name: string): string | undefined => {
-    if (!texts.has(name)) {
-      const answer = listed.includes(name) ? shell.git(root, ['show', `${revision}:${name}`]) : undefined;
-      texts.set(name, answer !== undefined && 'text' in answer ? answer.text : undefined);
-    }
-    return texts.get(name);
+    const own = bytes(name);
+    const reading = own && decodeText(own);
+    return reading && 'text' in reading ? reading.text : undefined;
+  };
+  const shown: ShownFiles = (name) => {
+    const own = bytes(name);
+    return own && shell.hash(own);
   };
   // Only the folder asked for is listed, so that a number is looked for among the same procedures as now.
   const library = createLibrary({ read, list: () => wanted }, DEFAULT_SETTINGS);
-  return { label, files: factsOf(library, wanted) };
+  return { label, files: factsOf(library, wanted, read, shown) };
 }
 
-function factsOf(library: Library, paths: readonly string[], shown?: ShownFiles): ShopFacts[] {
+type ReadText = (path: string) => string | undefined;
+
+const textIn =
+  (shell: Shell, root: string): ReadText =>
+  (path) => {
+    const reading = shell.read(join(root, path));
+    return 'text' in reading ? reading.text : undefined;
+  };
+
+function factsOf(library: Library, paths: readonly string[], read: ReadText, shown: ShownFiles): SideFile[] {
   return paths.flatMap((path) => {
     const model = library.model(path);
-    return model === undefined || model.kind === 'other' ? [] : [shopFacts(jobOf(model, library), shown)];
+    if (model === undefined || model.kind === 'other') return [];
+    const job = jobOf(model, library);
+    return [{ ...shopFacts(job, shown), translations: translationsIn(read, job) }];
   });
+}
+
+/** The files of translations beside a file and all it uses, into any language. */
+const translationsIn = (read: ReadText, job: Job): ReadonlyMap<string, string> =>
+  new Map(
+    translationPaths(LANGUAGES, job).flatMap((path) => {
+      const text = read(path);
+      return text === undefined ? [] : [[path, text] as const];
+    }),
+  );
+
+/** What changed between two files, in their own language and in those that a side has translations into. */
+export function changesOf(old: SideFile, now: SideFile): Change[] {
+  const languages = LANGUAGES.filter((language) =>
+    [...old.translations.keys(), ...now.translations.keys()].some((path) => path.endsWith(`.${language}.po`)),
+  );
+  return [
+    ...changesBetween(old, now),
+    ...languages.flatMap((language) => wordsChanged(language, old.translations, now.translations, now)),
+  ];
 }
 
 /** Files of two sides that are the same guide: by number, else by the end of their path. */
@@ -131,7 +192,7 @@ export function pairs(old: Side, now: Side): Pair[] {
   const [first, second] = [old.files[0], now.files[0]];
   // Two single files are compared whatever they are called.
   if (old.files.length === 1 && now.files.length === 1) return [{ old: first, new: second }];
-  const key = ({ kind, number, path }: ShopFacts, all: readonly ShopFacts[]): string =>
+  const key = ({ kind, number, path }: SideFile, all: readonly SideFile[]): string =>
     kind === 'procedure' && number !== ''
       ? `number ${number}`
       : `path ${relativeTo(commonFolder(all), path)}`;
@@ -143,8 +204,8 @@ export function pairs(old: Side, now: Side): Pair[] {
 }
 
 interface Pair {
-  readonly old: ShopFacts | undefined;
-  readonly new: ShopFacts | undefined;
+  readonly old: SideFile | undefined;
+  readonly new: SideFile | undefined;
 }
 
 /** A catalogue that went and one that came under another name are one, where no other has that title. */
@@ -169,7 +230,7 @@ function withRenamed(all: readonly Pair[]): Pair[] {
 }
 
 /** The folder that all files lie in, so that two folders with other names can be compared. */
-function commonFolder(files: readonly ShopFacts[]): string {
+function commonFolder(files: readonly SideFile[]): string {
   const folders = files.map(({ path }) => parent(`/${path}`).split('/'));
   const [first = []] = folders;
   let depth = 0;

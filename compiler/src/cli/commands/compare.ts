@@ -1,13 +1,13 @@
 // `baywright compare`: what changed between two editions, in shop terms, with the revision line to go with it.
-import { type Change, changesBetween, changeText, revisionLine, type ShopFacts } from '@baywright/language';
+import { type Change, changeText, revisionLine } from '@baywright/language';
 import { dayOf } from '@baywright/server/day';
-import { openSide, pairs } from '../../desk/editions.js';
+import { changesOf, openSide, pairs, type SideFile } from '../../desk/editions.js';
 import { type Context, choice, count, defineCommand } from '../command.js';
 
 export default defineCommand({
   name: 'compare',
   summary: 'tell what changed between two editions',
-  docs: `Tells what changed between OLD and NEW with the old and the new figure, and drafts the revision line. Layout, comments, names of entries and the way a number is written are no change. What a procedure takes from a catalogue counts.
+  docs: `Tells what changed between OLD and NEW with the old and the new figure, and drafts the revision line. Layout, comments, names of entries and the way a number is written are no change. What a procedure takes from a catalogue counts, what is in its pictures, and its translations.
 
 Each side is a file, a folder, a procedure by number, an issue (FH-12@4, FH-12@issued) or, where there is git, a revision of it (REVISION:path). Without NEW, OLD is a number and its last issue is compared with what stands now.
 
@@ -55,10 +55,10 @@ interface Compared {
   readonly changes: readonly Change[];
 }
 
-function compareFiles(old: ShopFacts | undefined, now: ShopFacts | undefined): Compared {
+function compareFiles(old: SideFile | undefined, now: SideFile | undefined): Compared {
   const { number, title, path } = now ?? old ?? { number: '', title: '', path: '' };
   const state = old === undefined ? 'new' : now === undefined ? 'gone' : 'both';
-  const changes = old !== undefined && now !== undefined ? changesBetween(old, now) : [];
+  const changes = old !== undefined && now !== undefined ? changesOf(old, now) : [];
   return { number, title, file: path, state, changes };
 }
 

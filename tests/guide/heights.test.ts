@@ -141,11 +141,12 @@ const highAs =
   ({ height, code }: Pick<Item, 'height' | 'code'>): string =>
     `{ let is = measure(width: W, { set table(inset: (x: 1.8mm, y: ${inset}mm)); ${code.raw} }).height / 1mm; assert(calc.abs(is - ${height}) < 0.1, message: repr((is, ${height}, ${JSON.stringify(code.raw.slice(0, 60))}))) }`;
 
-/** Documents with a record; the last is of both sides. */
+/** Documents with a record; the last are of both sides, one of them with readings at several places. */
 const RECORDS: readonly GuideDocument[] = [
   fh12(),
   everyKind(),
   openSamples().lower('procedures/LC-06-lift-chains.bay', { sheet: 'record' }).document,
+  openSamples().lower('procedures/RD-04-rear-door.bay', { sheet: 'record' }).document,
 ];
 
 test.for(RECORD_LOOKS)(

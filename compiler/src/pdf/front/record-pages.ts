@@ -3,7 +3,9 @@
 import type { BlockOf } from '../../document/blocks.js';
 import { say } from '../../document/words.js';
 import type { PrintContext } from '../context.js';
+import { proseCode } from '../prose.js';
 import { HAND, WIDTH } from '../steps/frame.js';
+import { widthOf } from '../type/faces.js';
 import { call } from '../typst-code.js';
 import { goOnItem, type Item, titleItem } from './items.js';
 import { recordParts } from './record-parts.js';
@@ -105,7 +107,7 @@ function dealt(
 }
 
 /** The title of a page, and that of what it begins with. */
-const HEADS = 20;
+const HEADS = 24;
 /** Nearer than this pages need not be balanced. Millimetres. */
 const STEP = 4;
 
@@ -136,9 +138,29 @@ function dealtTo(
         below: look.under,
       }),
       goOn: (title) => goOn(title, 12.5, look.under),
-      next: [goOn(record.title, 15, 4)],
+      next: [goOnRecord(record, context, look.gap)],
       whole,
     },
     full,
   );
+}
+
+/** Points and millimetres. */
+const [TITLE, SMALL_TITLE, MOST_BOX, LEAST_BOX] = [15, 12.5, 70, 45];
+
+/** The title of a page that may be parted from the first one: it asks once more of which vehicle it is. */
+function goOnRecord(record: BlockOf<'record'>, { words }: PrintContext, above: number): Item {
+  const said = say(words.continued, { step: record.title });
+  const fields = record.items.find((item) => item.kind === 'fields');
+  const label = fields?.kind === 'fields' ? fields.fields[0]?.label : undefined;
+  if (!label) return goOnItem(said, TITLE, above, 4);
+  const beside = (size: number) => WIDTH - widthOf(said, '700Bold', size) - 4;
+  const size = beside(TITLE) < LEAST_BOX ? SMALL_TITLE : TITLE;
+  const box = Math.min(MOST_BOX, Math.max(LEAST_BOX, beside(size)));
+  return {
+    above,
+    below: 3,
+    height: 10,
+    code: call('record-goes-on', [said, size, proseCode(label), box, above, 3]),
+  };
 }

@@ -54,11 +54,15 @@ export function bySides<R extends Row>(
 /** What stands beside the text of a cell, and the width of the column of line numbers. */
 const BESIDE = 2.6;
 const AT = 13;
-/** Room for a figure written by hand. */
-const WRITTEN = 14;
+/** Room for a figure written by hand: at least, and for each digit, sign or comma. Common practice. */
+const [WRITTEN, CHARACTER] = [14, 2.5];
 const TICK = 5;
 
 const [BLANK, BLANKS_APART] = [7.2, 1.2];
+/** The number before the blank of one of several places, and what stands between two of them. */
+const [NUMBER, BESIDE_BLANK] = [2.2, 0.8];
+/** Blanks beside each other take no more than this, so that names still have room. */
+const MOST_FOUND = 43;
 /** Blanks for several places of a row that has no counterpart stand so many beside each other. */
 const IN_ROW = 3;
 
@@ -69,60 +73,124 @@ const isMeasured = ({ reading, places }: Reading): boolean => reading !== undefi
 /** None where no reading of one side has a counterpart. */
 export function sidedReadings(
   rows: readonly Reading[],
+  context: PrintContext,
+  look: RecordLook,
+): Section | undefined {
+  // Limits stand in a column of their own, or below what they are for, and blanks for several places beside each other
+  // for both sides or alone in their row: as is lowest.
+  const tables = [1, MOST_PLACES].flatMap((most) => {
+    const sided = bySides(rows, (row, other) => isSameReading(row, other) && row.places <= most);
+    return sided ? [true, false].flatMap((own) => readingsTable(sided, own, context, look) ?? []) : [];
+  });
+  const height = ({ high, rows: all }: Section) => high(0, all);
+  return tables.reduce<Section | undefined>(
+    (best, one) => (best && height(best) <= height(one) ? best : one),
+    undefined,
+  );
+}
+
+/** More places than this are a table of their own. */
+const MOST_PLACES = 6;
+/** Narrower, and names take a line for each word. */
+const LEAST_WHAT = 26;
+
+const isSameReading = (row: Reading, other: Reading): boolean =>
+  row.places === other.places && row.unit === other.unit && plain(row.limit) === plain(other.limit);
+
+function readingsTable(
+  sided: Sided<Reading>,
+  ownColumn: boolean,
   { words }: PrintContext,
   { size, inset, hand }: RecordLook,
 ): Section | undefined {
-  const sided = bySides(
-    rows,
-    (row, other) =>
-      row.places === 1 &&
-      other.places === 1 &&
-      row.unit === other.unit &&
-      plain(row.limit) === plain(other.limit),
-  );
-  if (!sided) return undefined;
   const type = { size, tabular: true };
   const wide = (word: string, weight: '400Regular' | '700Bold', least = 0) =>
     Math.max(least, widthOf(word, weight, size, true) + BESIDE + 0.2);
   const [pass, fail] = [wide(words.pass, '700Bold', 9), wide(words.fail, '700Bold', 9)];
-  const units = rows.map(({ unit }) => wide(unit ?? '', '400Regular'));
-  const found = WRITTEN + Math.max(...units);
-  const limits = rows
-    .filter(isMeasured)
-    .map(({ limit }) => fill(proseRuns(limit, type), 1000).width + BESIDE + 0.2);
-  const limit = Math.min(36, Math.max(wide(words.limit, '700Bold'), ...limits));
-  const what = WIDTH - AT - limit - 2 * (found + pass + fail);
-  const line = (row: Reading): Prose => [text(row.of?.what ?? row.what)];
+  const paired = sided.rows.flatMap(([row, other]) => (other ? [row] : []));
+  const units = paired.map(({ unit, places }) => (places > 1 ? 0 : wide(unit ?? '', '400Regular')));
+  const inPlaces = paired.filter(({ places }) => places > 1).map((row) => blanksWide(row, placesInRow(row)));
+  const found = Math.max(WRITTEN + Math.max(0, ...units), ...inPlaces.map((one) => one + BESIDE + 0.2));
+  const at = Math.max(
+    wide(words.at, '700Bold'),
+    ...sided.rows.flat().map((row) => wide(row?.number ?? '', '400Regular')),
+  );
+  const room = WIDTH - at - 2 * (found + pass + fail);
+  const limits = sided.rows
+    .filter(([row]) => isMeasured(row))
+    .map(([row]) => fill(proseRuns(limitOf(row), type), 1000).width + BESIDE + 0.2);
+  const limit = ownColumn ? Math.min(36, Math.max(wide(words.limit, '700Bold'), ...limits)) : 0;
+  const what = room - limit;
+  if (what < LEAST_WHAT) return undefined;
+  // What is looked at only takes the room of what would be found, too.
+  const asked = (row: Reading) => (isMeasured(row) ? room : room + found);
+  const linesIn = (said: Prose, width: number) => linesOf(said, type, width - BESIDE);
   return sidedTable(words.recordReadings, 'sided-readings', {
-    widths: [AT, what, limit, found, pass, fail, found, pass, fail],
-    heads: [words.at, words.what, words.limit, ...sided.sides, words.found, words.pass, words.fail],
+    widths: [at, what, ...(ownColumn ? [limit] : []), found, pass, fail, found, pass, fail],
+    heads: [
+      words.at,
+      ...(ownColumn ? [words.what, words.limit] : [headOf(words.what, words.limit, what, size)]),
+      ...sided.sides,
+      words.found,
+      words.pass,
+      words.fail,
+    ],
     size,
     inset,
     rows: sided.rows.map(([row, other]) => {
-      const said = other ? line(row) : [text(row.what)];
-      const lines = isMeasured(row)
-        ? Math.max(linesOf(said, type, what - BESIDE), linesOf(row.limit, type, limit - BESIDE))
-        : linesOf(said, type, what + limit - BESIDE) + linesOf(row.limit, type, what + limit - BESIDE);
-      const blanks =
-        row.places > 1 ? Math.ceil(row.places / IN_ROW) * (BLANK + BLANKS_APART) - BLANKS_APART : TICK;
+      const said = [text(other ? (row.of?.what ?? row.what) : row.what)];
+      const must = limitOf(row);
+      const lines =
+        ownColumn && isMeasured(row)
+          ? Math.max(linesIn(said, what), linesIn(must, limit))
+          : linesIn(said, asked(row)) + linesIn(must, asked(row));
+      const inRow = other ? placesInRow(row) : even(row.places, IN_ROW);
+      const blanks = Math.ceil(row.places / inRow) * (BLANK + BLANKS_APART) - BLANKS_APART;
       return {
         height: Math.max(
           isMeasured(row) ? hand : 0,
-          rowHigh([linesHigh(Math.max(lines, other ? 2 : 1), size), blanks], inset),
+          rowHigh([linesHigh(Math.max(lines, other ? 2 : 1), size), row.places > 1 ? blanks : TICK], inset),
         ),
         code: () => ({
           numbers: [row.number, ...(other ? [other.number] : [])],
           what: proseCode(said),
-          limit: proseCode(row.limit),
+          limit: proseCode(must),
           unit: row.unit ?? '',
           places: row.places,
-          'in-row': Math.min(row.places, IN_ROW),
+          'in-row': inRow,
           measured: isMeasured(row),
         }),
       };
     }),
   });
 }
+
+/** It tells the unit of several blanks, which have no room for one. */
+const limitOf = ({ limit, places, unit = '' }: Reading): Prose =>
+  limit.length === 0 && places > 1 && unit !== '' ? [text(unit)] : limit;
+
+/** One blank of a row whose places stand beside each other: as wide as what is written in it. */
+function blankWide({ limit }: Reading): number {
+  const longest = Math.max(0, ...(plain(limit).match(/[\d.,/]+/g) ?? []).map(({ length }) => length));
+  return Math.max(9.5, 2 + CHARACTER * longest);
+}
+
+const blanksWide = (row: Reading, inRow: number): number =>
+  inRow * (NUMBER + blankWide(row) + BESIDE_BLANK) - BESIDE_BLANK;
+
+/** As many as fit. */
+function placesInRow(row: Reading): number {
+  let most = row.places;
+  while (most > 1 && blanksWide(row, most) > MOST_FOUND) most -= 1;
+  return even(row.places, most);
+}
+
+/** In rows alike: four are two and two, not three and one. */
+const even = (places: number, most: number): number => Math.ceil(places / Math.ceil(places / most));
+
+/** `What, Limit`, or the first of them where both do not fit. */
+const headOf = (first: string, second: string, width: number, size: number): string =>
+  widthOf(`${first}, ${second}`, '700Bold', size, true) < width - BESIDE ? `${first}, ${second}` : first;
 
 type Torque = BlockOf<'record-torques'>['rows'][number];
 

@@ -207,7 +207,7 @@ test('a long list of what is off folds up to its counts, and stands open on pape
     expect(await page.locator(list).isVisible()).toBe(true);
   });
   await withPage(tally('wheel nuts, '.repeat(40)), {}, async (page) => {
-    expect(await page.locator('.tally summary').textContent()).toBe('Off now, 33: ');
+    expect(await page.locator('.tally summary').textContent()).toBe('Off now, 33');
     expect(await page.locator(list).isVisible()).toBe(false);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator(list).isVisible()).toBe(true);

@@ -13,7 +13,7 @@ import { plain, type Quantity } from '../document/inline.js';
 import type { Picture } from '../document/picture.js';
 import { say, type Words } from '../document/words.js';
 import type { PageContext } from './context.js';
-import { drawnHead } from './drawn.js';
+import { drawnHead, headWithSize } from './drawn.js';
 import { el, join, type Markup } from './markup.js';
 import { figureMarkup, nameMarkup, proseMarkup, unitMarkup } from './prose.js';
 
@@ -90,9 +90,6 @@ function loudMarkup({ primary, secondary }: Quantity): Markup {
   );
 }
 
-/** A longer size is too small to read inside its head, and stands below it as well. */
-const MOST_IN_HEAD = 3;
-
 /** The longer a value, the smaller its figures: its frame is as wide as a telephone leaves room for. */
 function sizeOf({ length }: string): string | undefined {
   if (length > 13) return 'range long';
@@ -153,20 +150,7 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
     el(
       'div',
       { class: 'torque' },
-      el(
-        'div',
-        { class: 'drive' },
-        head && [
-          drawnHead(head),
-          head.size.length > MOST_IN_HEAD &&
-            el(
-              'span',
-              { class: 'size', 'aria-hidden': 'true' },
-              head.label.slice(head.label.indexOf(head.size)),
-            ),
-        ],
-        el('span', {}, `${count} ×`),
-      ),
+      el('div', { class: 'drive' }, head && headWithSize(head), el('span', {}, `${count} ×`)),
       el(
         'div',
         { class: 'val' },

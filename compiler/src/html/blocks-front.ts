@@ -76,7 +76,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
     el(
       'div',
       { class: 'masthead' },
-      el('h1', {}, block.title),
+      el('h1', languageOf({ language: document.identity.titleLanguage }), block.title),
       el('p', { class: 'applies' }, el('b', {}, title)),
       block.lead && el('p', { class: 'applies' }, proseMarkup(block.lead)),
     ),

@@ -6,7 +6,7 @@ import { factsOf } from '../document/revision.js';
 import { say } from '../document/words.js';
 import { stageMarkup } from './beside.js';
 import type { PageContext } from './context.js';
-import { drawnHead, drawnOrder } from './drawn.js';
+import { drawnOrder, headWithSize } from './drawn.js';
 import { type Child, el, join, type Markup } from './markup.js';
 import { proseMarkup } from './prose.js';
 import { rowAttributes, type StepContext } from './steps.js';
@@ -38,7 +38,7 @@ export const RECORD: { readonly [K in RecordKind]: (block: BlockOf<K>, context: 
         cells: [
           el('b', {}, row.number),
           [el('b', {}, row.joint), el('small', {}, proseMarkup(row.detail))],
-          [row.head && drawnHead(row.head), el('small', {}, `${row.count} ×`)],
+          [row.head && headWithSize(row.head), el('small', {}, `${row.count} ×`)],
           el('div', { class: 'val' }, stageMarkup(row.stage, `card-${i}`, `${words.torque} ${row.joint}`)),
           [proseMarkup(row.how), row.order && drawnOrder(row.order)],
         ],

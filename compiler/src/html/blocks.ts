@@ -7,7 +7,7 @@ import {
   walkBlocks,
 } from '../document/blocks.js';
 import { protectionDrawing } from '../document/drawing/symbols.js';
-import { type Prose, plain, text } from '../document/inline.js';
+import { type Prose, plain } from '../document/inline.js';
 import { MANDATORY_INKS } from '../safety-colours.js';
 import { clipMarkup, pictureMarkup } from './beside.js';
 import { FRONT } from './blocks-front.js';
@@ -54,8 +54,10 @@ function firstRow(items: readonly Block[]): string {
 function tallied(body: Prose): Markup {
   const list = el('p', {}, proseMarkup(body));
   if (plain(body).length <= MOST_TALLIED) return list;
-  const heads = body.filter(({ kind }) => kind === 'strong').flatMap((head) => [head, text(' ')]);
-  return el('details', { class: 'fold' }, el('summary', {}, el('span', {}, proseMarkup(heads))), list);
+  const heads = body
+    .filter(({ kind }) => kind === 'strong')
+    .map((head) => plain([head]).replace(/\s*:$/, ''));
+  return el('details', { class: 'fold' }, el('summary', {}, heads.join(' · ')), list);
 }
 
 /** Characters: about ten lines of a telephone. */

@@ -97,7 +97,7 @@ function contents({ document: { blocks, words } }: PageContext): Markup {
             'a',
             { href: `#${step.id}` },
             el('b', {}, step.number),
-            el('span', {}, step.title.trim() || step.number),
+            el('span', languageOf({ language: step.titleLanguage }), step.title.trim() || step.number),
             el('small', { id: `p-${step.id}` }),
           ),
         ),

@@ -1,4 +1,5 @@
 // Running text and figures on the page.
+import type { Language } from '@baywright/language';
 import {
   type Figure,
   type InlineRenderers,
@@ -38,13 +39,18 @@ function quantityMarkup(quantity: Quantity): Markup {
   );
 }
 
+/** The attribute of what is in another language than the page (WCAG 3.1.2). */
+export const languageOf = ({ language }: { readonly language?: Language | undefined }): { readonly lang?: Language } =>
+  language === undefined ? {} : { lang: language };
+
 const INLINE: InlineRenderers<Markup> = {
   text: (inline) => nameMarkup(inline.text),
   strong: (inline) => el('strong', {}, proseMarkup(inline.children)),
   emphasis: (inline) => el('em', {}, proseMarkup(inline.children)),
   code: (inline) => el('code', {}, inline.text),
-  thing: (inline) => el('strong', {}, nameMarkup(inline.text)),
+  thing: (inline) => el('strong', languageOf(inline), nameMarkup(inline.text)),
   quantity: (inline) => quantityMarkup(inline.quantity),
   line: (inline) => el('a', { href: `#${inline.row}` }, inline.text),
   link: (inline) => el('a', { href: inline.href, rel: 'noopener noreferrer' }, proseMarkup(inline.children)),
+  foreign: (inline) => el('span', languageOf(inline), proseMarkup(inline.children)),
 };

@@ -27,7 +27,9 @@ export function stepMarkup(step: BlockOf<'step'>, context: StepContext): Markup 
         { id: `h-${step.id}` },
         el('span', {}, step.number),
         ' ',
-        nameMarkup(step.title.trim() || step.number),
+        step.titleLanguage === undefined
+          ? nameMarkup(step.title.trim() || step.number)
+          : el('span', { class: 'in', lang: step.titleLanguage }, nameMarkup(step.title)),
       ),
       el('small', {}, step.phase),
       saidRevised(step, context),

@@ -267,3 +267,84 @@ fasteners
     expect(mended(job(things, work))).toContain('    snug nut\n    lower vehicle\n');
   });
 });
+
+const GAP = `
+parts
+  door: Door
+    held by bolt
+  trim: Trim
+    held by clip
+fasteners
+  bolt: Bolts
+    4 of M8x1.25
+    torque 25 N·m, per "S-1"
+  clip: Clips
+    4 of clip
+limits
+  gap: Gap
+    4 to 6 mm, per "S-1"
+places
+  seam: Seam
+    behind trim
+sources
+  S-1: Sheet
+`;
+
+test.each([
+  [
+    'bolts that are loosened in a branch, and were to be snug before its test',
+    `loosen bolt
+measure gap
+  if outside limit
+    loosen bolt
+    snug bolt
+torque bolt`,
+    'Insert `snug bolt`',
+  ],
+  [
+    'a look in the completion at what is covered again',
+    `  step: Work
+    remove clip, trim
+    clean seam
+    install trim, clip
+
+completion
+  step: Look
+    inspect seam
+      reject: oil`,
+    'Insert `run engine`',
+  ],
+])('the line that was missed before: %s', (_, work, title) => {
+  const files = (content: string) => new Map([['a.bay', content]]);
+  const of = (content: string) => findingsOf(files(content)).filter(({ code }) => code.startsWith('S'));
+  const text = job(GAP, work);
+  const [found, ...others] = of(text);
+  expect([found?.fixes.map((fix) => fix.title), others]).toEqual([[title], []]);
+  expect(of(applyEdits(text, 'a.bay', found?.fixes[0]?.edits ?? []))).toEqual([]);
+});
+
+test('a refrigerant circuit that was opened is evacuated, and is told of once', () => {
+  const text = job(
+    `
+circuits
+  cold: Refrigerant circuit
+    uses gas
+fluids
+  gas: Refrigerant
+    refrigerant R-1234yf
+    mass 530 ±15 g, per ?
+    marked air-conditioning
+connections
+  line: Line
+    in cold
+`,
+    `recover gas
+disconnect line
+connect line
+charge gas`,
+  );
+  const found = findingsOf(new Map([['a.bay', text]])).filter(({ code }) => code.startsWith('S'));
+  expect(found.map((f) => `${f.code} ${f.message} / ${f.fixes[0]?.title}`)).toEqual([
+    'S308 `cold` is opened here and never evacuated / Insert `evacuate cold`',
+  ]);
+});

@@ -6,7 +6,7 @@ export const neverBled = defineDiagnostic<StateWords>({
   code: 'S308',
   name: 'never-bled',
   severity: 'error',
-  message: (d) => `${d.names} ${d.are} opened here and never bled`,
+  message: (d) => `${d.names} ${d.are} opened here and never ${d.wanted}`,
   why: 'Opening a line lets air in. Air is soft where fluid is hard: the pedal goes to the floor, the clutch does not part, the ram sinks. A circuit that was opened is bled before anyone relies on it.',
   wrong: `procedure A-10: Clutch hose, refit
 

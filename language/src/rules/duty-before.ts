@@ -16,7 +16,7 @@ import { meets } from './duty-after.js';
 import { isTarget, matchAct } from './match.js';
 import { alreadyTold, assumeAids, boundTo, silentOf } from './rule-aids.js';
 import { insertBefore, lineFor, moveUp } from './rule-fix.js';
-import { askedNames, isAboutIt, type Rule, type RuleForm } from './rule-model.js';
+import { askedNames, isAboutIt, type Required, type Rule, type RuleForm } from './rule-model.js';
 import type { Teller } from './teller.js';
 import { patternWords, requiredWords, timeWords } from './words.js';
 
@@ -73,7 +73,7 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
       act,
       when: missing.when,
       missing: missingWords(form, it, missing.left),
-      things: asked,
+      things: asked.length > 0 ? asked : anyOf(m, required),
       fix,
     });
     excused = m.d.or(excused, missing.when);
@@ -112,6 +112,11 @@ export function dutyBefore(m: Machine, rule: Rule, form: Before, teller: Teller)
       if (thing && meets(required, act, thing)) duties.advance(thing.id, act.when, OPEN, MET, act.index);
     }
   }
+}
+
+/** What any one of would do: where all of it is told as never done, the rule has no more to say. */
+function anyOf(m: Machine, required: Required): readonly Thing[] {
+  return required.form === 'act' && required.pattern.target ? boundTo(m, required.pattern.target) : [];
 }
 
 /** Whether the act turns the `since` event back: the lead is connected again. */

@@ -237,12 +237,18 @@ function simple(m: Machine, verb: string, thing: Thing, want: Want, lacks: reado
   if (want === 'stage') return [`${verb} ${thing.name}, stage ${value}`];
   if (want === 'cured' || want === 'settled') return [`${verb} ${waitText(Number(value))}`];
   if (want === 'wet') return sealingLines(m, thing);
+  if (want === 'bled' && isEvacuated(m, thing)) return [`evacuate ${thing.name}`];
   const settle = want === 'levelled' ? minutesOf(thing, 'settle') : undefined;
   const screws = want === 'bled' ? m.job.relations(thing, 'bleed at').map((r) => r.target.name) : [];
   return [
     ...(settle === undefined ? [] : [`wait ${settle} min`]),
     `${verb} ${thing.name}${screws.length > 0 ? ` at ${screws.join(', ')}` : ''}`,
   ];
+}
+
+/** Air is drawn out of a circuit of refrigerant, where it is bled out of one of fluid. */
+export function isEvacuated({ job }: Machine, circuit: Thing): boolean {
+  return job.relations(circuit, 'uses').some(({ target }) => hasClause(target, 'refrigerant'));
 }
 
 function waitText(minutes: number): string {

@@ -11,9 +11,10 @@ import { NEVER } from '../variants/diagrams.js';
 import type { Act } from './act.js';
 import type { Deficit, Lack } from './deficit.js';
 import { DONE_ALREADY, dropFix } from './drop-fix.js';
-import { hangFix, insertFix, moveFix } from './fixes.js';
+import { hangFix, insertFix, isEvacuated, moveFix } from './fixes.js';
 import { groupLacks } from './group.js';
 import type { Machine } from './machine.js';
+import { closedBefore, runBeforeLook } from './missed-fix.js';
 import { pairFix } from './pair-fix.js';
 import { whenOf } from './relations.js';
 import {
@@ -148,7 +149,9 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
 
 function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]): Fix | undefined {
   const { need, late } = deficit;
-  if (DONE_ALREADY.has(need)) return dropFix(m, act, lacks);
+  if (DONE_ALREADY.has(need)) return closedBefore(m, act, lacks) ?? dropFix(m, act, lacks);
+  const run = need === 'reachable' ? runBeforeLook(m, act, lacks) : undefined;
+  if (run) return run;
   if (need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part'))
     return hangFix(m, act, lacks);
   // A torque asked for on the ground cannot come before the lowering; there the nuts are made snug.
@@ -317,7 +320,7 @@ function words(
   return {
     names: listed(things.map((t) => `\`${t.name}\``)),
     are: things.length === 1 ? 'is' : 'are',
-    wanted: lack ? wantedWord(lack) : '',
+    wanted: lack ? (lack.want === 'bled' && isEvacuated(m, lack.thing) ? 'evacuated' : wantedWord(lack)) : '',
     off: things[0]?.kind === 'connection' ? 'disconnected' : 'off',
     placed: things[0]?.kind === 'place' ? 'chocked' : 'in place',
     object: listed(objects),

@@ -245,7 +245,8 @@ function wordsOf(
 const FINDING_WORDS: VariantWords = {
   and: ' and ',
   or: ' or ',
-  term: (axis, values) => `${axis.name} ${values.join(' or ')}`,
+  // A test on a line of its own has no thing it is of: `if needed`.
+  term: (axis, values) => `${axis.name || 'if'} ${values.join(' or ')}`,
 };
 
 function termWords(axes: readonly Axis[], term: Term, said: VariantWords): string {

@@ -23,4 +23,12 @@ describe('what it applies to', () => {
     expect(said('applies to van from 2019', OPEN)).toBe('Test van, from 2019');
     expect(said('applies to van from 2019', OPEN, 'de')).toBe('Test van, ab 2019');
   });
+
+  it.each([
+    ['SX7M300ALJ1000001', 'Test van, VIN SX7M300ALJ1000001'],
+    ['SX7M300ALJ1000001 to SX7M300ALS1999999', 'Test van'],
+  ])('names the one vehicle it is written for: %s', (vin, expected) => {
+    const one = { 'catalogue.bay': CATALOGUE.replace('    years 2018 to 2025\n', `    vin ${vin}\n`) };
+    expect(said('applies to van', one)).toBe(expected);
+  });
 });

@@ -183,7 +183,12 @@ export const ENTRY_CLAUSES: readonly ClauseDef[] = [
   clause('at most', 'spec', ['limit'], 'Upper limit.'),
   numbered('years', ['vehicle'], 'Model years in the fleet.'),
   clause('option', 'option', ['vehicle'], 'A way these vehicles differ, with its values.'),
-  clause('vin', 'raw', ['vehicle'], 'Range of vehicle identification numbers.'),
+  clause(
+    'vin',
+    'raw',
+    ['vehicle'],
+    'Range of vehicle identification numbers, or the one of the only vehicle it is.',
+  ),
   clause('layout', 'raw', ['fastener'], 'How the set lies: `circle`, `2 rows`, `3 columns`.'),
   clause('order', 'raw', ['fastener'], 'Tightening order: `star`, `cross`, `inside-out`, or the positions.'),
   clause(

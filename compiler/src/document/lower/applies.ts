@@ -14,6 +14,15 @@ function yearsText({ language }: Print, line: AppliesLine, vehicle: Thing | unde
   return [to === from ? from : phraseText('from-to', language, { from, to })];
 }
 
+/** The identification number of the one vehicle that a procedure is written for. A range is for the parts counter. */
+function vinText({ language }: Print, vehicle: Thing | undefined): string[] {
+  const [only, ...others] = vehicle ? clausesOf(vehicle, 'vin') : [];
+  const number = only?.clause.raw?.text ?? '';
+  return number === '' || others.length > 0 || /\s/.test(number)
+    ? []
+    : [phraseText('one-vin', language, { number })];
+}
+
 /** `Maristow 300 delivery van, 2018 to 2025`. */
 export function appliesText(print: Print): string {
   const { model } = print.analysis;
@@ -28,7 +37,7 @@ export function appliesText(print: Print): string {
           term.values.map((value) => value.text),
         ).trim(),
       ) ?? [];
-    return [name, ...yearsText(print, line, vehicle), ...guard].join(', ');
+    return [name, ...vinText(print, vehicle), ...yearsText(print, line, vehicle), ...guard].join(', ');
   });
   return said.join('; ');
 }

@@ -132,6 +132,7 @@ export const DE: PhraseTable = {
   'at-most': 'höchstens {value}',
   'from-to': '{from} bis {to}',
   'from-on': 'ab {from}',
+  'one-vin': 'FIN {number}',
   'new-value': 'neu {value}',
   found: 'Gemessen',
   pass: 'i. O.',

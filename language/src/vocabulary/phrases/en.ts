@@ -131,6 +131,7 @@ export const EN = {
   'at-most': 'at most {value}',
   'from-to': '{from} to {to}',
   'from-on': 'from {from}',
+  'one-vin': 'VIN {number}',
   'new-value': 'new {value}',
   found: 'Found',
   pass: 'Pass',

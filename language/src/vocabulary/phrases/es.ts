@@ -132,6 +132,7 @@ export const ES: PhraseTable = {
   'at-most': 'máximo {value}',
   'from-to': '{from} a {to}',
   'from-on': 'desde {from}',
+  'one-vin': 'VIN {number}',
   'new-value': 'nuevo {value}',
   found: 'Medido',
   pass: 'Apto',

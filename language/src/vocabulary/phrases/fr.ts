@@ -132,6 +132,7 @@ export const FR: PhraseTable = {
   'at-most': 'au plus {value}',
   'from-to': '{from} à {to}',
   'from-on': 'dès {from}',
+  'one-vin': 'VIN {number}',
   'new-value': 'neuf {value}',
   found: 'Relevé',
   pass: 'Bon',

@@ -1,6 +1,7 @@
 // Rows of the record that say the same of the left and the right side, as one row with blanks for each: half as many
 // rows, and both sides beside each other.
-import type { BlockOf, OnSide } from '../../document/blocks.js';
+import type { BlockOf } from '../../document/blocks.js';
+import { bySides, type Sided } from '../../document/by-sides.js';
 import { type Prose, plain, text } from '../../document/inline.js';
 import type { PrintContext } from '../context.js';
 import { proseCode } from '../prose.js';
@@ -12,44 +13,6 @@ import { type Argument, call } from '../typst-code.js';
 import { linesOf, rowHigh, USUAL_GAP } from './items.js';
 import { millimetres, type RecordLook } from './record-table.js';
 import type { Section } from './sections.js';
-
-/** A row alone, or one of the first side with its counterpart. */
-type Both<R> = readonly [row: R, other?: R];
-
-export interface Sided<R> {
-  /** The two sides in words, as the columns stand. */
-  readonly sides: readonly [string, string];
-  readonly rows: readonly Both<R>[];
-}
-
-interface Row {
-  readonly number: string;
-  readonly of?: OnSide;
-}
-
-/** Each row with its counterpart on the other side, where `same` says that they ask the same; none where none has one. */
-export function bySides<R extends Row>(
-  rows: readonly R[],
-  same: (row: R, other: R) => boolean,
-): Sided<R> | undefined {
-  const [first, second] = [...new Set(rows.flatMap(({ of }) => (of ? [of.side] : [])))];
-  if (first === undefined || second === undefined) return undefined;
-  const taken = new Set<R>();
-  const all = rows.flatMap((row): readonly Both<R>[] => {
-    if (taken.has(row)) return [];
-    taken.add(row);
-    const { of } = row;
-    const other =
-      of &&
-      rows.find(
-        (one) => !taken.has(one) && one.of?.what === of.what && one.of.side !== of.side && same(row, one),
-      );
-    if (!other) return [[row]];
-    taken.add(other);
-    return [of.side === first ? [row, other] : [other, row]];
-  });
-  return all.length === rows.length ? undefined : { sides: [first, second], rows: all };
-}
 
 /** What stands beside the text of a cell, and the width of the column of line numbers. */
 const BESIDE = 2.6;

@@ -1,6 +1,6 @@
 // The blocks a guide and its companion sheets are made of. One interface names them all: the tables of
 // renderers in html/ and pdf/ are typed over it, so that a new kind does not compile until both outputs have it.
-import type { Signal } from '@baywright/language';
+import type { Language, Signal } from '@baywright/language';
 import type { Beside, Head, Marks, OrderDiagram, TorqueStage } from './beside.js';
 import type { Film } from './film.js';
 import type { Figure, Prose, SourceRef } from './inline.js';
@@ -136,6 +136,8 @@ interface BlockKinds {
     readonly id: string;
     readonly number: string;
     readonly title: string;
+    /** Of a title without a translation. */
+    readonly titleLanguage?: Language;
     readonly phase: string;
     readonly before: Rail;
     readonly items: readonly Block[];

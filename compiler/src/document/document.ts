@@ -13,6 +13,8 @@ export type Sheet = (typeof SHEETS)[number];
 export interface Identity {
   readonly number: string;
   readonly title: string;
+  /** Of a title without a translation. */
+  readonly titleLanguage?: Language;
   readonly revision: string;
   /** ISO date of the revision; empty for a draft without one. */
   readonly date: string;

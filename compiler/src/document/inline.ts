@@ -1,5 +1,6 @@
 // Running text and figures of a guide, ready to show: no markup, no units left to convert, no names left to
 // resolve. Renderers turn these into HTML or typesetter source; nothing else in the project knows either.
+import type { Language } from '@baywright/language';
 
 /** The line of a source file that something on the page came from. Lines count from 1. */
 export interface SourceRef {
@@ -29,12 +30,14 @@ export type Inline =
   | { readonly kind: 'emphasis'; readonly children: readonly Inline[] }
   | { readonly kind: 'code'; readonly text: string }
   /** The thing a line acts on; set bold so that the eye finds it. */
-  | { readonly kind: 'thing'; readonly text: string }
+  | { readonly kind: 'thing'; readonly text: string; readonly language?: Language }
   | { readonly kind: 'quantity'; readonly quantity: Quantity }
   /** A reference to a numbered line of the guide. */
   | { readonly kind: 'line'; readonly text: string; readonly row: string }
   /** A link out of the guide. `href` starts with `http:`, `https:` or `mailto:`. */
-  | { readonly kind: 'link'; readonly href: string; readonly children: readonly Inline[] };
+  | { readonly kind: 'link'; readonly href: string; readonly children: readonly Inline[] }
+  /** In another language than the rest of the guide, for want of a translation: a screen reader changes its voice. */
+  | { readonly kind: 'foreign'; readonly language: Language; readonly children: readonly Inline[] };
 
 export type Prose = readonly Inline[];
 
@@ -70,4 +73,5 @@ const PLAIN: InlineRenderers<string> = {
     plainFigure(quantity.primary) + (quantity.secondary ? ` (${plainFigure(quantity.secondary)})` : ''),
   line: (inline) => inline.text,
   link: (inline) => plain(inline.children),
+  foreign: (inline) => plain(inline.children),
 };

@@ -9,7 +9,7 @@ import { say } from '../document/words.js';
 import type { PageContext } from './context.js';
 import { drawn, PAGE_INKS } from './drawn.js';
 import { type Child, el, join, type Markup } from './markup.js';
-import { proseMarkup } from './prose.js';
+import { languageOf, proseMarkup } from './prose.js';
 import { panelMarkup } from './signal.js';
 import { rowAttributes, sourceLine } from './steps.js';
 import { table, tr } from './table.js';
@@ -33,7 +33,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
     el(
       'div',
       { class: 'masthead' },
-      el('h1', {}, title),
+      el('h1', languageOf({ language: document.identity.titleLanguage }), title),
       el('p', { class: 'applies' }, proseMarkup(block.appliesTo)),
       el(
         'p',
@@ -72,12 +72,12 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
           ),
         ),
     ),
-  heading: (block, { title }) =>
+  heading: (block, { title, document: { identity } }) =>
     el(
       'div',
       { class: 'masthead' },
-      el('h1', languageOf({ language: document.identity.titleLanguage }), block.title),
-      el('p', { class: 'applies' }, el('b', {}, title)),
+      el('h1', {}, block.title),
+      el('p', { class: 'applies' }, el('b', languageOf({ language: identity.titleLanguage }), title)),
       block.lead && el('p', { class: 'applies' }, proseMarkup(block.lead)),
     ),
   dangers: (block, context) =>

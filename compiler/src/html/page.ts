@@ -8,6 +8,7 @@ import { type PageContext, railStyles } from './context.js';
 import { drawHtml, type PageAssets } from './frame.js';
 import { el, join, type Markup } from './markup.js';
 import { pageData } from './page-data.js';
+import { languageOf } from './prose.js';
 import { safetyStyles } from './signal.js';
 
 export interface PageOptions {

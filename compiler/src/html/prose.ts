@@ -40,8 +40,11 @@ function quantityMarkup(quantity: Quantity): Markup {
 }
 
 /** The attribute of what is in another language than the page (WCAG 3.1.2). */
-export const languageOf = ({ language }: { readonly language?: Language | undefined }): { readonly lang?: Language } =>
-  language === undefined ? {} : { lang: language };
+export const languageOf = ({
+  language,
+}: {
+  readonly language?: Language | undefined;
+}): { readonly lang?: Language } => (language === undefined ? {} : { lang: language });
 
 const INLINE: InlineRenderers<Markup> = {
   text: (inline) => nameMarkup(inline.text),

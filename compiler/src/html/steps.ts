@@ -5,7 +5,7 @@ import { besideMarkup } from './beside.js';
 import { type PageContext, railClass } from './context.js';
 import { drawnMark, drawnOrder } from './drawn.js';
 import { type Attributes, el, join, type Markup } from './markup.js';
-import { nameMarkup, proseMarkup } from './prose.js';
+import { languageOf, nameMarkup, proseMarkup } from './prose.js';
 
 export interface StepContext extends PageContext {
   /** Number of things off after the row printed last, so that a figure shows only where it changes. */
@@ -24,12 +24,10 @@ export function stepMarkup(step: BlockOf<'step'>, context: StepContext): Markup 
       { class: `row step-head ${barred(step)} ${railClass(step.before, context)}`.replace('  ', ' ') },
       el(
         'h2',
-        { id: `h-${step.id}` },
+        { id: `h-${step.id}`, ...languageOf({ language: step.titleLanguage }) },
         el('span', {}, step.number),
         ' ',
-        step.titleLanguage === undefined
-          ? nameMarkup(step.title.trim() || step.number)
-          : el('span', { class: 'in', lang: step.titleLanguage }, nameMarkup(step.title)),
+        nameMarkup(step.title.trim() || step.number),
       ),
       el('small', {}, step.phase),
       saidRevised(step, context),

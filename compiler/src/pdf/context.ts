@@ -1,4 +1,5 @@
 // What the print renderers share while one document is turned into typesetter source.
+import type { Language } from '@baywright/language';
 import type { Picture } from '../document/picture.js';
 import type { Words } from '../document/words.js';
 import type { Frame } from './steps/frame.js';
@@ -7,6 +8,8 @@ export interface PrintContext {
   readonly words: Words;
   /** The title, or the number where the title is empty: a page without a heading cannot be tagged. */
   readonly title: string;
+  /** Of a title without a translation. */
+  readonly titleLanguage?: Language | undefined;
   /** A training print tells why. */
   readonly training: boolean;
   readonly safetyColours: boolean;

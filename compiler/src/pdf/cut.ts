@@ -40,7 +40,7 @@ function splitInline(inline: Inline, at: number): readonly [Prose, Prose] {
     const part = (text: string): Prose => (text === '' ? [] : [{ ...inline, text }]);
     return [part(inline.text.slice(0, place)), part(inline.text.slice(place))];
   }
-  if (inline.kind === 'strong' || inline.kind === 'emphasis') {
+  if (inline.kind === 'strong' || inline.kind === 'emphasis' || inline.kind === 'foreign') {
     const [head, tail] = split(inline.children, at);
     const part = (children: Prose): Prose => (children.length === 0 ? [] : [{ ...inline, children }]);
     return [part(head), part(tail)];

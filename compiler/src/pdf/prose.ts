@@ -1,4 +1,5 @@
 // Running text and figures as typesetter calls.
+import type { Language } from '@baywright/language';
 import {
   type Figure,
   type Inline,
@@ -38,6 +39,13 @@ function quantityCode(quantity: Quantity): Raw {
 
 const bold = (children: readonly Inline[]) => call('strong', [proseCode(children)]);
 
+/** A title of its own; `language` of one that has no translation. */
+export const titleCode = (title: string, language: Language | undefined): Raw =>
+  language === undefined ? textCode(title) : inLanguage(language, textCode(title));
+
+/** What a reader aloud is to say in another language than the rest. */
+const inLanguage = (language: Language, code: Raw): Raw => call('text', [code], { lang: language });
+
 /** A space that does not part serves where there is no hyphen, which would part all the same. */
 function runCode({ text, whole }: Run): Raw {
   if (!whole) return textCode(text);
@@ -50,8 +58,12 @@ const INLINE: InlineRenderers<Raw> = {
   emphasis: (inline) => call('emph', [proseCode(inline.children)]),
   // The shipped family has no fixed pitch; quotation by weight keeps codes apart from the sentence.
   code: (inline) => call('strong', [textCode(inline.text)]),
-  thing: (inline) => call('strong', [textCode(inline.text)]),
+  thing: (inline) => {
+    const strong = call('strong', [textCode(inline.text)]);
+    return inline.language === undefined ? strong : inLanguage(inline.language, strong);
+  },
   quantity: (inline) => quantityCode(inline.quantity),
   line: (inline) => textCode(inline.text),
   link: (inline) => call('link', [inline.href, proseCode(inline.children)]),
+  foreign: (inline) => inLanguage(inline.language, proseCode(inline.children)),
 };

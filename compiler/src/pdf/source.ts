@@ -35,6 +35,7 @@ export function printSource(
   const context: PrintContext = {
     words: document.words,
     title: identity.title.trim() || identity.number,
+    titleLanguage: identity.titleLanguage,
     training: options.print !== 'bay',
     safetyColours: options.safetyColours,
     frame: frameOf(document, options),

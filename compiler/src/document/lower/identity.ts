@@ -3,6 +3,7 @@ import { type Analysis, dayInWords, type Language, phrase, phraseText, STATUSES 
 import type { Identity } from '../document.js';
 import { capitalFirst } from './names.js';
 import { type Print, translated } from './print.js';
+import { foreignTo } from './texts.js';
 import { optionText, sideWord } from './variant-words.js';
 
 export function identityOf(print: Print): Identity {
@@ -12,12 +13,15 @@ export function identityOf(print: Print): Identity {
   const number = latest?.number?.value;
   const status = STATUSES.find((known) => known === model.status?.status?.text) ?? 'draft';
   const side = sideText(print);
+  const title = translated(print, print.analysis.path, model.title);
+  const titleLanguage = foreignTo(print, print.analysis.path, model.title);
   const options = Object.entries(print.choice.option).map(([name, value]) =>
     optionText(print, name, [value]),
   );
   return {
     number: model.number ?? '?',
-    title: translated(print, print.analysis.path, model.title),
+    title,
+    ...(titleLanguage === undefined ? {} : { titleLanguage }),
     revision: number === undefined ? '–' : String(number.n / number.d),
     date: latest?.day?.text ?? '',
     ...(side === undefined ? {} : { side }),

@@ -1,8 +1,10 @@
 // The sentence of a line: the verb's own phrase in the language of the print, its slots filled from the line.
 import {
+  allThings,
   type BoundItem,
   type BoundStatement,
   type Clause,
+  type Language,
   listPieces,
   type Measure,
   type MeasureNode,
@@ -23,6 +25,7 @@ import { quantityInline } from './measures.js';
 import { itemPieces, type Naming, smallFirst, thingPieces } from './names.js';
 import type { Poured } from './poured.js';
 import type { Print, SidePrint } from './print.js';
+import { foreignTo } from './texts.js';
 import type { RowAt } from './uses.js';
 import { valueText } from './variant-words.js';
 
@@ -94,7 +97,7 @@ export function sentence(
     if (pieces.length > 0) slots['until level at'] = pieces;
   }
   const words = wordsFor(statement, objects);
-  return stopped(closed(inlines(renderPhrase(words[language], slots), figures)));
+  return stopped(closed(inlines(print, renderPhrase(words[language], slots), figures)));
 }
 
 /** The verb's own phrase, or the one for what it acts on here, or for the value that it brings it to. */
@@ -200,11 +203,20 @@ export function orderWord(print: Print, order: string): string {
 }
 
 /** Pieces of a sentence as running text of a document. */
-function inlines(pieces: readonly Piece[], figures: ReadonlyMap<string, Inline>): Inline[] {
+function inlines(print: Print, pieces: readonly Piece[], figures: ReadonlyMap<string, Inline>): Inline[] {
   return pieces.map((piece): Inline => {
     if ('quantity' in piece) return figures.get(piece.quantity) ?? text(piece.text);
-    return 'thing' in piece ? { kind: 'thing', text: piece.text } : text(piece.text);
+    if (!('thing' in piece)) return text(piece.text);
+    const language = thingLanguage(print, piece.thing);
+    return { kind: 'thing', text: piece.text, ...(language === undefined ? {} : { language }) };
   });
+}
+
+/** Of a thing whose title has no translation. */
+function thingLanguage(print: Print, id: string): Language | undefined {
+  if (print.untranslated.size === 0) return undefined;
+  const thing = allThings(print.job.scopes).find((one) => one.id === id);
+  return thing && foreignTo(print, thing.file, thing.title);
 }
 
 /** With a full stop, unless it ends with a mark of its own; behind that may stand the mark of a missing translation. */

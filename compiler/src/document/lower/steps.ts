@@ -1,5 +1,6 @@
 // The steps of a procedure in order, with their rows: those of its own phases and of the operations it performs.
 import {
+  type Language,
   type Line,
   listPieces,
   NEVER,
@@ -14,12 +15,13 @@ import { lowerLines, performed } from './lines.js';
 import { smallFirst } from './names.js';
 import { type Place, type Print, type SidePrint, sourceOf, translated } from './print.js';
 import { atSide, touches } from './sides.js';
+import { foreignTo } from './texts.js';
 import { sideWord, variantWords } from './variant-words.js';
 import { openNow, railNow, thingName, type Walk } from './walk.js';
 
 /** One step to be, with the lines it holds. */
 interface Unit {
-  readonly title: string;
+  readonly title: Title;
   readonly phase: string;
   readonly line: Line | undefined;
   readonly lines: readonly Line[];
@@ -27,12 +29,24 @@ interface Unit {
   readonly note: string | undefined;
 }
 
+interface Title {
+  readonly text: string;
+  /** Where it has no translation. */
+  readonly language: Language | undefined;
+}
+
+/** A title as written, in the language of the print. */
+const titled = (print: Print, file: string, source: string): Title => ({
+  text: translated(print, file, source),
+  language: foreignTo(print, file, source),
+});
+
 export function lowerSteps(walk: Walk): BlockOf<'step'>[] {
   const { print } = walk;
   const place: Place = { scope: print.job.scope, when: print.when, side: undefined, maybe: false };
   const units = print.job.file.work.flatMap((section) => {
     const phase = SECTION_BY_WORD.get(section.word)?.heading[print.language] ?? section.word;
-    return unitsOf(walk, section.children, place, phase, phase);
+    return unitsOf(walk, section.children, place, phase, { text: phase, language: undefined });
   });
   const steps: BlockOf<'step'>[] = [];
   for (const { unit, side } of inOrder(print, units)) {
@@ -48,7 +62,7 @@ function unitsOf(
   lines: readonly Line[],
   place: Place,
   phase: string,
-  title: string,
+  title: Title,
   note?: string,
 ): Unit[] {
   const { print } = walk;
@@ -63,9 +77,9 @@ function unitsOf(
       const lead = loose.some((one) => one.kind === 'statement') ? [] : loose;
       if (lead.length > 0) loose = [];
       close();
-      const named = translated(print, place.scope.file.path, line.prose?.text.trim() ?? '');
+      const own = titled(print, place.scope.file.path, line.prose?.text.trim() ?? '');
       units.push({
-        title: named === '' ? title : named,
+        title: own.text === '' ? title : own,
         phase,
         line,
         lines: [...lead, ...line.children],
@@ -80,18 +94,18 @@ function unitsOf(
           line.children,
           place,
           phase,
-          translated(print, place.scope.file.path, line.prose?.text.trim() ?? title),
+          line.prose ? titled(print, place.scope.file.path, line.prose.text.trim()) : title,
         ),
       );
     } else if (line.kind === 'perform') {
       close();
       const found = performed(walk, line, place);
       if (!found) continue;
-      const own = translated(print, found.place.scope.file.path, found.title);
+      const own = titled(print, found.place.scope.file.path, found.title);
       const from =
         found.number === undefined
           ? undefined
-          : phraseText('perform', print.language, { number: found.number, title: own });
+          : phraseText('perform', print.language, { number: found.number, title: own.text });
       units.push(...unitsOf(walk, found.lines, found.place, phase, own, from));
     } else if (
       line.kind === 'when' &&
@@ -162,7 +176,8 @@ function lowerStep(walk: Walk, unit: Unit, side: SidePrint | undefined): BlockOf
     kind: 'step',
     id: `s${number}`,
     number,
-    title: `${unit.title}${suffix}`,
+    title: `${unit.title.text}${suffix}`,
+    ...(unit.title.language === undefined ? {} : { titleLanguage: unit.title.language }),
     phase: unit.phase,
     before,
     items: [...within, ...tallyOf(walk)],

@@ -2,6 +2,7 @@
 import {
   type Condition,
   clausesOf,
+  type Language,
   NEVER,
   type PhraseId,
   phraseText,
@@ -21,11 +22,18 @@ export function written(print: Print, file: string, source: string): Prose {
   const plain = source.trim().replace(/\s*\n\s*/g, ' ');
   const shown = translated(print, file, plain);
   const prose = readProse(shown, (reference) => resolved(print, reference));
-  const isMissing = print.untranslated.get(file)?.has(plain) ?? false;
+  const language = foreignTo(print, file, plain);
   // A mark tells the reader that the language changed because a translation is missing, not by mistake.
-  return isMissing && prose.length > 0
-    ? [...prose, text(` [${print.shelf.settings.languages[0] ?? 'en'}]`)]
+  return language !== undefined && prose.length > 0
+    ? [{ kind: 'foreign', language, children: prose }, text(` [${language}]`)]
     : prose;
+}
+
+/** The language that a text is printed in for want of a translation; undefined where it is that of the print. */
+export function foreignTo(print: Print, file: string, source: string): Language | undefined {
+  return print.untranslated.get(file)?.has(source.trim())
+    ? (print.shelf.settings.languages[0] ?? 'en')
+    : undefined;
 }
 
 /** `{hub-bolt torque}`, `{hub-bolt torque 2}`, `{hub-bolt}`. Undefined when it names nothing. */

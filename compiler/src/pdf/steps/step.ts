@@ -1,6 +1,7 @@
 // A step in print: its head, and its pieces in groups that never part.
 import type { BlockOf } from '../../document/blocks.js';
 import type { PrintContext } from '../context.js';
+import { titleCode } from '../prose.js';
 import { linesHigh, widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { textRuns } from '../type/runs.js';
@@ -36,7 +37,7 @@ const BELOW = 2.2;
 const NUMBER = 22;
 const TITLE = 15;
 
-function headPart({ number, title, phase }: BlockOf<'step'>, { frame }: PrintContext): Part {
+function headPart({ number, title, titleLanguage, phase }: BlockOf<'step'>, { frame }: PrintContext): Part {
   const left = RAIL + 2.5;
   const right = { size: 8.5 };
   const phaseWide = widthOf(phase, '400Regular', right.size) + 0.5;
@@ -51,7 +52,7 @@ function headPart({ number, title, phase }: BlockOf<'step'>, { frame }: PrintCon
     together(
       drawn(0, (art, x, y) => art.line(x + RAIL, y + TOP, x + frame.body, y + TOP, 1.5)),
       moved(
-        placed(height, (x, y) => call('step-title', [x, y, width, number, title])),
+        placed(height, (x, y) => call('step-title', [x, y, width, number, titleCode(title, titleLanguage)])),
         left,
         top,
       ),

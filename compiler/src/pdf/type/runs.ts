@@ -64,4 +64,5 @@ const INLINE: InlineRenderers<(style: Style) => readonly Run[]> = {
     ],
   line: (inline) => (style) => textRuns(inline.text, style),
   link: (inline) => (style) => proseRuns(inline.children, style),
+  foreign: (inline) => (style) => proseRuns(inline.children, style),
 };

@@ -93,3 +93,32 @@ it('heads the sheets with the chosen option in the language of the print', () =>
   });
   expect(plain(card.block('heading').lead ?? [])).toMatch(/, Achse schwer$/);
 });
+
+it('writes the pitch of a thread with the decimal sign of the language', () => {
+  const job = `procedure T-2: Threads
+
+use "catalogue.bay"
+
+applies to van
+
+fasteners
+  stay-bolt: Stay bolts
+    2 of M10x1.25, class 10.9, hex 16 mm
+    torque 45 N·m, per "T-1"
+
+preparation
+  step: Tighten
+    torque stay-bolt
+`;
+  const detail = (language: 'en' | 'de'): string =>
+    spaced(
+      lower(job, { sheet: 'torque-card', language })
+        .block('torque-table')
+        .rows.map((row) => plain(row.detail))
+        .join(),
+    );
+  expect([detail('en'), detail('de')]).toEqual([
+    'M10 × 1.25, class 10.9, per T-1',
+    'M10 × 1,25, Festigkeitsklasse 10.9, laut T-1',
+  ]);
+});

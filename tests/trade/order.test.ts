@@ -203,13 +203,16 @@ describe('said and drawn', () => {
     ['en', 'Tighten in a star, counted clockwise from the top: 1-3-5-2-4. Make 2 passes: 50%, 100%.'],
     [
       'es',
-      'Apriete en estrella, contando en sentido horario desde arriba: 1-3-5-2-4. Haga 2 pasadas: 50 %, 100 %.',
+      'Apretar en estrella, contando en sentido horario desde arriba: 1-3-5-2-4. Dar 2 pasadas: 50 %, 100 %.',
     ],
     [
       'fr',
       'Serrer en étoile, en comptant dans le sens horaire depuis le haut : 1-3-5-2-4. Faire 2 passes : 50 %, 100 %.',
     ],
-    ['de', 'Im Stern anziehen, im Uhrzeigersinn von oben gezählt: 1-3-5-2-4. In 2 Durchgängen: 50 %, 100 %.'],
+    [
+      'de',
+      'Sternförmig anziehen, im Uhrzeigersinn von oben gezählt: 1-3-5-2-4. In 2 Durchgängen: 50 %, 100 %.',
+    ],
   ] as const)('%s', (language, sentence) => {
     expect(orderSentence(order({ pattern: 'star', count: 5 }), language, { percentages: [50, 100] })).toBe(
       sentence,

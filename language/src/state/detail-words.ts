@@ -82,7 +82,7 @@ const WORDS: Readonly<Record<Language, Readonly<Record<string, string>>>> = {
     'run after': 'run after {time}',
   },
   es: {
-    all: 'los {all}',
+    all: '{all} de {all}',
     some: '{count} de {all}',
     stage: 'etapa {stage} hecha',
     snug: 'aproximado',

@@ -36,8 +36,8 @@ const PHRASES: Readonly<Record<SentenceLanguage, Phrases>> = {
     turns: 'The numbers in the drawing are the turns.',
   },
   es: {
-    tighten: 'Apriete',
-    loosen: 'Afloje',
+    tighten: 'Apretar',
+    loosen: 'Aflojar',
     pattern: {
       star: 'en estrella',
       cross: 'en cruz',
@@ -50,7 +50,7 @@ const PHRASES: Readonly<Record<SentenceLanguage, Phrases>> = {
       grid: 'contando por filas desde arriba a la izquierda',
       points: 'con los números del dibujo',
     },
-    passes: (count, list) => `Haga ${count} pasadas: ${list}.`,
+    passes: (count, list) => `Dar ${count} pasadas: ${list}.`,
     turns: 'Los números del dibujo indican el turno de cada uno.',
   },
   fr: {
@@ -75,7 +75,7 @@ const PHRASES: Readonly<Record<SentenceLanguage, Phrases>> = {
     tighten: 'Anziehen',
     loosen: 'Lösen',
     pattern: {
-      star: 'im Stern',
+      star: 'sternförmig',
       cross: 'über Kreuz',
       'inside-out': 'von innen nach außen',
       'outside-in': 'von außen nach innen',

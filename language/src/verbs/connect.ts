@@ -20,7 +20,7 @@ export const connect = defineVerb({
   phrase: {
     en: 'Connect {object}[ to {to}][ at {at}][ with {with}]',
     es: 'Conectar {object}[ a {to}][ en {at}][ con {with}]',
-    fr: 'Rebrancher {object}[ sur {to}][ ({at})][ avec {with}]',
+    fr: 'Brancher {object}[ sur {to}][ ({at})][ avec {with}]',
     de: '{object}[ an {to}][ mit {with}] anschließen[ ({at})]',
   },
   done: 'connected',

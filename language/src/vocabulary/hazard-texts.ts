@@ -5,9 +5,9 @@ import type { Words } from './kinds.js';
 export const HAZARD_TEXTS = {
   lifting: {
     en: "A vehicle that falls can kill. Chock it on level ground, lift it at its lifting points, and set it on rated stands before anyone reaches under it. Follow the maker's data and local codes.",
-    es: 'Un vehículo que cae puede matar. Cálcelo en suelo nivelado, elévelo por sus puntos y apóyelo en caballetes homologados antes de trabajar debajo. Siga los datos del fabricante y las normas locales.',
+    es: 'Un vehículo que cae puede matar. Cálcelo en suelo nivelado, elévelo por sus puntos de elevación y apóyelo en caballetes homologados antes de trabajar debajo. Siga los datos del fabricante y las normas locales.',
     fr: 'Un véhicule qui tombe peut tuer. Le caler sur sol plan, le lever à ses points de levage et le poser sur des chandelles adaptées avant de passer dessous. Suivre les données du constructeur et les règles locales.',
-    de: 'Ein herabfallendes Fahrzeug kann töten. Auf ebenem Boden sichern, an den Hebepunkten anheben und auf zugelassene Böcke setzen, bevor jemand darunter greift. Herstellerangaben und örtliche Vorschriften beachten.',
+    de: 'Ein herabfallendes Fahrzeug kann töten. Auf ebenem Boden gegen Wegrollen sichern, an den Hebepunkten anheben und auf zugelassene Böcke setzen, bevor jemand darunter greift. Herstellerangaben und örtliche Vorschriften beachten.',
   },
   springs: {
     en: "A loaded spring can kill. Use a rated compressor, keep clear of its axis, and let the load off slowly. Follow the maker's data.",
@@ -25,7 +25,7 @@ export const HAZARD_TEXTS = {
     en: "Hot fluid burns. Let it cool until it is only warm to the hand, and open a system under pressure slowly. Follow the maker's data and local codes.",
     es: 'El fluido caliente quema. Déjelo enfriar hasta que esté solo templado y abra despacio un sistema con presión. Siga los datos del fabricante y las normas locales.',
     fr: "Un fluide chaud brûle. Le laisser refroidir jusqu'à ce qu'il soit tiède et ouvrir lentement un circuit sous pression. Suivre les données du constructeur et les règles locales.",
-    de: 'Heiße Flüssigkeit verbrennt. Bis handwarm abkühlen lassen und ein System unter Druck langsam öffnen. Herstellerangaben und örtliche Vorschriften beachten.',
+    de: 'Heiße Flüssigkeit verbrüht die Haut. Bis handwarm abkühlen lassen und ein System unter Druck langsam öffnen. Herstellerangaben und örtliche Vorschriften beachten.',
   },
   fuel: {
     en: "Fuel vapour can explode. Let the pressure off, keep flames and sparks away, ventilate, and have an extinguisher at hand. Follow the maker's data and local codes.",
@@ -41,25 +41,25 @@ export const HAZARD_TEXTS = {
   },
   restraints: {
     en: "An airbag or belt tensioner can fire and kill. Ignition off, battery off, then wait the time of the vehicle's own data. Never probe its circuit with a meter. Trained persons only, by the maker's data and local codes.",
-    es: 'Un airbag o pretensor puede dispararse y matar. Encendido quitado, batería desconectada y espere el tiempo que indica el vehículo. No mida nunca su circuito. Solo personal formado, según el fabricante y las normas locales.',
-    fr: 'Un airbag ou un prétensionneur peut se déclencher et tuer. Contact coupé, batterie débranchée, puis attendre le temps indiqué pour le véhicule. Ne jamais mesurer son circuit. Personnel formé seulement, selon le constructeur et les règles locales.',
-    de: 'Ein Airbag oder Gurtstraffer kann auslösen und töten. Zündung aus, Batterie ab, dann die Wartezeit des Fahrzeugs einhalten. Nie im Kreis messen. Nur geschulte Personen, nach Herstellerangaben und örtlichen Vorschriften.',
+    es: 'Un airbag o pretensor puede dispararse y matar. Quite el contacto, desconecte la batería y espere el tiempo que indican los datos del vehículo. No mida nunca en su circuito. Solo personal formado, según el fabricante y las normas locales.',
+    fr: 'Un airbag ou un prétensionneur peut se déclencher et tuer. Contact coupé, batterie débranchée, puis attendre le temps indiqué pour le véhicule. Ne jamais faire de mesure sur son circuit. Personnel formé seulement, selon le constructeur et les règles locales.',
+    de: 'Ein Airbag oder Gurtstraffer kann auslösen und töten. Zündung aus, Batterie ab, dann die Wartezeit des Fahrzeugs einhalten. Nie an seinem Stromkreis messen. Nur geschulte Personen, nach Herstellerangaben und örtlichen Vorschriften.',
   },
   refrigerant: {
     en: 'Refrigerant freezes skin and eyes and drives out air. Recover it with certified equipment, never vent it, wear goggles and gloves, ventilate, keep flames away. Certified technicians only, by local law.',
-    es: 'El refrigerante congela piel y ojos y desplaza el aire. Recupérelo con equipo certificado, nunca lo libere, use gafas y guantes, ventile, sin llamas. Solo técnicos certificados, según la ley local.',
+    es: 'El refrigerante congela piel y ojos y desplaza el aire. Recupérelo con equipo certificado, nunca lo libere, use gafas y guantes, ventile y aleje las llamas. Solo técnicos certificados, según la ley local.',
     fr: "Le fluide frigorigène gèle la peau et les yeux et chasse l'air. Le récupérer avec un appareil certifié, ne jamais le relâcher, porter lunettes et gants, ventiler, sans flamme. Techniciens certifiés seulement, selon la loi locale.",
     de: 'Kältemittel verursacht Erfrierungen und verdrängt Luft. Mit zertifiziertem Gerät absaugen, nie ablassen, Brille und Handschuhe tragen, lüften, keine Flammen. Nur zertifizierte Personen, nach örtlichem Recht.',
   },
   'high-voltage': {
     en: "High voltage kills. Lock the system out, wait the time of the maker's data, and prove zero volts with a rated meter before touching it. Insulated gloves. Qualified persons only, by local codes.",
-    es: 'La alta tensión mata. Bloquee el sistema, espere el tiempo del fabricante y compruebe cero voltios con un medidor adecuado antes de tocarlo. Guantes aislantes. Solo personal cualificado, según las normas locales.',
-    fr: "La haute tension tue. Consigner le système, attendre le temps du constructeur et prouver zéro volt avec un appareil adapté avant d'y toucher. Gants isolants. Personnel habilité seulement, selon les règles locales.",
-    de: 'Hochspannung tötet. System gegen Wiedereinschalten sichern, Wartezeit des Herstellers einhalten, Spannungsfreiheit mit geeignetem Messgerät feststellen. Isolierhandschuhe. Nur Fachkundige, nach örtlichen Vorschriften.',
+    es: 'La alta tensión mata. Bloquee el sistema, espere el tiempo que indica el fabricante y compruebe la ausencia de tensión con un medidor adecuado antes de tocarlo. Guantes aislantes. Solo personal cualificado, según las normas locales.',
+    fr: "La haute tension tue. Consigner le système, attendre le temps indiqué par le constructeur et vérifier l'absence de tension avec un appareil adapté avant d'y toucher. Gants isolants. Personnel habilité seulement, selon les règles locales.",
+    de: 'Hochvoltspannung tötet. System gegen Wiedereinschalten sichern, Wartezeit des Herstellers einhalten, Spannungsfreiheit mit geeignetem Messgerät feststellen. Isolierhandschuhe. Nur Fachkundige, nach örtlichen Vorschriften.',
   },
   'fibre-dust': {
     en: 'Lining dust may hold asbestos or other fibres that harm the lungs. Do not blow it off or brush it dry. Wet it or use an enclosed vacuum, and follow local codes.',
-    es: 'El polvo de forros puede contener amianto u otras fibras que dañan los pulmones. No lo sople ni lo cepille en seco. Mójelo o aspírelo en cerrado y siga las normas locales.',
+    es: 'El polvo de forros puede contener amianto u otras fibras que dañan los pulmones. No lo sople ni lo cepille en seco. Mójelo o aspírelo con un equipo cerrado y siga las normas locales.',
     fr: "La poussière de garniture peut contenir de l'amiante ou d'autres fibres nocives aux poumons. Ne pas souffler ni brosser à sec. Mouiller ou aspirer en enceinte, selon les règles locales.",
     de: 'Belagstaub kann Asbest oder andere lungenschädliche Fasern enthalten. Nicht abblasen oder trocken bürsten. Nass oder mit geschlossenem Sauger arbeiten, örtliche Vorschriften beachten.',
   },

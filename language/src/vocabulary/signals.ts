@@ -7,6 +7,6 @@ export type Signal = (typeof SIGNALS)[number];
 export const SIGNAL_WORDS: Readonly<Record<Signal, Words>> = {
   danger: { en: 'DANGER', es: 'PELIGRO', fr: 'DANGER', de: 'GEFAHR' },
   warning: { en: 'WARNING', es: 'ADVERTENCIA', fr: 'AVERTISSEMENT', de: 'WARNUNG' },
-  caution: { en: 'CAUTION', es: 'ATENCIÓN', fr: 'ATTENTION', de: 'VORSICHT' },
+  caution: { en: 'CAUTION', es: 'PRECAUCIÓN', fr: 'ATTENTION', de: 'VORSICHT' },
   notice: { en: 'NOTICE', es: 'AVISO', fr: 'AVIS', de: 'ACHTUNG' },
 };

@@ -18,7 +18,7 @@ const switched = (en: string, de: string): Words => ({
 });
 
 export const VALUE_PHRASES: Readonly<Record<string, Words>> = {
-  applied: order('Apply', 'Accionar', 'Actionner', 'betätigen'),
+  applied: order('Apply', 'Accionar', 'Serrer', 'betätigen'),
   released: order('Release', 'Soltar', 'Desserrer', 'lösen'),
   on: switched('on', 'einschalten'),
   off: switched('off', 'ausschalten'),
@@ -28,6 +28,6 @@ export const VALUE_PHRASES: Readonly<Record<string, Words>> = {
   unlocked: order('Unlock', 'Desbloquear', 'Déverrouiller', 'entriegeln'),
   raised: order('Raise', 'Levantar', 'Lever', 'anheben'),
   lowered: order('Lower', 'Bajar', 'Abaisser', 'absenken'),
-  coupled: order('Couple', 'Acoplar', 'Atteler', 'kuppeln'),
+  coupled: order('Couple', 'Acoplar', 'Atteler', 'ankuppeln'),
   uncoupled: order('Uncouple', 'Desacoplar', 'Dételer', 'abkuppeln'),
 };

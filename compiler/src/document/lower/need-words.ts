@@ -1,5 +1,5 @@
 // Words that the rows of needs share.
-import type { Thing } from '@baywright/language';
+import { isThreadless, type Thing, threadText } from '@baywright/language';
 import { type Inline, type Prose, text } from '../inline.js';
 import { capitalFirst, smallFirst } from './names.js';
 import type { Print } from './print.js';
@@ -7,6 +7,14 @@ import { titleOf } from './texts.js';
 import type { RowAt } from './uses.js';
 
 export const strong = (words: string): Inline => ({ kind: 'strong', children: [text(words)] });
+
+/** `M12 × 1.5`, its pitch with the decimal sign of the print; undefined of an open thread, and of a clip that has none. */
+export function threadWords({ language }: Print, thing: Thing): string | undefined {
+  const thread = threadText(thing);
+  if (!thread || thread.hole || isThreadless(thing)) return undefined;
+  const pitch = language === 'en' ? thread.text : thread.text.replace(/(?<=x\s*\d+)\.(?=\d)/, ',');
+  return pitch.replace('x', '\u00a0×\u00a0');
+}
 
 /** Titles of joints in one run: `Hub bolts; wheel nuts`. */
 export const listTitles = (print: Print, things: readonly Thing[]): string =>

@@ -1,9 +1,9 @@
 // What comes from the parts counter: parts fitted new with their numbers, threadlocker.
-import { clausesOf, isThreadless, phrase, phraseText, type Thing, threadText } from '@baywright/language';
+import { clausesOf, phrase, phraseText, type Thing } from '@baywright/language';
 import type { NeedRow } from '../blocks.js';
 import { text } from '../inline.js';
 import { capitalFirst, countOf } from './names.js';
-import { listTitles, rowsProse, strong } from './need-words.js';
+import { listTitles, rowsProse, strong, threadWords } from './need-words.js';
 import type { Print } from './print.js';
 import { partNumber, titleOf } from './texts.js';
 import { LOCKERS } from './torques.js';
@@ -46,9 +46,8 @@ export function freshRows(print: Print, maybe: boolean): StockRow[] {
       const variants = new Set(own.map(({ variant }) => variant));
       const only = variants.has(undefined) ? '' : [...variants].join('; ');
       const isAsked = number === '?' || (number === '' && print.shelf.settings.release.partNumbers);
-      const thread = threadText(thing);
-      const detail =
-        thread && !thread.hole && !isThreadless(thing) ? ` ${thread.text.replace('x', '\u00a0×\u00a0')}` : '';
+      const thread = threadWords(print, thing);
+      const detail = thread === undefined ? '' : ` ${thread}`;
       return {
         what: [
           strong(capitalFirst(titleOf(print, thing))),

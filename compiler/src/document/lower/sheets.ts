@@ -1,11 +1,12 @@
 // The sheets beside the guide: torque card, pull sheet, record, what is off now.
-import { clausesOf, isThreadless, type Language, phrase, phraseText, threadText } from '@baywright/language';
+import { clausesOf, type Language, phrase, phraseText } from '@baywright/language';
 import type { TorqueStage } from '../beside.js';
 import type { Block, BlockOf, Field, TorqueRow } from '../blocks.js';
 import { type Prose, plainFigure, text } from '../inline.js';
 import { appliesText } from './applies.js';
 import { identityOf } from './identity.js';
 import { lineProse } from './line-words.js';
+import { threadWords } from './need-words.js';
 import { stockGroups } from './needs.js';
 import type { Print } from './print.js';
 import { titleOf } from './texts.js';
@@ -42,7 +43,7 @@ export function cardBlocks(print: Print): Block[] {
 
 /** `M12 × 1.5, class 10.9, new, per HL-114`. */
 function detailOf(print: Print, { thing, pers }: UsedTorque): Prose {
-  const thread = threadText(thing);
+  const thread = threadWords(print, thing);
   const strengths = (['class', 'grade'] as const).flatMap((word) => {
     const raw = clausesOf(thing, word)[0]?.clause.raw;
     return raw && !raw.hole ? [phraseText(`strength-${word}`, print.language, { value: raw.text })] : [];
@@ -53,7 +54,7 @@ function detailOf(print: Print, { thing, pers }: UsedTorque): Prose {
   );
   const parts = [
     // A clamp or clip has no thread: its kind is in its name.
-    ...(thread && !thread.hole && !isThreadless(thing) ? [thread.text.replace('x', '\u00a0×\u00a0')] : []),
+    ...(thread === undefined ? [] : [thread]),
     ...strengths.slice(0, 1),
     ...(isNew ? [phrase('new', print.language)] : []),
     ...[...new Set(pers)]

@@ -190,7 +190,29 @@ describe('the first word', () => {
   test('names that stand side by side are parted as they are written', () => {
     const text = inStep('    remove cap  clip');
     const [found] = findingsOf(new Map([['main.bay', text]])).filter(({ code }) => code === 'G203');
-    expect(found?.fixes[0] && applyFix(text, found.fixes[0])).toBe(inStep('    remove cap, clip'));
+    expect(found?.fixes.map((fix) => applyFix(text, fix))).toEqual(
+      ['cap-clip', 'cap, clip', 'cap: Clip'].map((line) => inStep(`    remove ${line}`)),
+    );
+  });
+
+  test.each([
+    ['remove cotter pin', 'remove cotter-pin'],
+    ['pry off dust cap', 'remove dust-cap'],
+    ['drive out seal', 'remove seal'],
+    ['drive in cap', 'install cap'],
+    ['pack bearing with grease', 'lubricate bearing with grease'],
+    ['never spin a bearing with air', 'notice: Never spin a bearing with air'],
+    ['chock wheels on the other side', 'chock wheels: On the other side'],
+  ])('what is said as %s is written %s', (said, written) => {
+    const text = inStep(`    ${said}`);
+    const [found] = findingsOf(new Map([['main.bay', text]])).filter(({ code }) => code.startsWith('G2'));
+    expect(found?.fixes[0] && applyFix(text, found.fixes[0])).toBe(inStep(`    ${written}`));
+  });
+
+  test('a vehicle is called by a name', () => {
+    const text = 'procedure A-1: T\n\napplies to Harrow T20, when axle heavy\n';
+    const [found] = findingsOf(new Map([['main.bay', text]])).filter(({ code }) => code === 'G203');
+    expect(found?.fixes[0] && applyFix(text, found.fixes[0])).toBe(text.replace('Harrow T20', 'harrow-t20'));
   });
 
   test('in the wrong place it is told where it goes', () => {

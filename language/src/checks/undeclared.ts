@@ -116,7 +116,7 @@ function meantBy(uses: readonly NameUse[]): ThingKind | undefined {
 }
 
 /** What shops call the vehicle that stands before them. */
-const VEHICLES: ReadonlySet<string> = new Set(['car', 'van', 'truck', 'lorry', 'tractor', 'bus']);
+const VEHICLES: ReadonlySet<string> = new Set(['car', 'van', 'truck', 'lorry', 'tractor', 'trailer', 'bus']);
 
 /** `vehicle` for `truck`, behind a verb that moves nothing else, or where it can be nothing else. */
 function machinesMeant(uses: readonly NameUse[]): readonly string[] {

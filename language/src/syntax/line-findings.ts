@@ -89,7 +89,8 @@ export function reportUnknown(
         },
       );
     }
-    const isSentence = /^\p{Lu}\S*(?:\s+\S+){2,}\.$/u.test(line.text.slice(code.start, code.end));
+    const isBan = place.context === 'step' && BANS.has(problem.word.toLowerCase());
+    const isSentence = isBan || /^\p{Lu}\S*(?:\s+\S+){2,}\.$/u.test(line.text.slice(code.start, code.end));
     const near = isSentence ? [] : problem.near();
     const isText =
       above.remark !== undefined &&
@@ -107,11 +108,15 @@ export function reportUnknown(
       edits: [writeFor(line, word, meant)],
     }));
     const where = CONTEXT_WORDS[place.context];
-    const plain = place.context === 'step' && fixes.length === 0 ? plainly(line) : undefined;
+    const plain =
+      place.context === 'step' && fixes.length === 0
+        ? (isBan ? ['notice', 'caution'] : ['do']).flatMap((head) => plainly(line, head) ?? [])
+        : [];
+    const plainFixes = plain.map((edit) => ({ title: `Write \`${edit.text}\``, edits: [edit] }));
     return finding(
       unknownWord,
-      { file, span: word, fixes: plain ? [{ title: `Write \`${plain.text}\``, edits: [plain] }] : fixes },
-      { word: problem.word, where, readAs: undefined, near, plain: plain?.text },
+      { file, span: word, fixes: plain.length > 0 ? plainFixes : fixes },
+      { word: problem.word, where, readAs: undefined, near, plain: plain[0]?.text, isBan },
     );
   }
   const last = lex(line.joined)[problem.length - 1];
@@ -150,12 +155,15 @@ function writeFor({ file, text }: CodeLine, word: Name, meant: string): TextEdit
   return { file, span: span(word.start, end), text: /\d/.test(text.charAt(end)) ? `${meant} ` : meant };
 }
 
+/** What a sentence begins with that forbids. */
+const BANS: ReadonlySet<string> = new Set(['never', "don't", 'don’t', 'avoid', 'beware']);
+
 /** The line as plain words for the technician, when it is short. */
-function plainly(line: CodeLine): TextEdit | undefined {
+function plainly(line: CodeLine, head: string): TextEdit | undefined {
   const { file, code, text } = line;
   const said = text.slice(code.start, code.end);
   if (!/^\p{L}[^\n]{0,100}$/u.test(said)) return undefined;
-  return { file, span: code, text: `do: ${said.charAt(0).toUpperCase()}${said.slice(1)}` };
+  return { file, span: code, text: `${head}: ${said.charAt(0).toUpperCase()}${said.slice(1)}` };
 }
 
 /** Moves the text behind the colon of the line above to a line of its own. */

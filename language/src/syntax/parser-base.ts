@@ -6,9 +6,10 @@ import { EmbeddedActionsParser, type IToken } from 'chevrotain';
 import { type DiagnosticDef, type Finding, type Fix, finding } from '../diagnostics/define.js';
 import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { type Span, span } from '../text/span.js';
-import { isOpenString, reportLeftover, SIZE_AHEAD } from './leftover.js';
+import { isOpenString, reportLeftover } from './leftover.js';
 import type { LineSource } from './line-source.js';
 import { LazyLookahead } from './lookahead.js';
+import { SIZE_AHEAD } from './spoken.js';
 import { AnyToken, Comma, endOf, RawToken, StringToken, TOKEN_TYPES, wordOf } from './tokens.js';
 import type { Name, Raw } from './tree.js';
 

@@ -95,6 +95,7 @@ function fakeShell(
     threads: 1,
     stamp: 'test',
     write: (path, data) => void files.set(path, data),
+    remove: (path) => void files.delete(path),
     writeFolder(path, inside) {
       if (isFolder(path)) throw new CannotRun(`${path} is there already; nothing was changed`);
       for (const [name, data] of inside) files.set(posix.join(path, name), data);

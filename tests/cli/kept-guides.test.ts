@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { run } from '../../compiler/src/cli/main.js';
 import type { Shell } from '../../compiler/src/cli/shell.js';
-import { CATALOGUE, guide } from './desk.js';
+import { CATALOGUE, guide, SHOP } from './desk.js';
 import { diskShop } from './disk-shop.js';
 
 const { folder, write, shell } = diskShop();
@@ -154,4 +154,43 @@ it('a number that another procedure takes as well', async () => {
   await build();
   write({ 'a.bay': guide('M-1', 'Again') });
   expect((await build()).out).toContain('R101');
+});
+
+it('names guides whose procedure was renamed or deleted, and deletes them when told to', async () => {
+  await build();
+  const { 'M-2.bay': text = '' } = SHOP;
+  rmSync(join(folder, 'M-2.bay'));
+  write({ 'mirror.bay': text });
+  const said = `1 older guide in the output folder: do not work by it; --tidy deletes it.
+  out/M-2.html (M-2.bay is gone)
+`;
+  expect((await build()).out).toContain(said);
+  // Until somebody does something about it.
+  expect((await build()).out).toContain(said);
+  const tidied = await build('--tidy');
+  expect(tidied.out).toContain('Deleted 1 older guide:\n  out/M-2.html (M-2.bay is gone)\n');
+  expect(Object.keys(pages('out'))).toEqual(['M-1.html', 'index.html', 'mirror.html']);
+  expect((await build()).out).not.toContain('older guide');
+});
+
+it('names what a procedure prints no more', async () => {
+  write({ 'baywright.json': '{ "languages": ["en", "de"] }' });
+  await build();
+  write({ 'baywright.json': '{ "languages": ["en"] }' });
+  const { out } = await build();
+  expect(out).toContain('  out/M-1.de.html (M-1.bay prints it no more)\n');
+  // Another order prints other files beside them.
+  await build('--only torque-card');
+  expect((await build('--tidy')).out).toContain('Deleted 2 older guides');
+  expect(Object.keys(pages('out'))).toContain('M-1.torque-card.html');
+});
+
+it('never deletes what somebody changed or put there', async () => {
+  await build();
+  writeFileSync(join(folder, 'out/M-2.html'), 'notes of the shop');
+  writeFileSync(join(folder, 'out/old.html'), 'of another program');
+  rmSync(join(folder, 'M-2.bay'));
+  const { out } = await build('--tidy');
+  expect(out).not.toContain('older guide');
+  expect(Object.keys(pages('out'))).toEqual(['M-1.html', 'M-2.html', 'index.html', 'old.html']);
 });

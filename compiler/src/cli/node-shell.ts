@@ -1,5 +1,5 @@
 // The real world: Node's file system, streams and clock.
-import { type Dirent, existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { type Dirent, existsSync, readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { availableParallelism } from 'node:os';
 import { join, resolve } from 'node:path';
@@ -37,6 +37,7 @@ export function nodeShell(): Shell {
     readStdin,
     list,
     write: writeFile,
+    remove,
     writeFolder,
     hash,
     cacheFolders,
@@ -93,6 +94,14 @@ function seen(path: string): Seen | undefined {
     return { mark: [size, mtimeMs, ctimeMs, ino, dev].join(' '), changed: Math.max(mtimeMs, ctimeMs) };
   } catch {
     return undefined;
+  }
+}
+
+function remove(path: string): void {
+  try {
+    rmSync(path);
+  } catch (error) {
+    throw new CannotRun(`${path} cannot be deleted: ${reason(error)}`);
   }
 }
 

@@ -44,6 +44,8 @@ export interface Shell {
    * waited for until it is on the drive: a thousand waits cost more than a thousand guides.
    */
   write(path: string, data: string | Uint8Array, canBeMadeAgain?: boolean): void;
+  /** Deletes a file. */
+  remove(path: string): void;
   /** Makes a folder with all its files, or nothing; refused where the folder is there already. */
   writeFolder(path: string, files: ReadonlyMap<string, string | Uint8Array>): void;
   /** Folders in which findings may be kept, the best first; absent where nothing may be kept. */

@@ -42,6 +42,7 @@ export const OPTIONS = {
   watch: flag('-w, --watch', 'make guides again whenever a file changes, until ended'),
   jobs: count('-j, --jobs <count>', 'how many threads may work; 0 for as many as the machine has', 0),
   fresh: flag('--fresh', 'make every guide again, whatever is kept from the last run'),
+  tidy: flag('--tidy', 'delete guides of earlier builds that nothing prints any more'),
   json: flag('--json', 'say what was made as JSON'),
 };
 export type Options = OptionValues<typeof OPTIONS>;
@@ -64,6 +65,7 @@ export const USUAL: Options = {
   watch: false,
   jobs: 0,
   fresh: false,
+  tidy: false,
   json: false,
 };
 

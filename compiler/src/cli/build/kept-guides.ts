@@ -83,7 +83,15 @@ export function guideKeeper(shell: Shell, shelf: Shelf, cache: GuideCache, order
 
 /** Where guides go, what is asked of them, and the files they are set with. */
 function orderKey(shell: Shell, { folder, formats, options }: GuideOrder): string {
-  const { json: _json, fresh: _fresh, out: _out, watch: _watch, jobs: _jobs, ...asked } = options;
+  const {
+    json: _json,
+    fresh: _fresh,
+    out: _out,
+    watch: _watch,
+    jobs: _jobs,
+    tidy: _tidy,
+    ...asked
+  } = options;
   const marks = ['html', 'pdf'].flatMap((kind) => {
     const templates = packagePath('templates', kind);
     const files = shell.list(templates);

@@ -3,6 +3,7 @@ import type { Context } from '../command.js';
 import { fileName, join, relativeTo } from '../paths.js';
 import { plural } from '../report/text.js';
 import type { Result } from './jobs.js';
+import type { LeftOver } from './left-over.js';
 
 /** What is said of a procedure: what was found, what was written. */
 export function lineOf(
@@ -47,7 +48,11 @@ export function summary({ shell }: Context, results: readonly Result[], pages: r
   return `${plural(results.length, 'procedure')}: ${said.join(', ')}.\n${index.join('')}`;
 }
 
-export function asData(results: readonly Result[], pages: readonly string[]): unknown {
+export function asData(
+  results: readonly Result[],
+  pages: readonly string[],
+  old: readonly LeftOver[],
+): unknown {
   return {
     procedures: results.map(({ shelf, path: source, state, counts, files, entry, notes, isKept }) => ({
       number: entry.number === '?' ? null : entry.number,
@@ -63,5 +68,6 @@ export function asData(results: readonly Result[], pages: readonly string[]): un
       notes,
     })),
     index: pages,
+    older: old.map(({ path, source }) => ({ path, source })),
   };
 }

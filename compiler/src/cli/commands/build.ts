@@ -2,6 +2,7 @@
 import { checkChoices, OPTIONS, type Options, readFormats } from '../build/choices.js';
 import { buildGuides, type Result } from '../build/jobs.js';
 import type { KeptGuides } from '../build/kept-guides.js';
+import type { LeftOver } from '../build/left-over.js';
 import { asData, lineOf, summary } from '../build/told.js';
 import type { Found } from '../check.js';
 import { type Context, defineCommand, PATHS } from '../command.js';
@@ -18,7 +19,9 @@ export default defineCommand({
 
 Guides that cannot have changed since they were written are not made again: what they were made from is kept in .cache/baywright below the library, which may be deleted at any time.
 
-A file is written whole or not at all, and the same source gives the same bytes; SOURCE_DATE_EPOCH sets the time stamp in a PDF, else it is the day of the revision. For a folder, a page that lists all guides is written as index.html.`,
+A file is written whole or not at all, and the same source gives the same bytes; SOURCE_DATE_EPOCH sets the time stamp in a PDF, else it is the day of the revision. For a folder, a page that lists all guides is written as index.html.
+
+What an earlier build of the folder wrote and nothing prints any more (its procedure was renamed or deleted, a side or a language is gone) is named, and --tidy deletes it. Files that the command did not write, or that were changed since, are never touched.`,
   takes: [PATHS],
   options: OPTIONS,
   examples: [
@@ -71,7 +74,8 @@ async function buildOnce(context: Context, args: readonly string[], options: Opt
   const isWhole = args.length === 0 || args.some((arg) => shell.kind(shell.resolve(arg)) === 'folder');
   const listed = isWhole && formats.includes('html') && options.only === 'guide' && written.length > 0;
   const pages = listed ? (await import('../build/index-page.js')).indexPages(shell, written) : [];
-  if (options.json) shell.out.write(`${JSON.stringify(asData(results, pages), null, 2)}\n`);
+  const old = isWhole && !options.watch ? await olderGuides(context, collection, results, options) : [];
+  if (options.json) shell.out.write(`${JSON.stringify(asData(results, pages, old), null, 2)}\n`);
   else if (results.length > 0 || collection.troubles.length === 0)
     shell.out.write(summary(context, results, pages));
   const unknown = unknownToAll(results);
@@ -83,6 +87,27 @@ async function buildOnce(context: Context, args: readonly string[], options: Opt
   const hasFailed = results.some(({ state }) => state === 'failed');
   if (collection.troubles.length > 0 || hasFailed || isNothing || unknown.length > 0) return 2;
   return errors.length > 0 ? 1 : 0;
+}
+
+/** What is left of earlier builds; deleted where that was asked for. */
+async function olderGuides(
+  { shell }: Context,
+  { shelves }: Collection,
+  results: readonly Result[],
+  options: Options,
+): Promise<readonly LeftOver[]> {
+  const { clearAway, leftOver, leftOverText } = await import('../build/left-over.js');
+  const old = shelves.flatMap((shelf) =>
+    leftOver(
+      shell,
+      shelf,
+      results.filter((result) => result.shelf === shelf),
+      options,
+    ),
+  );
+  if (options.tidy) clearAway(shell, old);
+  if (!options.json) shell.out.write(leftOverText(shell, old, options.tidy));
+  return old;
 }
 
 /** Options asked for that no vehicle of any procedure has. */

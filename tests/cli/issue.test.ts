@@ -322,6 +322,7 @@ Slip: slip.html
 `);
     expect(String(files.get('slip.html'))).toContain('>M-1</td>');
     expect(String(files.get('slip.html'))).toContain('<time>2026-10-05</time>');
+    expect(String(files.get('slip.html'))).toContain('<p>The new issue follows.</p>');
   });
 
   it('a guide tells in its revision line what changed in it, not what changed in another one', async () => {
@@ -344,6 +345,14 @@ Revision line for M-2: labour 20 min → 30 min; Mirror bolts: torque 9 N·m →
     const gone = await baywright('sign M-1 withdrawn --by TR --note "Fleet is sold."', then(first));
     const list = await baywright('master-list', then(gone));
     expect(list.out).toContain('revision 1 of 2026-10-05, changed\n     Withdrawn: Fleet is sold.\n');
+    const slip = await baywright('reissue --slip slip.html', then(gone));
+    expect(String(slip.files.get('slip.html'))).toContain('<p>No new issue follows.</p>');
+    const both = await baywright('reissue --slip slip.html', {
+      files: { ...then(gone).files, 'M-2.bay': guide('M-2', 'Door mirror, wash') },
+    });
+    expect(String(both.files.get('slip.html'))).toContain(
+      'A new issue follows, except of what is withdrawn.',
+    );
     const written = await baywright('reissue --write', then(gone));
     expect(written.out).toContain('revision 1 → 2; pull bay 1\n  Withdrawn: Fleet is sold.\n');
     expect(written.out).toContain('M-1.bay: revision 2, withdrawn\n');

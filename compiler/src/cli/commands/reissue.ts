@@ -113,6 +113,12 @@ function writeLines({ shell }: Context, lines: ReadonlyMap<string, readonly Reis
   shell.out.write(`${plural(open.length, 'procedure')} changed; sign and issue them when they are proved.\n`);
 }
 
+/** Whether a new issue follows: not of what is withdrawn. */
+function nextOf(guides: readonly Reissue[]): PhraseId {
+  const withdrawn = guides.filter(({ row }) => isWithdrawing(row)).length;
+  return withdrawn === 0 ? 'pull-next' : withdrawn === guides.length ? 'pull-none' : 'pull-mixed';
+}
+
 const SLIP_COLUMNS = [
   'done-head',
   'number',
@@ -135,7 +141,7 @@ async function slipPage(
     language,
     title: phrase('pull-these', language),
     shop: settings?.shop.name ?? '',
-    lead: [phraseText('pull-lead', language, { day })],
+    lead: [phraseText('pull-lead', language, { day }), phrase(nextOf(guides), language)],
     columns: SLIP_COLUMNS.map((id) => phrase(id, language)),
     rows: guides.map(({ row }) => {
       const held = row.issue?.record;

@@ -354,8 +354,10 @@ export const DE: PhraseTable = {
   'state-withdrawn': 'zurückgezogen',
   'state-gone': 'Datei fehlt',
   'pull-these': 'Diese Anleitungen einziehen',
-  'pull-lead':
-    '{day}. Alle Exemplare der folgenden Revisionen aus dem Verkehr ziehen und abhaken. Die neue Ausgabe folgt.',
+  'pull-lead': '{day}. Alle Exemplare der folgenden Revisionen aus dem Verkehr ziehen und abhaken.',
+  'pull-next': 'Die neue Ausgabe folgt.',
+  'pull-none': 'Eine neue Ausgabe folgt nicht.',
+  'pull-mixed': 'Die neue Ausgabe folgt, außer von zurückgezogenen Anleitungen.',
   'done-head': 'Erledigt',
   'pull-revision': 'Revision einziehen',
   'of-head': 'Vom',

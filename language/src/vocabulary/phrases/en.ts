@@ -354,8 +354,10 @@ export const EN = {
   'state-withdrawn': 'withdrawn',
   'state-gone': 'file is gone',
   'pull-these': 'Pull these guides',
-  'pull-lead':
-    '{day}. Take every copy of the revisions below out of use and tick it off. The new issue follows.',
+  'pull-lead': '{day}. Take every copy of the revisions below out of use and tick it off.',
+  'pull-next': 'The new issue follows.',
+  'pull-none': 'No new issue follows.',
+  'pull-mixed': 'A new issue follows, except of what is withdrawn.',
   'done-head': 'Done',
   'pull-revision': 'Pull revision',
   'of-head': 'Of',

@@ -354,8 +354,10 @@ export const ES: PhraseTable = {
   'state-withdrawn': 'retirada',
   'state-gone': 'falta el archivo',
   'pull-these': 'Retirar estas guías',
-  'pull-lead':
-    '{day}. Retire todas las copias de las revisiones siguientes y márquelas. La nueva edición viene después.',
+  'pull-lead': '{day}. Retire todas las copias de las revisiones siguientes y márquelas.',
+  'pull-next': 'La nueva edición viene después.',
+  'pull-none': 'No habrá nueva edición.',
+  'pull-mixed': 'La nueva edición viene después, salvo de las guías retiradas.',
   'done-head': 'Hecho',
   'pull-revision': 'Retirar revisión',
   'of-head': 'Del',

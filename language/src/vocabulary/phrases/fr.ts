@@ -355,8 +355,10 @@ export const FR: PhraseTable = {
   'state-withdrawn': 'retiré',
   'state-gone': 'fichier absent',
   'pull-these': 'Retirer ces guides',
-  'pull-lead':
-    '{day}. Retirer tous les exemplaires des révisions ci-dessous et les cocher. La nouvelle édition suit.',
+  'pull-lead': '{day}. Retirer tous les exemplaires des révisions ci-dessous et les cocher.',
+  'pull-next': 'La nouvelle édition suit.',
+  'pull-none': 'Il n’y aura pas de nouvelle édition.',
+  'pull-mixed': 'La nouvelle édition suit, sauf pour les guides retirés.',
   'done-head': 'Fait',
   'pull-revision': 'Retirer la révision',
   'of-head': 'Du',

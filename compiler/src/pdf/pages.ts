@@ -10,7 +10,7 @@ import { goOnItem, type Item, itemsHigh, titleItem } from './front/items.js';
 import { recordPages } from './front/record-pages.js';
 import { dealSections, flowingItems, type Section, type SectionLook } from './front/sections.js';
 import { artArgument, pageNumber, stepHead } from './running.js';
-import { closer, type Dealt, deal, type Fragment, lastApart, lastTogether } from './steps/deal.js';
+import { closer, type Dealt, deal, type Fragment } from './steps/deal.js';
 import { type Frame, HAIR, WIDTH } from './steps/frame.js';
 import { runningHeads } from './steps/heads.js';
 import { stepPageCode } from './steps/page-code.js';
@@ -169,11 +169,10 @@ function guideRuns(
   );
   const full = frame.leastHeight - HAIR;
   const made = steps.filter((block) => !isStanding(block)).map((block) => stepBlock(block, context));
-  const dealtAt = (by: number): DealtSteps => {
-    const dealt = deal(by === 0 ? made : made.map((step) => closer(step, by)), frame.stepHeight);
-    return { dealt, ends: dealEnding(front, wide, narrow, full, dealt) };
-  };
-  const { dealt, ends } = closest(dealtAt, full);
+  const { dealt, ends } = closest((by) => {
+    const steps = by === 0 ? made : made.map((step) => closer(step, by));
+    return dealEnding(front, wide, narrow, full, (ending) => deal(steps, frame.stepHeight, ending));
+  });
   const heads = runningHeads(document, dealt.pages, frame);
   const stepRun = (fragments: readonly Fragment[], i: number, rest: readonly Item[]): Run => ({
     pages: 1,
@@ -203,32 +202,21 @@ interface DealtSteps {
   readonly ends: Ends;
 }
 
-/** Lines stand closer, by so much over and under each, where that saves a last page with little on it. Millimetres. */
-const CLOSER = [0.2, 0.4, 0.5];
-/** A page with more on it than this share is one that is worth its paper. */
-const WORTH = 0.5;
+/** Lines stand closer, by so much over and under each, where that saves a page: boxes to tick stay a millimetre apart. */
+const CLOSER = [0.2, 0.3, 0.4];
+const CLOSEST = 0.5;
 
-function closest(dealtAt: (by: number) => DealtSteps, full: number): DealtSteps {
-  const pagesIn = ({ dealt, ends }: DealtSteps) => dealt.pages.length + (ends.alone.length > 0 ? 1 : 0);
+function closest(dealtAt: (by: number) => DealtSteps): DealtSteps {
+  const pagesIn = ({ dealt }: DealtSteps) => dealt.pages.length + (dealt.endsAlone ? 1 : 0);
   const usual = dealtAt(0);
-  const used = usual.ends.alone.length > 0 ? 0 : usual.dealt.reach + apart(usual.ends.behind);
-  if (used > WORTH * full) return usual;
-  let best = usual;
+  // Mostly even the closest saves nothing: then the others need not be tried.
+  const last = dealtAt(CLOSEST);
+  if (pagesIn(last) === pagesIn(usual)) return usual;
   for (const by of CLOSER) {
     const next = dealtAt(by);
-    if (pagesIn(next) < pagesIn(best)) best = next;
+    if (pagesIn(next) === pagesIn(last)) return next;
   }
-  return withLastStep(best, full);
-}
-
-/** What would stand on a page of its own takes the last step with it, or the last of its lines; so do the last lines of a step. */
-function withLastStep({ dealt, ends }: DealtSteps, full: number): DealtSteps {
-  const isAlone = ends.alone.length > 0;
-  const moved = isAlone
-    ? lastApart(dealt, full - apart(ends.alone))
-    : lastTogether(dealt, full - apart(ends.behind));
-  if (!moved) return { dealt, ends };
-  return { dealt: moved, ends: isAlone ? { ...ends, alone: [], behind: ends.alone } : ends };
+  return last;
 }
 
 /** Where what was worked out may be short, only the typesetter knows that it is one page. */
@@ -256,15 +244,29 @@ interface Ends {
 }
 
 /** The legend stands on the first page where it finds room; so does the rest when it would need a page of its own. */
-function dealEnding(front: Front, wide: Ending, narrow: Ending, least: number, dealt: Dealt): Ends {
+function dealEnding(
+  front: Front,
+  wide: Ending,
+  narrow: Ending,
+  least: number,
+  dealtWith: (ending: number) => Dealt,
+): DealtSteps {
   const all = [...wide.legend, ...wide.rest];
   const early = front.legend ? wide.legend : [];
   const late = front.legend ? narrow.rest : [...narrow.legend, ...narrow.rest];
-  const ends = { early, behind: [], alone: [], long: [] };
-  if (apart(late) <= dealt.full - dealt.reach) return { ...ends, behind: late };
-  if (apart(all) <= front.room) return { ...ends, early: all };
-  if (itemsHigh(late) <= least) return { ...ends, alone: late };
-  return { ...ends, long: front.legend ? wide.rest : all };
+  const none = { early, behind: [], alone: [], long: [] };
+  if (apart(late) > least) {
+    const dealt = dealtWith(0);
+    if (apart(all) <= front.room) return { dealt, ends: { ...none, early: all } };
+    return { dealt, ends: { ...none, long: front.legend ? wide.rest : all } };
+  }
+  const dealt = dealtWith(apart(late));
+  if (apart(all) <= front.room) {
+    const shorter = dealtWith(0);
+    if (shorter.pages.length < dealt.pages.length || dealt.endsAlone)
+      return { dealt: shorter, ends: { ...none, early: all } };
+  }
+  return { dealt, ends: dealt.endsAlone ? { ...none, alone: late } : { ...none, behind: late } };
 }
 
 /** Height of items under others. */

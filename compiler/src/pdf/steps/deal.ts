@@ -1,17 +1,25 @@
-// Which parts of a step stand on a page together. All heights are known before anything is set, because only the whole
-// job shows whether a break here saves a page or parts a step for nothing.
+// Which parts of a step stand on a page together. All heights are known before anything is set, so every way to break the
+// job is weighed at once: as few pages as can be, and among those the breaks that part least and leave no page half empty.
 import type { Rail } from '../../document/blocks.js';
 import { HAIR } from './frame.js';
 import { high, lifted, type Part } from './set.js';
 import { NO_BANS, onNextPage, type ShownBans, withGroups } from './shown-bans.js';
 import { groupHigh, type Unit } from './units.js';
 
-/** A step goes to the next page whole when it leaves no more than this much of its own page empty; else it is parted. */
-const MOST_BLANK = 60;
+/** A page more costs more than any break. */
+const PAGE = 1000;
+/** Of a page that stays empty in its lower half, a quarter of this: some 60 mm are worth as much as a parted step. */
+const EMPTY = 300;
+/** A step is parted. */
+const PARTED = 20;
+/** A STOP or a HOLD on the next page, away from the line that it judges. */
+const JUDGED_APART = 70;
+/** What explains and proves the guide on a page without a line of it. */
+const ENDING_ALONE = 90;
+/** Less of a step on a page than {@link LEAST_TAIL} or {@link LEAST_HEAD}: a page more is better. */
+const TOO_LITTLE = 2500;
 /** What is carried over is at least so high: a page does not begin with the one last line of a step. */
 const LEAST_TAIL = 26;
-/** A step does not go to a page of its own from one that would keep less than this. */
-const LEAST_LEFT = 90;
 /** A head with its first line is not left at the foot of a page when it is lower than this: a second line goes with it. */
 const LEAST_HEAD = 45;
 
@@ -35,83 +43,117 @@ export interface Fragment {
 
 export interface Dealt {
   readonly pages: readonly (readonly Fragment[])[];
-  /** How far down the last page they reach, in millimetres. */
-  readonly reach: number;
-  /** How far they could. */
-  readonly full: number;
+  /** What stands behind the steps is on a page of its own after these. */
+  readonly endsAlone: boolean;
 }
 
-/** `room` is the free height of a page that shows these bans. Its head grows with what stands on it, never the other way. */
-export function deal(steps: readonly Step[], room: (bans: ReadonlySet<string>) => number): Dealt {
-  const pages: Fragment[][] = [[]];
-  let page: Page = { y: 0, bans: NO_BANS };
-  const free = (bans: ShownBans) => room(bans.shown) - HAIR;
-  const turn = () => {
-    pages.push([]);
-    page = { y: 0, bans: onNextPage(page.bans) };
-  };
-  for (const step of steps) {
-    const groups = step.groups.length === 0 ? [[]] : step.groups;
-    const tall = groups.map((group, i) => groupHigh(group) + (i === 0 ? step.head.height : 0));
-    for (let start = 0; start < groups.length; ) {
-      const count = fitting(groups.slice(start), tall.slice(start), page, free);
-      if (count === 0) {
-        turn();
-        continue;
+/** A group of a step, and where the step begins and ends among all groups. */
+interface Piece {
+  readonly step: Step;
+  readonly group: readonly Unit[];
+  readonly from: number;
+  readonly to: number;
+  /** It stays with what stands before it. */
+  readonly judges: boolean;
+  readonly hasBans: boolean;
+}
+
+/**
+ * `room` is the free height of a page that shows these bans: its head grows with what stands on it, never the other way.
+ * `ending` is the height of what stands behind the steps.
+ */
+export function deal(steps: readonly Step[], room: (bans: ReadonlySet<string>) => number, ending = 0): Dealt {
+  const pieces = piecesOf(steps);
+  // Where each piece begins if all stood on one endless page.
+  const tops = [0];
+  const bans: ShownBans[] = [NO_BANS];
+  for (const [i, { step, group, from, hasBans }] of pieces.entries()) {
+    tops.push((tops[i] ?? 0) + groupHigh(group) + (i === from ? step.head.height : 0));
+    const before = onNextPage(bans[i] ?? NO_BANS);
+    bans.push(hasBans ? withGroups(before, [group]) : before);
+  }
+  const top = (i: number): number => tops[i] ?? 0;
+  const count = pieces.length + (ending > 0 ? 1 : 0);
+  const ways: Way[] = [{ cost: 0, from: 0 }];
+  for (let from = 0; from < count; from++) {
+    const before = ways[from];
+    if (!before) continue;
+    let shown = onNextPage(bans[from] ?? NO_BANS);
+    let full = room(shown.shown) - HAIR;
+    for (let to = from + 1; to <= count; to++) {
+      const piece = pieces[to - 1];
+      if (piece?.hasBans) {
+        shown = withGroups(shown, [piece.group]);
+        full = room(shown.shown) - HAIR;
       }
-      const end = start + count;
-      const own = groups.slice(start, end);
-      pages.at(-1)?.push({ step, groups: own, begins: start === 0, ends: end === groups.length });
-      page = { y: page.y + sum(tall.slice(start, end)), bans: withGroups(page.bans, own) };
-      start = end;
-      if (start < groups.length) turn();
+      const high = top(Math.min(to, pieces.length)) - top(from) + (piece ? 0 : ending);
+      if (high > full && to > from + 1) break;
+      const page = to === count ? 0 : EMPTY * Math.max(0, 1 - high / full) ** 2;
+      const cost = before.cost + PAGE + page + breakCost(pieces, top, from, to);
+      if (cost < (ways[to]?.cost ?? Number.POSITIVE_INFINITY)) ways[to] = { cost, from };
     }
   }
-  return { pages: pages.filter((one) => one.length > 0), reach: page.y, full: free(page.bans) };
+  return dealtBy(ways, pieces);
 }
 
-/** How far down a page is filled, and the bans that it shows so far. */
-interface Page {
-  readonly y: number;
-  readonly bans: ShownBans;
+/** The best way to what stands before a piece: its cost, and where its last page begins. */
+interface Way {
+  readonly cost: number;
+  readonly from: number;
 }
 
-/** The same pages, and on one more the last step or, where that is longer than `most`, the last lines of it. */
-export function lastApart({ pages, reach: used, full }: Dealt, most: number): Dealt | undefined {
-  const page = pages.at(-1) ?? [];
-  const last = page.at(-1);
-  if (!last) return undefined;
-  const { step, groups } = last;
-  const before = [...pages.slice(0, -1), page.slice(0, -1)];
-  const whole = step.head.height + sum(groups.map(groupHigh));
-  if (last.begins && used - whole >= LEAST_LEFT && whole <= most)
-    return { pages: [...before, [last]], reach: whole, full };
-  let [from, reach] = [groups.length, 0];
-  while (from > 1 && reach < LEAST_TAIL) {
-    from -= 1;
-    reach += groupHigh(groups[from] ?? []);
+function piecesOf(steps: readonly Step[]): readonly Piece[] {
+  const pieces: Piece[] = [];
+  for (const step of steps) {
+    const groups = step.groups.length === 0 ? [[]] : step.groups;
+    const [from, to] = [pieces.length, pieces.length + groups.length];
+    for (const group of groups) {
+      const judges = group[0]?.row?.judges === true && group[0].before.length === 0;
+      const hasBans = group.some((unit) => [...unit.before, ...unit.after].some(({ ban }) => ban));
+      pieces.push({ step, group, from, to, judges, hasBans });
+    }
   }
-  if (reach < LEAST_TAIL || reach > most) return undefined;
-  const begun: Fragment = { ...last, groups: groups.slice(0, from), ends: false };
-  const rest: Fragment = { ...last, groups: groups.slice(from), begins: false };
-  return { pages: [...pages.slice(0, -1), [...page.slice(0, -1), begun], [rest]], reach, full };
+  return pieces;
 }
 
-/** The same pages, the last step whole on the last of them: no higher than `most`, and not where it leaves the page before nearly empty. */
-export function lastTogether({ pages, reach, full }: Dealt, most: number): Dealt | undefined {
-  const [rest, other] = pages.at(-1) ?? [];
-  const page = pages.at(-2) ?? [];
-  const begun = page.at(-1);
-  if (!rest || other || rest.begins || !begun?.begins) return undefined;
-  const moved = begun.step.head.height + sum(begun.groups.map(groupHigh));
-  const left = sum(
-    page
-      .slice(0, -1)
-      .map(({ step, groups, begins }) => (begins ? step.head.height : 0) + sum(groups.map(groupHigh))),
-  );
-  if (moved + reach > most || left < LEAST_LEFT) return undefined;
-  const whole: Fragment = { ...begun, groups: begun.step.groups, ends: true };
-  return { pages: [...pages.slice(0, -2), page.slice(0, -1), [whole]], reach: moved + reach, full };
+/** What it costs that a page which begins with one piece ends before another. */
+function breakCost(pieces: readonly Piece[], top: (i: number) => number, from: number, to: number): number {
+  const next = pieces[to];
+  if (!next) {
+    const first = pieces[from];
+    if (!first) return ENDING_ALONE;
+    // The last lines of the job on a page of their own: the step had better go there whole.
+    return first.from < from && first.to === pieces.length ? PARTED : 0;
+  }
+  if (next.from === to) return 0;
+  const isHead = next.from === to - 1 && next.from > from && top(to) - top(next.from) < LEAST_HEAD;
+  const isTail = top(next.to) - top(to) < LEAST_TAIL;
+  return PARTED + (next.judges ? JUDGED_APART : 0) + (isHead || isTail ? TOO_LITTLE : 0);
+}
+
+function dealtBy(ways: readonly Way[], pieces: readonly Piece[]): Dealt {
+  const pages: (readonly Fragment[])[] = [];
+  let endsAlone = false;
+  for (let to = ways.length - 1; to > 0; ) {
+    const from = ways[to]?.from ?? 0;
+    const own = pieces.slice(from, to);
+    if (own.length === 0) endsAlone = true;
+    else pages.unshift(fragmentsOf(own, from));
+    to = from;
+  }
+  return { pages, endsAlone };
+}
+
+function fragmentsOf(pieces: readonly Piece[], first: number): readonly Fragment[] {
+  const fragments: Fragment[] = [];
+  for (let i = 0; i < pieces.length; ) {
+    const { step, from, to } = pieces[i] as Piece;
+    const end = Math.min(pieces.length, to - first);
+    const groups = step.groups.slice(first + i - from, first + end - from);
+    fragments.push({ step, groups, begins: first + i === from, ends: first + end === to });
+    i = end;
+  }
+  return fragments;
 }
 
 /** The same step, its lines closer together by so much over and under each. */
@@ -125,29 +167,3 @@ export const closer = (step: Step, by: number): Step => ({
     }),
   ),
 });
-
-/** How many of the groups go on this page. `full` is the height of a page that shows these bans. */
-function fitting(
-  groups: Step['groups'],
-  tall: readonly number[],
-  { y, bans }: Page,
-  full: (bans: ShownBans) => number,
-): number {
-  const total = sum(tall);
-  const isFresh = y === 0;
-  if (y + total <= full(withGroups(bans, groups))) return tall.length;
-  const isWholeOnNext = total <= full(withGroups(onNextPage(bans), groups));
-  if (!isFresh && isWholeOnNext && full(bans) - y <= MOST_BLANK) return 0;
-  let [count, used, now] = [0, 0, bans];
-  for (let next = tall[0]; next !== undefined; next = tall[count]) {
-    now = withGroups(now, groups.slice(count, count + 1));
-    if (y + used + next > full(now)) break;
-    used += next;
-    count += 1;
-  }
-  while (count > 0 && sum(tall.slice(count)) < LEAST_TAIL) count -= 1;
-  if (count === 1 && tall.length > 1 && (tall[0] ?? 0) < LEAST_HEAD && !isFresh) return 0;
-  return count === 0 && isFresh ? 1 : count;
-}
-
-const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);

@@ -19,7 +19,8 @@ export interface Row {
   readonly number: string | undefined;
   /** Its place in its list: `6` of `2.6`, `2` of `3.4.2`. */
   readonly place: number;
-  readonly stop: boolean;
+  /** A STOP or a HOLD: it stays with the line before it. */
+  readonly judges: boolean;
   /** Between two rules, which nothing comes closer to. */
   readonly ruled: boolean;
   readonly rail: Rail;
@@ -188,7 +189,7 @@ function parted(
   return Array.from({ length: Math.max(1, texts.length, sides.length) }, (_, i) => ({
     number: i === 0 ? number : undefined,
     place: Number(/(\d+)\D*$/.exec(number)?.[1] ?? 1),
-    stop: weight === 'stop',
+    judges: weight !== undefined && i === 0,
     ruled: weight !== undefined && i === 0,
     rail,
     revised,

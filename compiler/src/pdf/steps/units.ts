@@ -1,5 +1,5 @@
 // The pieces of a step, and which of them never part: a panel with the line it protects, a ban with its line, a tally
-// with the line it closes, a STOP with the line it judges.
+// with the line it closes, a STOP or a HOLD with the line it judges.
 import type { Rail } from '../../document/blocks.js';
 import type { Row } from './rows.js';
 import type { Part } from './set.js';
@@ -24,7 +24,7 @@ export interface Unit {
   readonly after: readonly Between[];
 }
 
-/** A STOP stays with the line it judges, but not with a tall box of readings. Millimetres. */
+/** A STOP or a HOLD never parts from the line it judges, unless that has a tall box. Millimetres. */
 const MOST_JUDGED = 50;
 
 /** Groups of units that never part, none of them higher than `most`. */
@@ -32,7 +32,7 @@ export function groupsOf(pieces: readonly Piece[], most: number): readonly (read
   const groups: Unit[][] = [];
   for (const unit of unitsOf(pieces).flatMap((one) => parted(one, most))) {
     const last = groups.at(-1);
-    const judged = last && unit.row?.stop && groupHigh(last) + unitHigh(unit) <= MOST_JUDGED;
+    const judged = last && unit.row?.judges && groupHigh(last) + unitHigh(unit) <= MOST_JUDGED;
     if (judged) last.push(unit);
     else groups.push([unit]);
   }

@@ -167,6 +167,23 @@ test.each([
   rmSync(folder, { recursive: true });
 });
 
+test('a guide that ends the typesetter takes no other with it', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'baywright-ended-'));
+  const script = join(folder, 'typesetter.mjs');
+  const set = 'process.send({ pdf: new Uint8Array(), pages: 1, memory: 0 })';
+  writeFileSync(
+    script,
+    `process.on('message', ({ timestamp }) => timestamp === 1 ? process.exit(1) : ${set});`,
+  );
+  const ended = openEngine({ script });
+  const job = (timestamp: number) =>
+    ended.typeset({ main: '', settings: '', pictures: [], pages: 1, standard: 'ua-1', timestamp });
+  const all = await Promise.allSettled([0, 1, 2, 3].map(job));
+  ended.close();
+  expect(all.map(({ status }) => status)).toEqual(['fulfilled', 'rejected', 'fulfilled', 'fulfilled']);
+  rmSync(folder, { recursive: true });
+});
+
 test('without its package the typesetter says so in one sentence', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'baywright-alone-'));
   const script = join(folder, 'typesetter.mjs');

@@ -1,12 +1,15 @@
 // The program as one file for both its entries: the command line, and a thread that helps it.
+import type { ChildProcess } from 'node:child_process';
+import { lendTypesetter } from '../pdf/typesetter-process.js';
 import { COULD_NOT_RUN, run } from './main.js';
 import { nodeShell } from './node-shell.js';
 import { reason } from './reasons.js';
 
 export { helpOut as thread } from './thread.js';
 
-/** One command line, one exit code. */
-export async function command(): Promise<void> {
+/** One command line, one exit code. A typesetter may have been started for it ahead. */
+export async function command(typesetter: ChildProcess | undefined): Promise<void> {
+  if (typesetter !== undefined) lendTypesetter(typesetter);
   process.stdout.on('error', (error: NodeJS.ErrnoException) => {
     // A reader that leaves early (`| head`) is no failure of ours.
     if (error.code === 'EPIPE') process.exit(0);

@@ -1,8 +1,8 @@
-// The typesetter behind a narrow door: source in, PDF out. It runs in child processes, each with one job at a time. A
-// process is replaced when its memory has grown past a limit, so that a library of any size prints in bounded memory.
-import { type ChildProcess, fork } from 'node:child_process';
-import { packagePath } from '../package-files.js';
+// The typesetter behind a narrow door: source in, PDF out. It runs in child processes. Each has its next job at hand when it
+// is done with one, because the program may be busy then. A process is replaced when its memory has grown past a limit, so
+// that a library of any size prints in bounded memory.
 import type { PrintSource } from './source.js';
+import { keepOpen, typesetterProcess } from './typesetter-process.js';
 
 interface TypesetJob extends PrintSource {
   readonly standard: string;
@@ -17,7 +17,7 @@ export interface Typeset {
 }
 
 export interface Engine {
-  /** Sets one job; it waits while all processes are at work. Rejects with {@link TypesetError} when the source is refused, with {@link TypesetterMissing} where there is none. */
+  /** Sets one job; it waits while its process is at work. Rejects with {@link TypesetError} when the source is refused, with {@link TypesetterMissing} where there is none. */
   readonly typeset: (job: TypesetJob) => Promise<Typeset>;
   readonly close: () => void;
 }
@@ -43,14 +43,24 @@ export class TypesetterMissing extends Error {
   }
 }
 
-/** What a process runs. */
-const SCRIPT = packagePath('templates', 'pdf', 'typesetter.mjs');
+const STOPPED = 'The typesetter stopped while it worked on this guide.';
 
-/** Resident memory, in bytes, at which a process is replaced after its job. */
+/** Resident memory, in bytes, at which a process gets no more jobs and another takes its place. */
 const MEMORY_LIMIT = 280 * 1024 * 1024;
 
+interface EngineOptions {
+  readonly processes?: number;
+  readonly memoryLimit?: number;
+  /** What a process runs, where it is not the typesetter. */
+  readonly script?: string | undefined;
+}
+
 /** Starts that many processes at once, so that they get ready while the first guide is made. */
-export function openEngine({ processes = 1, memoryLimit = MEMORY_LIMIT, script = SCRIPT } = {}): Engine {
+export function openEngine({
+  processes = 1,
+  memoryLimit = MEMORY_LIMIT,
+  script,
+}: EngineOptions = {}): Engine {
   const setters = Array.from({ length: processes }, () => openSetter(memoryLimit, script));
   return {
     typeset: (job) => setters.reduce((a, b) => (b.waiting() < a.waiting() ? b : a)).typeset(job),
@@ -65,39 +75,93 @@ interface Setter extends Engine {
   readonly waiting: () => number;
 }
 
-function openSetter(memoryLimit: number, script: string): Setter {
-  let child: ChildProcess | undefined = start(script);
-  let queue: Promise<unknown> = Promise.resolve();
-  let waiting = 0;
+/** One process after the other. */
+function openSetter(memoryLimit: number, script: string | undefined): Setter {
+  const all = new Set<Running>();
+  let current: Running | undefined = start();
 
-  const run = async (job: TypesetJob): Promise<Typeset> => {
-    // One that ended by itself while nothing was asked of it is not asked.
-    if (child?.connected !== true) child = start(script);
-    const answer = await ask(child, job);
-    if ('lost' in answer || answer.memory > memoryLimit) stop();
-    if ('lost' in answer) throw new TypesetError([answer.lost]);
-    if (answer.missing !== undefined) throw new TypesetterMissing(answer.missing);
-    if (answer.problems) throw new TypesetError(answer.problems);
-    const { pdf = new Uint8Array(), pages = 0, warnings = [] } = answer;
-    return { pdf, pages, warnings };
-  };
-  const stop = () => {
-    child?.kill();
-    child = undefined;
-  };
+  function start(): Running {
+    const one = openProcess(memoryLimit, script, (left) => {
+      all.delete(one);
+      for (const given of left) give(given);
+    });
+    all.add(one);
+    return one;
+  }
+  function give(given: Given): void {
+    if (current?.isOpen() !== true) current = start();
+    current.give(given);
+  }
   return {
-    waiting: () => waiting,
-    typeset: (job) => {
-      waiting += 1;
-      const result = queue
-        .then(() => run(job))
-        .finally(() => {
-          waiting -= 1;
-        });
-      queue = result.catch(() => undefined);
-      return result;
+    waiting: () => [...all].reduce((sum, one) => sum + one.waiting(), 0),
+    typeset: (job) => new Promise((resolve, reject) => give({ job, resolve, reject })),
+    close: () => {
+      for (const one of all) one.close();
+      current = undefined;
     },
-    close: stop,
+  };
+}
+
+interface Given {
+  readonly job: TypesetJob;
+  readonly resolve: (typeset: Typeset) => void;
+  readonly reject: (error: Error) => void;
+}
+
+interface Running {
+  readonly give: (given: Given) => void;
+  readonly waiting: () => number;
+  /** Whether it takes more jobs. */
+  readonly isOpen: () => boolean;
+  readonly close: () => void;
+}
+
+/** `gone` is called with the jobs that a process was given and did not come to. */
+function openProcess(
+  memoryLimit: number,
+  script: string | undefined,
+  gone: (left: readonly Given[]) => void,
+): Running {
+  const child = typesetterProcess(script);
+  const given: Given[] = [];
+  let isRetired = false;
+
+  const end = (words: string): void => {
+    if (isRetired && given.length === 0) return;
+    isRetired = true;
+    // The first is the one at work: it would only end the next process as well.
+    const [atWork, ...left] = given.splice(0);
+    atWork?.reject(new TypesetError([words]));
+    gone(left);
+  };
+  child.on('message', (message) => {
+    const answer = message as Answer;
+    const done = given.shift();
+    if (answer.memory > memoryLimit) isRetired = true;
+    if (given.length === 0) keepOpen(child, false);
+    if (isRetired && given.length === 0) retire();
+    if (done !== undefined) settle(done, answer);
+  });
+  child.on('exit', () => end(STOPPED));
+  child.on('error', (error) => end(`The typesetter could not be started: ${error.message}`));
+
+  function retire(): void {
+    isRetired = true;
+    child.kill();
+    gone([]);
+  }
+  return {
+    give: (next) => {
+      given.push(next);
+      keepOpen(child, true);
+      child.send(next.job);
+    },
+    waiting: () => given.length,
+    isOpen: () => !isRetired && child.connected,
+    close: () => {
+      for (const { reject } of given.splice(0)) reject(new TypesetError([STOPPED]));
+      retire();
+    },
   };
 }
 
@@ -111,48 +175,9 @@ interface Answer {
   readonly warnings?: readonly string[];
 }
 
-function start(script: string): ChildProcess {
-  const child = fork(script, [packagePath('templates'), packagePath('fonts')], {
-    serialization: 'advanced',
-    // Nothing of the parent's flags: a debugger or a loader would start in the child as well.
-    execArgv: ['--expose-gc'],
-    stdio: ['ignore', 'ignore', 'inherit', 'ipc'],
-  });
-  // What goes wrong before a guide is waiting is told when one is.
-  child.on('error', () => {});
-  // An idle typesetter does not keep the program from ending.
-  idle(child, true);
-  return child;
-}
-
-function idle(child: ChildProcess, isIdle: boolean): void {
-  const channel = child.channel;
-  if (isIdle) {
-    child.unref();
-    channel?.unref();
-  } else {
-    child.ref();
-    channel?.ref();
-  }
-}
-
-function ask(child: ChildProcess, job: TypesetJob): Promise<Answer | { readonly lost: string }> {
-  return new Promise((resolve) => {
-    const finish = (answer: Answer | { readonly lost: string }) => {
-      child.off('message', onMessage);
-      child.off('exit', onExit);
-      child.off('error', onError);
-      idle(child, true);
-      resolve(answer);
-    };
-    const onMessage = (message: unknown) => finish(message as Answer);
-    const onExit = () => finish({ lost: 'The typesetter stopped while it worked on this guide.' });
-    const onError = (error: Error) =>
-      finish({ lost: `The typesetter could not be started: ${error.message}` });
-    child.on('message', onMessage);
-    child.on('exit', onExit);
-    child.on('error', onError);
-    idle(child, false);
-    child.send(job);
-  });
+function settle({ resolve, reject }: Given, answer: Answer): void {
+  const { missing, problems, pdf = new Uint8Array(), pages = 0, warnings = [] } = answer;
+  if (missing !== undefined) reject(new TypesetterMissing(missing));
+  else if (problems) reject(new TypesetError(problems));
+  else resolve({ pdf, pages, warnings });
 }

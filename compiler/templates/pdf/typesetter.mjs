@@ -2,6 +2,8 @@
 // is native code whose memory grows; the parent ends it and starts another. Plain JavaScript, because it is run as a
 // file of the package, whichever way the program itself was built.
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 
 const [workspace, fonts] = process.argv.slice(2);
 /** Loaded here, not at the top: where the engine is not there, every job is answered with the reason. */
@@ -11,14 +13,24 @@ const main = join(workspace, 'main.typ');
 /** What a document left in the engine is given back when the script's own side of it is collected, which hardly ever happens by itself: it is small. */
 const COLLECT_EVERY = 8;
 let done = 0;
+let collect;
 
 process.on('message', async (job) => {
   const { compiler, missing } = await opened;
   const answer = compiler ? typeset(compiler, job) : { missing };
   done += 1;
-  if (done % COLLECT_EVERY === 0) globalThis.gc?.();
+  if (done % COLLECT_EVERY === 0) {
+    collect ??= collector();
+    collect();
+  }
   process.send({ ...answer, memory: process.memoryUsage().rss });
 });
+
+/** Asked for here and not when Node starts: with a flag it would start without what it has prepared, which takes longer. */
+function collector() {
+  setFlagsFromString('--expose-gc');
+  return runInNewContext('gc');
+}
 
 async function open() {
   try {

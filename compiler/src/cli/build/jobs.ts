@@ -177,7 +177,7 @@ async function listen(thread: OtherThread, count: number, said: (result: FileRes
   for (let i = 0; i < count; i++) said((await thread.heard()) as FileResult);
 }
 
-/** One guide more than there are typesetters is under way, so that none of them waits for the next. */
+/** Each typesetter has a second guide at hand, so that none of them waits for the next. */
 async function makeOwn(
   { shell, shelf, order, typesetters }: Work,
   files: readonly string[],
@@ -192,7 +192,7 @@ async function makeOwn(
       await nextTurn();
     }
   };
-  const lanes = engine ? Math.min(MOST_TYPESETTERS, shell.threads) + 1 : 1;
+  const lanes = engine ? 2 * Math.min(MOST_TYPESETTERS, shell.threads) : 1;
   await Promise.all(Array.from({ length: lanes }, lane));
 }
 

@@ -7,7 +7,7 @@ import { releaseFindings } from './checks/release.js';
 import type { Finding } from './diagnostics/define.js';
 import type { Analysis, Library, LibraryHost } from './library.js';
 import { bindFile } from './names/bind.js';
-import { isDraft, isHalfWritten } from './names/draft.js';
+import { isDraft, isHalfWritten, isWithoutEnd } from './names/draft.js';
 import { type Job, jobOf } from './names/job.js';
 import type { FileModel, Thing } from './names/model.js';
 import { forgetEarlierBound } from './names/statement.js';
@@ -128,7 +128,8 @@ interface Begun {
 /** What is left undone at the end of a job is a question while its second half is still to be written, or being written. */
 function stillOpen(model: FileModel, run: StateRun, told: ReadonlySet<Thing>): readonly Finding[] {
   const found = reportState(run);
-  if (!isHalfWritten(model) && !(isDraft(model) && isPuttingBack(run, told))) return found;
+  if (!isHalfWritten(model) && !(isDraft(model) && isPuttingBack(run, told, isWithoutEnd(model))))
+    return found;
   return found.map((f) => (f.code.startsWith('S3') ? { ...f, severity: 'question' } : f));
 }
 

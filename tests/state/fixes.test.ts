@@ -348,3 +348,21 @@ charge gas`,
     'S308 `cold` is opened here and never evacuated / Insert `evacuate cold`',
   ]);
 });
+
+test.each([
+  ['install trim, door', 'S201 `door` is put on only later, and must be before `trim`', 'install door, trim'],
+  ['install door, trim', undefined, undefined],
+])('one line puts on in order: %s', (line, message, mended) => {
+  const things = 'parts\n  door: Door\n    behind trim\n  trim: Trim\n';
+  const text = job(things, `remove trim, door\n${line}`);
+  const of = (content: string) => findingsOf(new Map([['a.bay', content]]));
+  const [found, ...others] = of(text);
+  expect([found && `${found.code} ${found.message}`, others]).toEqual([message, []]);
+  expect(found?.fixes[0]?.edits[0]?.text).toBe(mended?.slice('install '.length));
+});
+
+test('what rides in a part may go in by the same line', () => {
+  const things = 'parts\n  hub: Hub\n  bearing: Bearing\n    in hub\n';
+  const text = job(things, 'remove bearing, hub\ninstall hub, bearing');
+  expect(findingsOf(new Map([['a.bay', text]]))).toEqual([]);
+});

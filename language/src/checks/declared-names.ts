@@ -1,6 +1,7 @@
 // N102, N103, N104: what is declared twice, what hides an import, what nothing uses.
 import { type Finding, finding } from '../diagnostics/define.js';
 import { declaredTwice, hidesImport, neverUsed } from '../diagnostics/names.js';
+import { isJustBegun } from '../names/draft.js';
 import { everyLine, type Job, linesOfWork } from '../names/job.js';
 import { type MentionWay, visitMentions } from '../names/mentions.js';
 import { clausesOf, type FileModel, hasClause, nameSpan, type Thing } from '../names/model.js';
@@ -50,7 +51,7 @@ function hidingPlace({ first, again }: Clash, { file }: Job): Span | undefined {
 
 function unused(job: Job): Finding[] {
   const { file } = job;
-  if (file.kind !== 'procedure' || file.work.length === 0) return [];
+  if (file.kind !== 'procedure' || isJustBegun(file)) return [];
   const words = wordsOnBrokenLines(file.lines);
   const known = file.things.map((thing) => thing.name);
   for (const name of undeclaredUses(job).keys()) for (const near of nearestName(name, known)) words.add(near);

@@ -12,6 +12,13 @@ export function isHalfWritten(file: FileModel): boolean {
   );
 }
 
+/** A draft of no more than its taking apart so far: most of what it declares is still to be used. */
+export function isJustBegun(file: FileModel): boolean {
+  return (
+    isDraft(file) && file.work.every(({ word, children }) => FIRST_HALF.has(word) || children.length === 0)
+  );
+}
+
 /** A draft whose completion is not begun: how the vehicle is handed back is still to be written. */
 export function isWithoutEnd(file: FileModel): boolean {
   return (
@@ -24,4 +31,5 @@ export function isEndOfDraft(file: FileModel, { end }: { readonly end: number })
   return isDraft(file) && end === file.work.at(-1)?.end;
 }
 
+const FIRST_HALF: ReadonlySet<string> = new Set(['preparation', 'removal']);
 const SECOND_HALF: ReadonlySet<string> = new Set(['installation', 'completion']);

@@ -204,7 +204,9 @@ function arriveLate(m: Machine, asked: Asked, effect: Effect): Condition {
   const wants = effect.makes.flatMap((make) => MAKES_WANT[make] ?? []);
   for (const { deficit, want, when } of assumed) {
     const at = m.d.and(when, asked.when);
-    if (at === NEVER || deficit.act === asked.act || !wants.includes(want)) continue;
+    if (at === NEVER || !wants.includes(want)) continue;
+    // Of one line, only what is put on in the wrong order comes late: `install trim, mirror`.
+    if (deficit.act === asked.act && directionOf(want) !== 'together') continue;
     const lacked = deficit.lacks.some((l) => l.thing === asked.thing);
     if (lacked && !deficit.late.includes(asked.act)) deficit.late.push(asked.act);
     deficit.arrived.set(asked.thing, m.d.or(deficit.arrived.get(asked.thing) ?? NEVER, at));

@@ -1,4 +1,5 @@
-// Fixes of an act that fails because a line before it was missed, where that line is told by what stands around it.
+// Fixes of an act that fails because a line before it was missed, where that line is told by what stands around it, or
+// because of the order within its own line.
 import type { Fix } from '../diagnostics/define.js';
 import type { Thing } from '../names/model.js';
 import type { Line } from '../syntax/tree.js';
@@ -43,6 +44,28 @@ export function runBeforeLook(m: Machine, act: Act, lacks: readonly Lack[]): Fix
   if (section?.word !== 'completion' || act.statement?.verb.judges !== 'by looking' || !isCoveredAgain)
     return undefined;
   return insertAt(m, act, line, 'run engine');
+}
+
+/** Names first, within the line, what must be on first. */
+export function reorderFix(m: Machine, act: Act, lacks: readonly Lack[]): Fix | undefined {
+  const { line, statement, file } = act;
+  const first = line.kind === 'statement' ? line.items[0] : undefined;
+  const last = line.kind === 'statement' ? line.items.at(-1) : undefined;
+  if (!first || !last || !statement || act.through || file !== m.job.file.path) return undefined;
+  const { text } = m.job.file.tree;
+  const isFirst = (i: number): boolean => lacks.some(({ thing }) => thing === statement.objects[i]?.thing);
+  const items = statement.objects.map(({ item }, i) => ({
+    said: text.slice(item.start, item.end),
+    isFirst: isFirst(i),
+  }));
+  const inOrder = [...items.filter((i) => i.isFirst), ...items.filter((i) => !i.isFirst)].map(
+    ({ said }) => said,
+  );
+  const said = inOrder.join(', ');
+  return {
+    title: `Write \`${statement.verb.word} ${said}\``,
+    edits: [{ file, span: { start: first.start, end: last.end }, text: said }],
+  };
 }
 
 function insertAt(m: Machine, act: Act, line: Line, text: string): Fix | undefined {

@@ -40,6 +40,8 @@ type NeedRule = (m: Machine, asked: Asked) => readonly Lack[];
 const vehicleOf = (m: Machine): Thing => m.job.scope.resolve('vehicle') as Thing;
 const suspensionOf = (m: Machine): Thing => m.job.scope.resolve('suspension') as Thing;
 
+const isObject = ({ statement }: Act, thing: Thing): boolean =>
+  statement?.objects.some((o) => o.thing === thing) ?? false;
 const looks = (act: Act): boolean => act.statement?.verb.judges === 'by looking';
 const runs = (act: Act): boolean => act.statement?.verb.on.machine?.makes.includes('fluids moved') ?? false;
 
@@ -117,9 +119,12 @@ export const NEED_RULES: Readonly<Record<Need, NeedRule>> = {
         ? lacksOf(m, r.of, 'put', (v) => v === 'placed', 'gone', m.d.and(when, r.when))
         : NO_LACKS,
     ),
-  'members in': (m, { thing, when }) =>
+  // A bearing that the same line names goes in with its hub.
+  'members in': (m, { act, thing, when }) =>
     lacksBy(m.job.inverse(thing, 'in'), (r) =>
-      r.of.kind === 'part' && !hasClause(r.of, 'held by') ? notIn(m, r.of, m.d.and(when, r.when)) : NO_LACKS,
+      r.of.kind === 'part' && !hasClause(r.of, 'held by') && !isObject(act, r.of)
+        ? notIn(m, r.of, m.d.and(when, r.when))
+        : NO_LACKS,
     ),
   'joint wet': (m, { thing, when }) => {
     const sealant = sealantOf(m.job, thing);

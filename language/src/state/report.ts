@@ -14,7 +14,7 @@ import { DONE_ALREADY, dropFix } from './drop-fix.js';
 import { hangFix, insertFix, isEvacuated, moveFix } from './fixes.js';
 import { groupLacks } from './group.js';
 import type { Machine } from './machine.js';
-import { closedBefore, runBeforeLook } from './missed-fix.js';
+import { closedBefore, reorderFix, runBeforeLook } from './missed-fix.js';
 import { pairFix } from './pair-fix.js';
 import { whenOf } from './relations.js';
 import {
@@ -137,7 +137,7 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
     ...makersOf(m, lacks)
       .filter((a) => a !== act)
       .map((a) => ({ ...a.blame, message: `${madeWord(a)} here` })),
-    ...deficit.late.map((a) => ({ ...a.blame, message: 'done only here' })),
+    ...deficit.late.filter((a) => a !== act).map((a) => ({ ...a.blame, message: 'done only here' })),
   ];
   const fix = act ? fixAtAct(m, act, deficit, lacks) : undefined;
   return finding(
@@ -150,6 +150,7 @@ function told(m: Machine, deficit: Deficit, lacks: readonly Lack[], def: Diagnos
 function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]): Fix | undefined {
   const { need, late } = deficit;
   if (DONE_ALREADY.has(need)) return closedBefore(m, act, lacks) ?? dropFix(m, act, lacks);
+  if (late[0] === act) return reorderFix(m, act, lacks);
   const run = need === 'reachable' ? runBeforeLook(m, act, lacks) : undefined;
   if (run) return run;
   if (need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part'))

@@ -56,6 +56,37 @@ test.each([
   expect([...new Set(found.map((f) => f.severity))]).toEqual([severity]);
 });
 
+const LONG = [...PARTS, 'seal', 'lining', 'frame', 'glass', 'strip', 'tray'];
+const long = (end: string, back: readonly string[]): string =>
+  large('', back)
+    .replace(
+      PARTS.map((name) => `  ${name}: The ${name}`).join('\n'),
+      LONG.map((name) => `  ${name}: The ${name}`).join('\n'),
+    )
+    .replace(
+      PARTS.map((name) => `    remove ${name}`).join('\n'),
+      LONG.map((name) => `    remove ${name}`).join('\n'),
+    ) + end;
+
+test.each([
+  [
+    'what came off last is back',
+    ['tray', 'strip', 'glass', 'frame', 'lining', 'seal', 'plate'],
+    '',
+    'question',
+  ],
+  ['one of those is left out', ['tray', 'strip', 'glass', 'lining', 'seal', 'plate', 'cap'], '', 'error'],
+  [
+    'the completion is begun',
+    ['tray', 'strip', 'glass', 'frame', 'lining', 'seal', 'plate'],
+    '\ncompletion\n  step: Hand back\n    do: Sign.\n',
+    'error',
+  ],
+])('of much that is put back in turn, %s', (_name, back, end, severity) => {
+  const found = findingsOf(new Map([['a.bay', long(end, back)]])).filter(({ code }) => code === 'S301');
+  expect([...new Set(found.map((f) => f.severity))]).toEqual([severity]);
+});
+
 const END = `
 completion
   step: Hand back

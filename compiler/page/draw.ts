@@ -1,7 +1,7 @@
 // Puts the state of the job on the page.
 
 import { say } from '../src/document/words.js';
-import type { PageData } from '../src/html/page-types.js';
+import type { PageData, PageRow } from '../src/html/page-types.js';
 import type { Verdict } from './exact.js';
 import { type ClockState, isForOthers, type JobState, type Reason } from './state.js';
 
@@ -19,27 +19,50 @@ export function drawState(data: PageData, state: JobState, signedAt: number | un
   setText('loose', String(state.loose.length));
   setText('done', String(state.done));
   setText('all', say(words.doneOf, { all: state.needed }));
-  const names = (ids: readonly string[]) => ids.map((id) => things[id] ?? id);
-  drawList('list-off', names(state.off), words.nothing);
-  drawList('list-loose', names(state.loose), words.nothing);
+  byId('next')?.setAttribute('href', `#${nextOpen(data, state) ?? 'record'}`);
+  const named = (ids: readonly string[]) =>
+    ids.map((id) => ({ text: things[id] ?? id, row: nextOpen(data, state, id) }));
+  drawList('list-off', named(state.off), words.nothing);
+  drawList('list-loose', named(state.loose), words.nothing);
   drawBans(state.bans);
   for (const row of data.rows) drawRow(data, state, row.id);
   drawProgress(data, state);
   drawReadings(data, state);
-  const holds = data.rows.flatMap((row) => row.holds.map((id) => `${row.number} ${value(id) || words.open}`));
+  const holds = data.rows.flatMap((row) =>
+    row.holds.map((id) => ({ text: `${row.number} ${value(id) || words.open}`, row: row.id })),
+  );
   drawList('list-holds', holds, words.nothing);
   const why = state.open[0];
   const sign = byId('sign');
   if (sign instanceof HTMLButtonElement) sign.disabled = why !== undefined || signedAt !== undefined;
   const time = signedAt === undefined ? '' : clockTime(new Date(signedAt));
-  setText(
-    'why',
-    why
-      ? say(words.notYet, { why: reason(data, why, state) })
-      : signedAt === undefined
-        ? ''
-        : say(words.signed, { time }),
-  );
+  const said = why
+    ? say(words.notYet, { why: reason(data, why, state) })
+    : signedAt === undefined
+      ? ''
+      : say(words.signed, { time });
+  const row = why && 'row' in why ? why.row : why?.why === 'ticks' ? nextOpen(data, state) : undefined;
+  if (byId('why')?.textContent !== said) byId('why')?.replaceChildren(leading({ text: said, row }));
+}
+
+/** The next line to be done, or the next at which something comes on or is torqued. */
+function nextOpen({ rows }: PageData, state: JobState, thing?: string): string | undefined {
+  const isOpen = ({ id, changes }: PageRow): boolean =>
+    state.rows[id]?.needed === true &&
+    !state.rows[id]?.ticked &&
+    (thing === undefined || changes.some((change) => change.thing === thing));
+  return rows.find(isOpen)?.id;
+}
+
+/** Words that lead to a line of the guide, where they are about one. */
+interface Entry {
+  readonly text: string;
+  readonly row?: string | undefined;
+}
+
+function leading({ text, row }: Entry): Node {
+  if (row === undefined) return document.createTextNode(text);
+  return Object.assign(document.createElement('a'), { href: `#${row}`, textContent: text });
 }
 
 export function drawClocks(data: PageData, clocks: readonly ClockState[]): void {
@@ -56,7 +79,7 @@ export function drawClocks(data: PageData, clocks: readonly ClockState[]): void 
   const running = clocks.filter(({ started }) => started !== undefined);
   drawList(
     'list-clocks',
-    running.map(({ clock, left }) => `${clock.name}: ${clockText(data, clock.sense, left)}`),
+    running.map(({ clock, left }) => ({ text: `${clock.name}: ${clockText(data, clock.sense, left)}` })),
     words.nothing,
   );
 }
@@ -100,8 +123,8 @@ function drawRow({ words, rows }: PageData, state: JobState, id: string): void {
   // The line itself, and what the record has of it.
   for (const row of document.querySelectorAll(`[id="${CSS.escape(id)}"],[data-of="${CSS.escape(id)}"]`)) {
     row.classList.toggle('skipped', skipped);
-    const note = row.querySelector<HTMLElement>('.na');
-    if (!note) continue;
+    const note = row.matches('.na') ? row : row.querySelector('.na');
+    if (!(note instanceof HTMLElement)) continue;
     note.hidden = !skipped;
     note.textContent = skipped ? say(phrase, { line }) : '';
   }
@@ -116,7 +139,9 @@ function drawProgress({ steps }: PageData, state: JobState): void {
 
 function drawReadings(data: PageData, state: JobState): void {
   const { words } = data;
-  const list: string[] = [];
+  // Boxes for different vehicles read alike until one of them is filled in.
+  const list = new Map<string, Entry>();
+  const put = (text: string, row: string) => list.set(text, { text, row });
   for (const row of data.rows) {
     const { needed = true, result, verdicts = {} } = state.rows[row.id] ?? {};
     for (const reading of row.readings) {
@@ -130,12 +155,12 @@ function drawReadings(data: PageData, state: JobState): void {
       output?.classList.toggle('fail', verdict.verdict !== 'pass' && !isNone);
       const place = reading.place === undefined ? '' : `, ${reading.place}`;
       if (needed && !isForOthers(reading, row.readings, verdicts))
-        list.push(`${row.number} ${reading.name}${place}: ${isNone ? words.open : text}`);
+        put(`${row.number} ${reading.name}${place}: ${isNone ? words.open : text}`, row.id);
       setFound(reading.id, isNone ? (reading.units[0]?.label ?? '') : text);
     }
     for (const id of row.inspections) {
       const text = result === 'good' ? words.good : result === 'bad' ? words.bad : '';
-      if (needed) list.push(`${row.number} ${row.says ?? ''}: ${text || words.open}`);
+      if (needed) put(`${row.number} ${row.says ?? ''}: ${text || words.open}`, row.id);
       if (id) setFound(row.id, text);
     }
     for (const id of row.holds) {
@@ -143,8 +168,7 @@ function drawReadings(data: PageData, state: JobState): void {
       if (output) output.textContent = value(id);
     }
   }
-  // Boxes for different vehicles read alike until one of them is filled in.
-  drawList('list-readings', [...new Set(list)], words.nothing);
+  drawList('list-readings', [...list.values()], words.nothing);
 }
 
 /** In the record: a reading by its blank, an inspection by its row. */
@@ -199,14 +223,23 @@ export function keepClearOfBar(): void {
   }).observe(top);
 }
 
-function drawList(id: string, items: readonly string[], empty: string): void {
+function drawList(id: string, items: readonly Entry[], empty: string): void {
   const list = byId(id);
-  const texts = items.length > 0 ? items : [empty];
-  if (!list || list.textContent === texts.join('')) return;
+  const entries = items.length > 0 ? items : [{ text: empty }];
+  const now = JSON.stringify(entries);
+  if (!list || drawn.get(id) === now) return;
+  drawn.set(id, now);
   list.replaceChildren(
-    ...texts.map((text) => Object.assign(document.createElement('li'), { textContent: text })),
+    ...entries.map((entry) => {
+      const item = document.createElement('li');
+      item.append(leading(entry));
+      return item;
+    }),
   );
 }
+
+/** What the lists show: where it is the same, focus stays on its links. */
+const drawn = new Map<string, string>();
 
 function value(id: string): string {
   const control = byId(id);

@@ -38,7 +38,7 @@ export interface JobState {
 }
 
 export type Reason =
-  | { readonly why: 'hold' | 'reading' | 'failed'; readonly line: string }
+  | { readonly why: 'hold' | 'reading' | 'failed'; readonly line: string; readonly row: string }
   | { readonly why: 'clock'; readonly name: string }
   | { readonly why: 'off' }
   | { readonly why: 'ticks'; readonly count: number }
@@ -154,14 +154,14 @@ function reasons(needed: readonly PageRow[], entries: Entries, state: Omit<JobSt
   for (const row of needed) {
     const { result } = state.rows[row.id] ?? {};
     if (row.holds.some((id) => String(entries[id] ?? '').trim().length < 2))
-      found.push({ why: 'hold', line: row.number });
+      found.push({ why: 'hold', line: row.number, row: row.id });
     if (row.readings.length + row.inspections.length > 0 && result === undefined)
-      found.push({ why: 'reading', line: row.number });
+      found.push({ why: 'reading', line: row.number, row: row.id });
     if (result !== 'bad') continue;
     const then = depending(row.id);
     if (then.length === 0 && row.told?.some((wanted) => cameOut(state.rows[row.id], wanted))) continue;
     if (then.length === 0 || then.some(({ id, stop }) => stop || !state.rows[id]?.ticked))
-      found.push({ why: 'failed', line: row.number });
+      found.push({ why: 'failed', line: row.number, row: row.id });
   }
   for (const { clock, left, started } of state.clocks)
     if (clock.sense === 'at least' && started !== undefined && left > 0)

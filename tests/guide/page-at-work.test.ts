@@ -83,6 +83,28 @@ test('the bay: counts, readings, ban, hold, sign, keep, undo, record', async () 
   );
 });
 
+test('the counts lead to what they count, and what is open leads to its line', async () => {
+  await withPage(fh12(), { viewport: { width: 360, height: 700 }, reducedMotion: 'reduce' }, async (page) => {
+    const leads = (name: string) => page.locator(name).getAttribute('href');
+    expect(await leads('#next')).toBe('#r1-1');
+    await tickTo(page, 'r3-3');
+    expect(await leads('#next')).toBe('#r3-4');
+    await page.click('#next');
+    await page.waitForFunction(() => location.hash === '#r3-4');
+    const bar = await page.locator('.top').boundingBox();
+    const line = await page.locator('#r3-4').boundingBox();
+    expect(line?.y).toBeGreaterThanOrEqual(bar?.height ?? 700);
+    expect(line?.y).toBeLessThan(350);
+    // Where it comes on again.
+    expect(await leads('#list-off li:has-text("wheel-speed sensor") a')).toBe('#r5-4');
+    expect(await leads('#list-readings li:has-text("2.6") a')).toBe('#r2-6');
+    expect(await leads('#list-holds a')).toBe('#r9-5');
+    expect(await leads('#why a')).toBe('#r2-6');
+    await page.click('.counts a');
+    expect(await page.locator('#list-off').isVisible()).toBe(true);
+  });
+});
+
 test('what falls away says so at its line and in the record, which prints alone', async () => {
   const { document } = lower(`${HEAD}
 inspection
@@ -101,7 +123,7 @@ inspection
     expect(await told()).toEqual(['Not needed: 1.1 passed.']);
     await page.check('#look-r1-1-bad');
     expect(await told()).toEqual(['Not needed after 1.1.', 'Not needed after 1.1.']);
-    expect(await page.locator('.record .skipped').textContent()).toContain('1.3Wheel nuts');
+    expect(await page.locator('.record tr:has(.skipped)').textContent()).toContain('1.35 × Wheel nuts');
 
     await page.evaluate(() => {
       window.print = () => {};

@@ -66,15 +66,19 @@ function bar({ document }: PageContext): Markup {
     'header',
     { class: 'bar' },
     el('b', { class: 'no' }, identity.number),
-    el('span', { class: 'who' }, factsOf(document).join(' · ')),
+    el(
+      'span',
+      { class: 'who' },
+      factsOf(document).map((fact, i) => [i > 0 && ' · ', el('span', { class: 'fig' }, fact)]),
+    ),
     identity.status !== 'released' && el('span', { class: 'status' }, identity.statusText),
     sheet === 'guide' && [
       el(
         'p',
         { class: 'counts', 'data-live': true },
-        el('span', {}, el('b', { id: 'off' }, '0'), ' ', words.stillOff),
-        el('span', {}, el('b', { id: 'loose' }, '0'), ' ', words.toTorque),
-        el('span', {}, el('b', { id: 'done' }, '0'), ' ', el('span', { id: 'all' })),
+        el('a', { href: '#list-off' }, el('b', { id: 'off' }, '0'), ' ', words.stillOff),
+        el('a', { href: '#list-loose' }, el('b', { id: 'loose' }, '0'), ' ', words.toTorque),
+        el('a', { id: 'next', href: '#main' }, el('b', { id: 'done' }, '0'), ' ', el('span', { id: 'all' })),
       ),
       el('button', { type: 'button', id: 'undo', 'data-live': true, disabled: true }, words.undo),
     ],

@@ -1,0 +1,65 @@
+// The record on the page: both sides of a job beside each other, with blanks that are the same as before. Needs Debian's
+// chromium.
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { useBrowser, withPage } from './browser.js';
+import { HEAD, lower } from './lower-helper.js';
+
+useBrowser();
+
+const BOTH = `${HEAD}sides left, right
+
+limits
+  run-out: Run-out
+    at most 0.5 mm, per "T-1"
+
+inspection
+  step: Look
+    inspect wheel
+      reject: cracks
+    measure run-out
+    torque wheel-nut
+  step: After
+    recheck wheel-nut, after 50 km
+`;
+
+const cells = (page: Page, title: string) =>
+  page.evaluate((heading) => {
+    const part = [...document.querySelectorAll('.record section')].find(
+      (one) => one.querySelector('h3,h2')?.textContent === heading,
+    );
+    return [...(part?.querySelectorAll('tr') ?? [])].map((row) =>
+      [...row.children]
+        .map((cell) => cell.textContent + (cell.querySelector('input') ? '[_]' : ''))
+        .map((said) => said.replaceAll('\u00a0', ' ').trim())
+        .join(' | '),
+    );
+  }, title);
+
+test('both sides stand in one row of the record, each with its own blanks', async () => {
+  await withPage(lower(BOTH).document, { viewport: { width: 768, height: 900 } }, async (page) => {
+    expect(await cells(page, 'Readings and inspections')).toEqual([
+      'At | What | Limit | Left | Right',
+      'Found | Found',
+      '1.1 2.1 | Road wheel | Reject: cracks |  | ',
+      '1.2 2.2 | Run-out | at most 0.5 mm | mm | mm',
+    ]);
+    expect(await cells(page, 'Torques')).toEqual([
+      'At | Joint, Torque | Left | Right',
+      'Wrench | Initials | Wrench | Initials',
+      '1.3 2.3 | 5 × Wheel nutsaxle light 160 N·m, axle heavy 180 N·m | [_] | [_] | [_] | [_]',
+      'At | Joint | Torque | Wrench | Initials',
+      '3.1 | 10 × Wheel nuts, recheck | axle light 160 N·m, axle heavy 180 N·m | [_] | [_]',
+    ]);
+    await page.check('#t-r1-1');
+    await page.locator('[data-inspection] input').first().check();
+    await page.locator('[data-reading] input').first().fill('0,3');
+    const found = await page.locator('[data-found]').allTextContents();
+    expect(found.map((said) => said.replaceAll('\u00a0', ' '))).toEqual([
+      'good',
+      '',
+      'Pass: 0.3 mm. Limit 0.5 mm.',
+      'mm',
+    ]);
+  });
+});

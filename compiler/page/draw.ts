@@ -67,19 +67,20 @@ function leading({ text, row }: Entry): Node {
 
 export function drawClocks(data: PageData, clocks: readonly ClockState[]): void {
   const { words } = data;
-  for (const { clock, left, started } of clocks) {
+  for (const state of clocks) {
+    const { clock, left, started, isEnded } = state;
     const box = document.querySelector(`[data-clock="${CSS.escape(clock.id)}"]`);
-    const text = started === undefined ? '' : clockText(data, clock.sense, left);
+    const text = started === undefined ? '' : clockText(data, state);
     const output = box?.querySelector('output');
     if (output && output.textContent !== text) output.textContent = text;
-    box?.classList.toggle('rings', started !== undefined && left <= 0 && left > -RING_SECONDS);
+    box?.classList.toggle('rings', started !== undefined && !isEnded && left <= 0 && left > -RING_SECONDS);
     const button = box?.querySelector('button');
     if (button) button.hidden = started !== undefined;
   }
-  const running = clocks.filter(({ started }) => started !== undefined);
+  const running = clocks.filter(({ started, isEnded }) => started !== undefined && !isEnded);
   drawList(
     'list-clocks',
-    running.map(({ clock, left }) => ({ text: `${clock.name}: ${clockText(data, clock.sense, left)}` })),
+    running.map((state) => ({ text: `${state.clock.name}: ${clockText(data, state)}` })),
     words.nothing,
   );
 }
@@ -87,9 +88,11 @@ export function drawClocks(data: PageData, clocks: readonly ClockState[]): void 
 /** A clock rings for this long. */
 export const RING_SECONDS = 60;
 
-function clockText({ words }: PageData, sense: 'at least' | 'at most', left: number): string {
+function clockText({ words }: PageData, { clock: { sense }, left, isEnded }: ClockState): string {
   if (left > 0)
-    return say(sense === 'at least' ? words.clockLeft : words.clockTimeLeft, { time: duration(left) });
+    return say(sense === 'at least' || isEnded ? words.clockLeft : words.clockTimeLeft, {
+      time: duration(left),
+    });
   return sense === 'at least' ? words.clockDone : say(words.clockOver, { time: duration(-left) });
 }
 

@@ -125,8 +125,8 @@ function tick(): void {
   state = state0();
   if (state.open.length !== before) drawState(data, state, kept.signedAt);
   drawClocks(data, state.clocks);
-  for (const { clock, left, started } of state.clocks) {
-    if (started === undefined || left > 0) rung.delete(clock.id);
+  for (const { clock, left, started, isEnded } of state.clocks) {
+    if (started === undefined || isEnded || left > 0) rung.delete(clock.id);
     else if (!rung.has(clock.id)) {
       rung.add(clock.id);
       ring();

@@ -23,6 +23,8 @@ export interface ClockState {
   readonly started: number | undefined;
   /** Seconds to go; negative when over. */
   readonly left: number;
+  /** The line that ends it is done: what was left then stays. */
+  readonly isEnded: boolean;
 }
 
 export interface JobState {
@@ -140,10 +142,13 @@ function cameOut(row: RowState | undefined, wanted: Depends['result']): boolean 
 
 function clockState(clock: PageClock, times: Times, now: number): ClockState {
   const started = times[clock.id] ?? (clock.fromRow ? times[clock.fromRow] : undefined);
+  const ended = clock.untilRow ? times[clock.untilRow] : undefined;
+  const isEnded = started !== undefined && ended !== undefined && ended >= started;
   return {
     clock,
     started,
-    left: started === undefined ? clock.seconds : clock.seconds - (now - started) / 1000,
+    left: started === undefined ? clock.seconds : clock.seconds - ((isEnded ? ended : now) - started) / 1000,
+    isEnded,
   };
 }
 

@@ -179,6 +179,46 @@ test('clocks run from the tick of their line and say when it is too late', async
   });
 });
 
+test('a joint closed in time is never too late', async () => {
+  const { document } = lower(`${HEAD}
+parts
+  cover: Axle cover
+    sealed with paste on face
+    closes axle-oil
+
+supplies
+  paste: Sealing paste
+    sealant
+    fit within 10 min
+
+places
+  face: Cover face
+
+installation
+  step: Close
+    remove cover
+    clean face
+    apply paste to face
+    install cover
+`);
+  await withPage(document, {}, async (page) => {
+    await page.clock.install({ time: new Date('2026-01-05T08:00:00Z') });
+    await page.reload();
+    await page.clock.pauseAt(new Date('2026-01-05T09:00:00Z'));
+    const told = page.locator('[data-clock] output');
+    await page.click('#t-r1-3');
+    await page.clock.runFor(60_000);
+    await page.click('#t-r1-4');
+    await page.clock.runFor(900_000);
+    expect(await told.textContent()).toBe('9:00 left');
+    expect(await page.locator('[data-clock]').getAttribute('class')).not.toContain('rings');
+    expect(await page.locator('#list-clocks').textContent()).toBe('nothing');
+    // Taken back, it runs on.
+    await page.click('#t-r1-4');
+    expect(await told.textContent()).toBe('Too late: 6:00 over.');
+  });
+});
+
 test('the keyboard reaches every control, and focus stays clear of the bar', async () => {
   await withPage(fh12(), { viewport: { width: 360, height: 700 } }, async (page) => {
     await page.keyboard.press('Tab');

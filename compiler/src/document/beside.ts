@@ -110,6 +110,8 @@ export interface BesideKinds {
     readonly name: string;
     /** The line whose tick starts it. Missing: started by hand. */
     readonly from?: { readonly row: string; readonly number: string };
+    /** The line whose tick ends it, where it must not be overrun. */
+    readonly until?: { readonly row: string; readonly number: string };
   };
   picture: { readonly kind: 'picture'; readonly picture: Picture };
 }

@@ -107,6 +107,7 @@ function pageClock(clock: BesideKinds['clock']): PageClock {
     sense: clock.sense,
     seconds: clock.seconds,
     ...(clock.from ? { fromRow: clock.from.row } : {}),
+    ...(clock.until ? { untilRow: clock.until.row } : {}),
   };
 }
 

@@ -23,6 +23,8 @@ export interface PageClock {
   readonly sense: 'at least' | 'at most';
   readonly seconds: number;
   readonly fromRow?: string;
+  /** Its tick ends the clock. */
+  readonly untilRow?: string;
 }
 
 export interface PageRow {

@@ -1,5 +1,6 @@
 // Lasting bans on the rows where they hold: said where they begin and end, and in the running bar between.
 import { type BanInForce, bansInForce, NEVER, phraseText } from '@baywright/language';
+import type { Beside } from '../beside.js';
 import { type Block, type BlockOf, type Rail, walkBlocks } from '../blocks.js';
 import type { Ban } from '../document.js';
 import { type Prose, text } from '../inline.js';
@@ -33,9 +34,8 @@ export function withBans(
   const bans = spans.flatMap(({ id, from, to, told }): Ban[] =>
     lastRow ? [{ id, text: told, fromRow: from.row, untilRow: (to ?? lastRow).row }] : [],
   );
-  // A wait before filling has no place in a job that fills nothing.
-  const idle = new Set(walk.clocks.filter((clock) => !clock.to && !holdsToEnd(clock)).map(({ box }) => box));
-  return { bans, steps: steps.map((step) => ({ ...step, items: inserted(step.items, spans, idle) })) };
+  const clocks = new Map(walk.clocks.map((clock) => [clock.box, clock]));
+  return { bans, steps: steps.map((step) => ({ ...step, items: inserted(step.items, spans, clocks) })) };
 }
 
 function spansOf(walk: Walk): readonly Span[] {
@@ -141,7 +141,11 @@ function toldOf({ print }: Walk, { rule, banned, while: state }: BanInForce): st
 }
 
 /** Puts the opening line before the row that begins a ban and the closing one where it is over. */
-function inserted(items: readonly Block[], spans: readonly Span[], idle: ReadonlySet<string>): Block[] {
+function inserted(
+  items: readonly Block[],
+  spans: readonly Span[],
+  clocks: ReadonlyMap<string, Running>,
+): Block[] {
   return items.flatMap((item): Block[] => {
     if ('items' in item) {
       // What only some vehicles or cases come to is closed before their branch: it is over for the others as well.
@@ -149,7 +153,7 @@ function inserted(items: readonly Block[], spans: readonly Span[], idle: Readonl
       const over = spans.filter(({ to, isOverBefore }) => isOverBefore && to && rows.has(to.row));
       const inside = spans.map((span) => (over.includes(span) ? { ...span, to: undefined } : span));
       const rail = 'rail' in item ? item.rail : { off: 0, loose: 0 };
-      return [...closing(over, rail), { ...item, items: inserted(item.items, inside, idle) } as Block];
+      return [...closing(over, rail), { ...item, items: inserted(item.items, inside, clocks) } as Block];
     }
     if (item.kind !== 'row') return [item];
     const { rail } = item;
@@ -163,13 +167,21 @@ function inserted(items: readonly Block[], spans: readonly Span[], idle: Readonl
         rail,
       ),
       ...opening,
-      { ...item, beside: item.beside.filter((box) => box.kind !== 'clock' || !idle.has(box.id)) },
+      { ...item, beside: item.beside.flatMap((box) => withEnd(box, clocks)) },
       ...closing(
         closed.filter(({ isOverBefore }) => !isOverBefore),
         rail,
       ),
     ];
   });
+}
+
+/** A clock with its end. A wait before filling has no place in a job that fills nothing. */
+function withEnd(box: Beside, clocks: ReadonlyMap<string, Running>): Beside[] {
+  const clock = box.kind === 'clock' ? clocks.get(box.id) : undefined;
+  if (box.kind !== 'clock' || !clock) return [box];
+  if (!clock.to) return holdsToEnd(clock) ? [box] : [];
+  return [box.sense === 'at most' ? { ...box, until: clock.to } : box];
 }
 
 const closing = (spans: readonly Span[], rail: Rail): Block[] =>

@@ -142,7 +142,7 @@ function drawProgress({ steps }: PageData, state: JobState): void {
 
 function drawReadings(data: PageData, state: JobState): void {
   const { words } = data;
-  // Boxes for different vehicles read alike until one of them is filled in.
+  // Boxes for different vehicles, and places that are open, read alike and are told once.
   const list = new Map<string, Entry>();
   const put = (text: string, row: string) => list.set(text, { text, row });
   for (const row of data.rows) {
@@ -158,7 +158,7 @@ function drawReadings(data: PageData, state: JobState): void {
       output?.classList.toggle('fail', verdict.verdict !== 'pass' && !isNone);
       const place = reading.place === undefined ? '' : `, ${reading.place}`;
       if (needed && !isForOthers(reading, row.readings, verdicts))
-        put(`${row.number} ${reading.name}${place}: ${isNone ? words.open : text}`, row.id);
+        put(`${row.number} ${reading.name}${isNone ? `: ${words.open}` : `${place}: ${text}`}`, row.id);
       setFound(reading.id, isNone ? (reading.units[0]?.label ?? '') : text);
     }
     for (const id of row.inspections) {

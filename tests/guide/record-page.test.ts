@@ -63,3 +63,23 @@ test('both sides stand in one row of the record, each with its own blanks', asyn
     ]);
   });
 });
+
+test('places that are open are told once, those that are read one by one', async () => {
+  const places = BOTH.replace('sides left, right\n', '').replace(
+    'measure run-out',
+    'measure run-out, at 3 places',
+  );
+  await withPage(lower(places).document, { viewport: { width: 360, height: 700 } }, async (page) => {
+    const told = async () =>
+      (await page.locator('#list-readings li').allTextContents()).map((said) =>
+        said.replaceAll('\u00a0', ' '),
+      );
+    expect(await told()).toEqual(['1.1 Inspect the road wheel: open', '1.2 Run-out: open']);
+    await page.locator('.places input').nth(1).fill('0.7');
+    expect(await told()).toEqual([
+      '1.1 Inspect the road wheel: open',
+      '1.2 Run-out: open',
+      '1.2 Run-out, 2: Fail: 0.7 mm is above 0.5 mm.',
+    ]);
+  });
+});

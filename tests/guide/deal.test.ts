@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { deal, type Step } from '../../compiler/src/pdf/steps/deal.js';
+import type { Stays } from '../../compiler/src/pdf/steps/rows.js';
 import { high, NOTHING } from '../../compiler/src/pdf/steps/set.js';
 import type { Unit } from '../../compiler/src/pdf/steps/units.js';
 
@@ -10,18 +11,18 @@ const FULL = 240;
 const room = (): number => FULL + 0.3;
 const HEAD = 15;
 
-/** A line so high; one that judges the line before it is a STOP or a HOLD. */
+/** A line so high; a STOP or a HOLD always stays with the line before it. */
 interface Line {
   readonly high: number;
-  readonly judges?: boolean;
+  readonly stays?: Stays;
 }
 
-const unit = ({ high: height, judges = false }: Line): Unit => ({
+const unit = ({ high: height, stays = 'no' }: Line): Unit => ({
   before: [],
   row: {
     number: '1.1',
     place: 1,
-    judges,
+    stays,
     ruled: false,
     rail: { off: 0, loose: 0 },
     revised: false,
@@ -57,10 +58,16 @@ test('a long step is parted where a page would stay half empty', () => {
 });
 
 test('a HOLD goes to the next page with the tall box that it judges', () => {
-  const judged = [...times(15, 10), 55, { high: 25, judges: true }, ...times(4, 10)];
+  const judged = [...times(15, 10), 55, { high: 25, stays: 'always' as const }, ...times(4, 10)];
   expect(dealt([judged])).toEqual([[15], [6]]);
   // Where it is no HOLD, the page is filled.
   expect(dealt([[...times(15, 10), 55, 25, ...times(4, 10)]])).toEqual([[16], [5]]);
+});
+
+test('a HOLD does so for a page more; what only depends on a line does not', () => {
+  const lines = (stays: Stays) => [...times(20, 10), { high: 30, stays }, ...times(19, 10), 15];
+  expect(dealt([lines('always')])).toHaveLength(3);
+  expect(dealt([lines('where it can')])).toHaveLength(2);
 });
 
 test('what a tall line leaves empty is not all on one page', () => {
@@ -89,7 +96,10 @@ test('what proves the guide takes the last step with it to a page of its own', (
 });
 
 test('nothing is lost, nothing changes places, and no page holds more than fits', () => {
-  const line = fc.record({ high: fc.integer({ min: 7, max: 130 }), judges: fc.boolean() });
+  const line = fc.record({
+    high: fc.integer({ min: 7, max: 130 }),
+    stays: fc.constantFrom<Stays>('always', 'where it can', 'no'),
+  });
   const jobs = fc.array(fc.array(line, { minLength: 1, maxLength: 25 }), { minLength: 1, maxLength: 12 });
   fc.assert(
     fc.property(jobs, fc.integer({ min: 0, max: 120 }), (lines, ending) => {

@@ -106,9 +106,8 @@ const between = (
   piece: 'with next' | 'with previous',
   { rail, revised = false }: Located,
   parts: readonly Part[],
-  ban?: Between['ban'],
-): readonly Piece[] =>
-  parts.map((part) => ({ piece, between: { part, rail, revised, ...(ban ? { ban } : {}) } }));
+  more: Pick<Between, 'ban' | 'stays'> = {},
+): readonly Piece[] => parts.map((part) => ({ piece, between: { part, rail, revised, ...more } }));
 
 const rows = (all: readonly Row[]): readonly Piece[] => all.map((row) => ({ piece: 'row', row }));
 
@@ -121,7 +120,8 @@ function nested(
   const inner: Place = { depth: place.depth + 1, last: place.last };
   const items = piecesOf(block.items, inner, context);
   place.last = inner.last;
-  return [...between('with next', block, [leadIn(block.heading, boxes, context)]), ...items];
+  const stays = 'depends' in block && block.depends ? 'where it can' : 'no';
+  return [...between('with next', block, [leadIn(block.heading, boxes, context)], { stays }), ...items];
 }
 
 /** The count of what is off, where it differs from the one printed last. */
@@ -155,8 +155,7 @@ const PIECES: Pick<BlockRenderers<readonly Piece[], PieceContext>, PieceKind> = 
   wear: (block, { context }) => between('with next', block, [wearLine(block, context)]),
   banner: (block, { context }) =>
     between(block.edge === 'start' ? 'with next' : 'with previous', block, [bannerBar(block, context)], {
-      id: block.ban,
-      edge: block.edge,
+      ban: { id: block.ban, edge: block.edge },
     }),
   branch: (block, context) => nested(block, 0, context),
   repeat: (block, context) => nested(block, block.times ?? 0, context),

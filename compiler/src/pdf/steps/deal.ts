@@ -2,9 +2,10 @@
 // job is weighed at once: as few pages as can be, and among those the breaks that part least and leave no page half empty.
 import type { Rail } from '../../document/blocks.js';
 import { HAIR } from './frame.js';
+import type { Stays } from './rows.js';
 import { high, lifted, type Part } from './set.js';
 import { NO_BANS, onNextPage, type ShownBans, withGroups } from './shown-bans.js';
-import { groupHigh, type Unit } from './units.js';
+import { groupHigh, groupStays, type Unit } from './units.js';
 
 /** A page more costs more than any break. */
 const PAGE = 1000;
@@ -12,8 +13,8 @@ const PAGE = 1000;
 const EMPTY = 300;
 /** A step is parted. */
 const PARTED = 20;
-/** A STOP or a HOLD on the next page, away from the line that it judges. */
-const JUDGED_APART = 70;
+/** On the next page, away from the line that it judges or depends on: of a STOP or a HOLD a page more is better. */
+const APART = { always: 1500, 'where it can': 60, no: 0 } as const;
 /** What explains and proves the guide on a page without a line of it. */
 const ENDING_ALONE = 90;
 /** Less of a step on a page than {@link LEAST_TAIL} or {@link LEAST_HEAD}: a page more is better. */
@@ -53,8 +54,7 @@ interface Piece {
   readonly group: readonly Unit[];
   readonly from: number;
   readonly to: number;
-  /** It stays with what stands before it. */
-  readonly judges: boolean;
+  readonly stays: Stays;
   readonly hasBans: boolean;
 }
 
@@ -108,9 +108,8 @@ function piecesOf(steps: readonly Step[]): readonly Piece[] {
     const groups = step.groups.length === 0 ? [[]] : step.groups;
     const [from, to] = [pieces.length, pieces.length + groups.length];
     for (const group of groups) {
-      const judges = group[0]?.row?.judges === true && group[0].before.length === 0;
       const hasBans = group.some((unit) => [...unit.before, ...unit.after].some(({ ban }) => ban));
-      pieces.push({ step, group, from, to, judges, hasBans });
+      pieces.push({ step, group, from, to, stays: groupStays(group), hasBans });
     }
   }
   return pieces;
@@ -128,7 +127,7 @@ function breakCost(pieces: readonly Piece[], top: (i: number) => number, from: n
   if (next.from === to) return 0;
   const isHead = next.from === to - 1 && next.from > from && top(to) - top(next.from) < LEAST_HEAD;
   const isTail = top(next.to) - top(to) < LEAST_TAIL;
-  return PARTED + (next.judges ? JUDGED_APART : 0) + (isHead || isTail ? TOO_LITTLE : 0);
+  return PARTED + APART[next.stays] + (isHead || isTail ? TOO_LITTLE : 0);
 }
 
 function dealtBy(ways: readonly Way[], pieces: readonly Piece[]): Dealt {

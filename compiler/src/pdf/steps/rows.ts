@@ -14,13 +14,16 @@ import { besidePart, orderPart } from './boxes.js';
 import { GUT, RAIL } from './frame.js';
 import { drawing, drawn, high, moved, NOTHING, type Part, prose, stacked, together, words } from './set.js';
 
+/** A STOP or a HOLD is never on the page after the line that it judges; what depends on a reading had better not be. */
+export type Stays = 'always' | 'where it can' | 'no';
+
 export interface Row {
   /** `2.6`; missing in what a long line goes on with. */
   readonly number: string | undefined;
   /** Its place in its list: `6` of `2.6`, `2` of `3.4.2`. */
   readonly place: number;
-  /** A STOP or a HOLD: it stays with the line before it. */
-  readonly judges: boolean;
+  /** How it stays with the line before it. */
+  readonly stays: Stays;
   /** Between two rules, which nothing comes closer to. */
   readonly ruled: boolean;
   readonly rail: Rail;
@@ -171,11 +174,12 @@ interface Numbered {
   readonly number: string;
   readonly rail: Rail;
   readonly revised?: boolean;
+  readonly depends?: unknown;
 }
 
 /** The words and boxes dealt out to as many lines as they need: nearly always one. */
 function parted(
-  { number, rail, revised = false }: Numbered,
+  { number, rail, revised = false, depends }: Numbered,
   weight: Weight,
   depth: number,
   parts: readonly Part[],
@@ -189,7 +193,7 @@ function parted(
   return Array.from({ length: Math.max(1, texts.length, sides.length) }, (_, i) => ({
     number: i === 0 ? number : undefined,
     place: Number(/(\d+)\D*$/.exec(number)?.[1] ?? 1),
-    judges: weight !== undefined && i === 0,
+    stays: i > 0 ? 'no' : weight !== undefined ? 'always' : depends ? 'where it can' : 'no',
     ruled: weight !== undefined && i === 0,
     rail,
     revised,

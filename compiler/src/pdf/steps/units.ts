@@ -1,7 +1,7 @@
 // The pieces of a step, and which of them never part: a panel with the line it protects, a ban with its line, a tally
 // with the line it closes, a STOP or a HOLD with the line it judges.
 import type { Rail } from '../../document/blocks.js';
-import type { Row } from './rows.js';
+import type { Row, Stays } from './rows.js';
 import type { Part } from './set.js';
 
 /** Something beside the rail that is no line of the list. */
@@ -9,6 +9,8 @@ export interface Between {
   readonly part: Part;
   readonly rail: Rail;
   readonly revised: boolean;
+  /** How it stays with the line before it. */
+  readonly stays?: Stays;
   /** A ban that begins or ends here. */
   readonly ban?: { readonly id: string; readonly edge: 'start' | 'end' };
 }
@@ -32,7 +34,7 @@ export function groupsOf(pieces: readonly Piece[], most: number): readonly (read
   const groups: Unit[][] = [];
   for (const unit of unitsOf(pieces).flatMap((one) => parted(one, most))) {
     const last = groups.at(-1);
-    const judged = last && unit.row?.judges && groupHigh(last) + unitHigh(unit) <= MOST_JUDGED;
+    const judged = last && unit.row?.stays === 'always' && groupHigh(last) + unitHigh(unit) <= MOST_JUDGED;
     if (judged) last.push(unit);
     else groups.push([unit]);
   }
@@ -41,6 +43,11 @@ export function groupsOf(pieces: readonly Piece[], most: number): readonly (read
 
 export const groupHigh = (group: readonly Unit[]): number =>
   group.reduce((sum, unit) => sum + unitHigh(unit), 0);
+
+/** How a group stays with the one before it. */
+export function groupStays([first]: readonly Unit[]): Stays {
+  return (first?.before[0] ? first.before[0].stays : first?.row?.stays) ?? 'no';
+}
 
 function unitHigh({ before, row, after }: Unit): number {
   const sum = (all: readonly Between[]) => all.reduce((total, { part }) => total + part.height, 0);

@@ -38,12 +38,22 @@ const coherent: Record<QuantityKind, string> = {
   resistance: 'Ohm',
   'electric charge': 'C',
   capacitance: 'F',
+  insulation: 'Ohm/V',
+  conductivity: 'S/m',
+  'leak rate': 'Pa/s',
   ratio: '1',
   count: '1',
 };
 
 /** Our unit ids as UCUM codes. Ounce-force, kip and metric horsepower are built from UCUM's own parts. */
 const codes: Record<string, string> = {
+  'Ohm-per-V': 'Ohm/V',
+  'kOhm-per-V': 'kOhm/V',
+  'uS-per-cm': 'uS/cm',
+  'mS-per-cm': 'mS/cm',
+  'kPa-per-min': 'kPa/min',
+  'mbar-per-min': 'mbar/min',
+  'psi-per-min': '[psi]/min',
   'N-m': 'N.m',
   'cN-m': 'cN.m',
   'dN-m': 'dN.m',

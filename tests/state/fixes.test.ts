@@ -366,3 +366,22 @@ test('what rides in a part may go in by the same line', () => {
   const text = job(things, 'remove bearing, hub\ninstall hub, bearing');
   expect(findingsOf(new Map([['a.bay', text]]))).toEqual([]);
 });
+
+test('nuts that are torqued on the ground are made snug before the lowering, not torqued in the air', () => {
+  const things = `
+parts
+  wheel: Wheel
+    held by nut
+    marked wheel
+fasteners
+  nut: Wheel nuts
+    5 of M12x1.5
+    torque 110 N·m, per "S-1"
+sources
+  S-1: Sheet
+`;
+  const work =
+    'raise vehicle\nsupport vehicle\nremove nut, wheel\ninstall wheel, nut\nlower vehicle\ntorque nut';
+  const found = findingsOf(new Map([['a.bay', job(things, work)]])).find(({ code }) => code === 'S304');
+  expect(found?.fixes.map((fix) => fix.title)).toEqual(['Insert `snug nut`']);
+});

@@ -367,6 +367,27 @@ describe('references in text', () => {
   });
 });
 
+describe('values of an option', () => {
+  test.each([
+    ['drive 4x2, 4x4', 'drive d4x2, d4x4'],
+    ['pack 52-kwh, 78-kwh', 'pack p52-kwh, p78-kwh'],
+    ['gvw 3.5t, 5t', 'gvw g3-5t, g5t'],
+  ])('begin with a letter: %s', (option, mended) => {
+    const text = `catalogue: V\n\nvehicles\n  van: Van\n    option ${option}`;
+    const [found] = findingsOf(new Map([['main.bay', text]])).filter(({ code }) => code.startsWith('G'));
+    expect(found?.message).toBe('words that begin with a letter must follow `option`');
+    const written = found?.fixes[0] && applyFix(text, found.fixes[0]);
+    expect(written).toBe(text.replace(option, mended));
+    expect(
+      findingsOf(new Map([['main.bay', written ?? '']])).filter(({ code }) => code.startsWith('G')),
+    ).toEqual([]);
+  });
+
+  test('are two or more', () => {
+    check('catalogue: V\n\nvehicles\n  van: Van\n    option axle\n#   ^^^^^^ G204 an option and its values');
+  });
+});
+
 describe('text from a word processor', () => {
   test('its quotation marks are quotation marks, and inch marks behind a figure', () => {
     check(inFastener('    per “HL-114”, number „AB-12“'));

@@ -109,6 +109,9 @@ function described(name: string, uses: readonly NameUse[]): Undeclared {
 
 /** What shops mean by a name that they measure or adjust; what is only pointed at and never worked on is a place. */
 function meantBy(uses: readonly NameUse[]): ThingKind | undefined {
+  // `axle-stands, rated 1500 kg` before the work begins: what has no value is at hand, not set.
+  if (uses.some(({ at, line }) => at.form === 'prerequisite' && !('value' in line && line.value)))
+    return 'tool';
   const verbs = uses.flatMap(({ at }) => (at.form === 'object' ? [at.statement.verb.word] : []));
   if (verbs.includes('measure') || verbs.includes('read')) return 'limit';
   if (verbs.includes('adjust')) return 'adjustment';

@@ -56,14 +56,20 @@ export function calledFor(job: Job, hazard: Hazard): WorkStatement[] {
   return statements.filter((w) => hazard.triggers.some((t) => triggered(job, w, t, statements)));
 }
 
-/** A message before the action, or a prerequisite, that names the hazard or takes it away. */
+/**
+ * A message before the action, or a prerequisite, that names the hazard or takes it away. What kills is told at the work:
+ * who may do it is not yet a warning.
+ */
 function isAnswered(job: Job, hazard: Hazard, before: number): boolean {
   const messages = messagesOf(job)
     .filter((m) => m.line.start < before)
     .map((m) => m.text);
-  const prerequisites = job.file.prerequisites.map(
-    (l) => `${job.file.tree.text.slice(l.code.start, l.code.end)} ${l.prose?.text ?? ''}`,
-  );
+  const prerequisites =
+    hazard.signal === 'danger'
+      ? []
+      : job.file.prerequisites.map(
+          (l) => `${job.file.tree.text.slice(l.code.start, l.code.end)} ${l.prose?.text ?? ''}`,
+        );
   return [...messages, ...prerequisites].some((text) => hasWord(text, hazard.answered));
 }
 

@@ -19,10 +19,13 @@ export function isJustBegun(file: FileModel): boolean {
   );
 }
 
-/** A draft whose completion is not begun: how the vehicle is handed back is still to be written. */
+/** A draft whose completion has no line of work yet: how the vehicle is handed back is still to be written. */
 export function isWithoutEnd(file: FileModel): boolean {
   return (
-    isDraft(file) && !file.work.some(({ word, children }) => word === 'completion' && children.length > 0)
+    isDraft(file) &&
+    !file.work.some(
+      ({ word, children }) => word === 'completion' && children.some((step) => step.children.length > 0),
+    )
   );
 }
 

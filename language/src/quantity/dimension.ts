@@ -43,6 +43,9 @@ export type QuantityKind =
   | 'resistance'
   | 'electric charge'
   | 'capacitance'
+  | 'insulation'
+  | 'conductivity'
+  | 'leak rate'
   | 'ratio'
   | 'count';
 
@@ -89,6 +92,9 @@ export const quantityKinds: Readonly<Record<QuantityKind, KindRow>> = {
   resistance: kind({ length: 2, mass: 1, time: -3, current: -2 }, 'an electrical resistance', 'Ω', '120 Ω'),
   'electric charge': kind({ time: 1, current: 1 }, 'a battery capacity', 'C', '70 A·h'),
   capacitance: kind({ length: -2, mass: -1, time: 4, current: 2 }, 'a capacitance', 'F', '470 µF'),
+  insulation: kind({ current: -1 }, 'an insulation by volt', 'Ω/V', '500 Ω/V'),
+  conductivity: kind({ length: -3, mass: -1, time: 3, current: 2 }, 'a conductivity', 'S/m', '5 µS/cm'),
+  'leak rate': kind({ length: -1, mass: 1, time: -3 }, 'a fall of pressure', 'Pa/s', '2 kPa/min'),
   ratio: kind({}, 'a percentage', '1', '50 %'),
   count: kind({}, 'a number of times', '1', '3 times'),
 };

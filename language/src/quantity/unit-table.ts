@@ -13,6 +13,7 @@ import { areaUnits, lengthUnits } from './units/length.js';
 import { densityUnits, forceUnits, massUnits, viscosityUnits } from './units/mass-force.js';
 import { energyUnits, powerUnits, ratioUnits, speedUnits } from './units/motion-power.js';
 import { pressureUnits } from './units/pressure.js';
+import { conductivityUnits, insulationUnits, leakRateUnits } from './units/rates.js';
 import { temperatureDifferenceUnits, temperatureUnits } from './units/temperature.js';
 import { angleUnits, countUnits, frequencyUnits, rotationUnits, timeUnits } from './units/time-angle.js';
 import { torqueUnits } from './units/torque.js';
@@ -44,6 +45,9 @@ export const units: readonly Unit[] = [
   ...resistanceUnits,
   ...chargeUnits,
   ...capacitanceUnits,
+  ...insulationUnits,
+  ...conductivityUnits,
+  ...leakRateUnits,
   ...ratioUnits,
   ...countUnits,
 ];

@@ -155,11 +155,9 @@ function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]
   if (run) return run;
   if (need === 'parts joined in' && lacks.every((l) => l.thing.kind === 'part'))
     return hangFix(m, act, lacks);
-  // A torque asked for on the ground cannot come before the lowering; there the nuts are made snug.
+  // What is torqued behind the lowering is torqued on the ground; in the air it is made snug.
   const stays = lacks.some(
-    (l) =>
-      l.want === 'slack' ||
-      (l.want === 'snug' && (hasClause(l.thing, 'on ground') || late[0]?.statement?.clause('on ground'))),
+    (l) => l.want === 'slack' || (l.want === 'snug' && (lowers(act) || hasClause(l.thing, 'on ground'))),
   );
   // A line that is done on one way only stays on it.
   const moves =
@@ -168,6 +166,9 @@ function fixAtAct(m: Machine, act: Act, deficit: Deficit, lacks: readonly Lack[]
     !comesAgain(m, act, late[0], lacks);
   return late[0] && moves && !stays ? moveFix(m, late[0], act) : insertFix(m, deficit, lacks);
 }
+
+const lowers = ({ statement }: Act): boolean =>
+  statement?.verb.on.machine?.makes.includes('lowered') ?? false;
 
 /** Chocks that are put there again later are needed there too: what asks for them here comes again behind that line. */
 function comesAgain(m: Machine, act: Act, late: Act, lacks: readonly Lack[]): boolean {

@@ -98,8 +98,9 @@ export abstract class ParserBase extends EmbeddedActionsParser {
   protected missing(after: IToken, expected: string): void {
     const word = after.tokenType === Comma ? ',' : wordOf(after);
     const at = this.place(after);
-    // `9/16 hex`: the size stands in front of its word.
-    const size = SIZED.has(word) ? SIZE_AHEAD.exec(this.source.code.slice(0, after.startOffset)) : null;
+    // `9/16 hex`, `22 mm at least`: the size stands in front of its word.
+    const sizeAhead = SIZED.has(word) ? SIZE_AHEAD : BOUNDS.has(word) ? FIGURE_AHEAD : undefined;
+    const size = sizeAhead?.exec(this.source.code.slice(0, after.startOffset)) ?? null;
     if (!size) {
       this.report(operandMissing, at, { word, expected });
       return;
@@ -116,3 +117,5 @@ export abstract class ParserBase extends EmbeddedActionsParser {
 }
 
 const SIZED: ReadonlySet<string> = new Set(['hex', 'square', 'twelve-point']);
+const BOUNDS: ReadonlySet<string> = new Set(['at least', 'at most']);
+const FIGURE_AHEAD = /(?<=^|, *)[.\d][^,:]*?(?= *$)/;

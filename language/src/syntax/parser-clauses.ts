@@ -1,6 +1,7 @@
 // Grammar of clauses: of entries, prerequisites and statements, and of the lines below statements.
 import type { IToken, TokenType } from 'chevrotain';
 import { unexpected } from '../diagnostics/g203-unexpected.js';
+import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { operandForm } from '../diagnostics/g208-operand-form.js';
 import { cover, type Span } from '../text/span.js';
 import { ENTRY_CLAUSE_BY_WORD, STEP_CLAUSE_BY_WORD } from '../vocabulary/clauses.js';
@@ -261,7 +262,25 @@ export abstract class ClauseRules extends ListRules {
           written: this.written({ start: first.start, end: clause.end }),
         });
     } else if (clause.word === 'option' && words.length < 2) {
-      this.missing(word, 'an option and its values');
+      this.optionIncomplete(word);
+    }
+  }
+
+  /** `option drive 4x2, 4x4`: a name begins with a letter, and so does a value. */
+  private optionIncomplete(word: IToken): void {
+    const { code, base, file } = this.source;
+    const rest = /^ *([^:]*)/.exec(code.slice(endOf(word)))?.[1]?.trimEnd() ?? '';
+    const [option = ''] = rest.split(/[ ,]/);
+    const initial = /^\p{L}/u.exec(option)?.[0];
+    const meant = rest.replace(/(?<=^|[ ,])\d[\p{L}\d./-]*/gu, (value) =>
+      `${initial ?? 'with-'}${value}`.replace(/(\d)\.(?=\d)/g, '$1-'),
+    );
+    if (meant === rest || rest.split(/[ ,]+/).length < 2) this.missing(word, 'an option and its values');
+    else {
+      const start = base + endOf(word) + 1;
+      const edits = [{ file, span: { start, end: start + rest.length }, text: meant }];
+      const data = { word: 'option', expected: 'words that begin with a letter', meant: `option ${meant}` };
+      this.report(operandMissing, this.place(word), data, [{ title: `Write \`option ${meant}\``, edits }]);
     }
   }
 

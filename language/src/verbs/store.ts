@@ -4,7 +4,7 @@ import { EVENT, named, SPOTS } from '../vocabulary/verb-shorthand.js';
 
 export const store = defineVerb({
   word: 'store',
-  on: { part: EVENT, fastener: EVENT, fluid: EVENT, supply: EVENT },
+  on: { part: EVENT, fastener: EVENT, connection: EVENT, fluid: EVENT, supply: EVENT },
   object: 'one or more',
   clauses: {
     in: named(['tool', 'temporary', 'place'], 'The tray or bag.'),
@@ -18,6 +18,6 @@ export const store = defineVerb({
     de: '{object}[ in {in}] aufbewahren[ ({at})]',
   },
   done: 'kept',
-  docs: 'Says that a part is kept, in order and clean, because it goes back or is evidence.',
+  docs: 'Says that a part is kept, in order and clean, because it goes back, is evidence, or keeps the power off.',
   example: 'store cam-cap in cap-tray',
 });

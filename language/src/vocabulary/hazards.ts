@@ -210,10 +210,15 @@ export const HAZARDS: readonly Hazard[] = [
     title: 'high voltage',
     triggers: [
       { verbs: ['disconnect', 'connect', 'remove', 'loosen', 'separate', 'cut'], marks: ['high-voltage'] },
+      { verbs: ['disconnect'], marks: ['service-plug'] },
     ],
     answered: [
       'high voltage',
       'high-voltage',
+      'power side',
+      'lado de potencia',
+      'côté puissance',
+      'leistungsseite',
       'volt*',
       'electrocut*',
       'alta tensión',

@@ -46,7 +46,7 @@ export class TypesetterMissing extends Error {
 const STOPPED = 'The typesetter stopped while it worked on this guide.';
 
 /** Resident memory, in bytes, at which a process gets no more jobs and another takes its place. */
-const MEMORY_LIMIT = 280 * 1024 * 1024;
+const MEMORY_LIMIT = 180 * 1024 * 1024;
 
 interface EngineOptions {
   readonly processes?: number;

@@ -51,11 +51,20 @@ interface BuiltFile {
   readonly pages?: number;
 }
 
-/** What the others must know of these files. Reads them, and keeps what was read for their guides. */
+/** Procedures that stay in memory between the two times they are looked at, about half a megabyte each. */
+const MOST_HELD = 50;
+
+/**
+ * What the others must know of these files. What was read is kept for their guides; of a large library only the first
+ * files are, and the others are read again when their turn comes.
+ */
 export function partsOf({ library }: Shelf, files: readonly string[]): LibraryPart[] {
-  return files.flatMap((path) => {
+  return files.flatMap((path, at) => {
     const model = library.model(path);
-    return model === undefined ? [] : partOf(model);
+    if (model === undefined) return [];
+    const part = partOf(model);
+    if (at >= MOST_HELD && part.kind === 'procedure') library.release(path);
+    return part;
   });
 }
 

@@ -55,6 +55,19 @@ export function bay({ number, title, groups }, uses = 'catalogue.bay') {
   ].join('\n');
 }
 
+/** The longest that a shop may want on one guide: `steps` steps of which every seventh has a fastener of its own. */
+export function longJob(number, steps) {
+  const fasteners = Math.round((steps * 3) / 20);
+  const looks = Array.from({ length: steps - 2 * fasteners }, (_, i) => [
+    `  step: Look at part ${i % fasteners}, round ${Math.floor(i / fasteners) + 1}`,
+    `    inspect part-${i % fasteners}: No crack, no wear.`,
+  ]);
+  return bay(procedure(number, fasteners * 11 + 12)).replace(
+    '\ninstallation\n',
+    `\ninspection\n${looks.flat().join('\n')}\n\ninstallation\n`,
+  );
+}
+
 export function catalogue(options = 0, title = 'Synthetic van') {
   return [
     `catalogue: ${title}`,

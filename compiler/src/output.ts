@@ -71,7 +71,10 @@ export async function renderPdf(
     return { pdf, pages, findings };
   } catch (error) {
     const { pictures } = printSource(clean, chosen);
-    const refused = error instanceof TypesetError ? await refusedPictures(clean, pictures, typesetter) : [];
+    const refused =
+      error instanceof TypesetError
+        ? await refusedPictures(clean, pictures, chosen.standard, typesetter)
+        : [];
     if (refused.length === 0) throw error;
     const { pdf, pages } = await set(new Set(refused.map(({ data }) => data)));
     return { pdf, pages, findings: [...findings, ...refused.map(damaged)] };

@@ -4,6 +4,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import type { GuideDocument } from '../../compiler/src/document/document.js';
 import { plain } from '../../compiler/src/document/inline.js';
 import { readProse } from '../../compiler/src/document/prose.js';
+import { readPicture } from '../../compiler/src/document/read-picture.js';
 import { renderHtml, renderPdf } from '../../compiler/src/output.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
 import { row } from './fixtures/build.js';
@@ -80,6 +81,31 @@ test('characters that the type does not have show as a box and are reported', as
   );
   expect(findings.every(({ file, line }) => file === 'FH-12-front-hub.bay' && line === 68)).toBe(true);
   expect(renderHtml(document).html).toContain('Fit 🔧 the ブレーキ');
+});
+
+test('words of a drawing are cleaned as those of a line', async () => {
+  const svg =
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 40 20"><text y="9">Fit 🔧\u202e 刹</text></svg>';
+  const read = readPicture(new TextEncoder().encode(svg), 'The bracket.');
+  if (!('picture' in read)) throw new Error(read.problem);
+  const source = { file: 'FH-12-front-hub.bay', line: 70 };
+  const base = withText('Go on.');
+  const blocks = base.blocks.map((block) =>
+    block.kind === 'step' && block.number === '1'
+      ? {
+          ...block,
+          items: [{ kind: 'figure' as const, picture: read.picture, rail: { off: 0, loose: 0 }, source }],
+        }
+      : block,
+  );
+  const { pdf, findings } = await renderPdf({ ...base, blocks }, {}, engine);
+  expect(pdfText(pdf)).toContain('Fit ◊ ◊');
+  expect(findings.map(({ message, line }) => [message, line])).toEqual([
+    ['The invisible character U+202E was left out', 70],
+    ['The print cannot show the character 🔧 (U+1F527); it prints as ◊', 70],
+    ['The print cannot show the character 刹 (U+5239); it prints as ◊', 70],
+  ]);
+  expect(renderHtml({ ...base, blocks }).findings).toHaveLength(1);
 });
 
 test('letters with marks, superscripts and the signs of the trade print as they are', async () => {

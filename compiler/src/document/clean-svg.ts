@@ -1,6 +1,8 @@
 // Cleans a drawing that a writer brings along: what draws stays, what runs, loads or reaches outside goes. An allow
 // list, because a list of known dangers is never complete.
 import sax from 'sax';
+import { partCount } from './drawing-parts.js';
+import { pixelProblem, rasterSize } from './raster-size.js';
 
 export interface CleanSvg {
   readonly svg: string;
@@ -139,6 +141,7 @@ export function cleanSvg(source: string): CleanSvg | { readonly problem: string 
   let skipping = 0;
   let size: { width: number; height: number } | undefined;
   let problem: string | undefined;
+  const parts = partCount();
   const parser = sax.parser(true);
   parser.onopentag = ({ name, attributes }) => {
     depth++;
@@ -149,18 +152,25 @@ export function cleanSvg(source: string): CleanSvg | { readonly problem: string 
       skipping++;
       return;
     }
-    const kept = Object.entries(attributes).filter(([key, value]) =>
-      keeps(name, key, String(value), removed),
-    );
+    const kept = Object.entries(attributes)
+      .map(([key, value]) => [key, String(value)] as const)
+      .filter(([key, value]) => keeps(name, key, value, removed));
+    const attribute = (key: string): string | undefined => kept.find(([name]) => name === key)?.[1];
+    parts.open(attribute('id'), name === 'use' ? (attribute('href') ?? attribute('xlink:href')) : undefined);
+    if (name === 'image') problem ??= embeddedProblem(attribute('href') ?? attribute('xlink:href'));
     if (depth === 1) size = sizeOf(attributes as Readonly<Record<string, string>>);
     const names =
       depth === 1 ? ' xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink"' : '';
-    out += `<${name}${names}${kept.map(([key, value]) => ` ${key}="${escapeXml(String(value))}"`).join('')}>`;
+    out += `<${name}${names}${kept.map(([key, value]) => ` ${key}="${escapeXml(value)}"`).join('')}>`;
   };
   parser.onclosetag = (name) => {
     depth--;
-    if (skipping > 0) skipping--;
-    else out += `</${name}>`;
+    if (skipping > 0) {
+      skipping--;
+      return;
+    }
+    parts.close();
+    out += `</${name}>`;
   };
   const text = (value: string) => {
     if (skipping === 0) out += escapeXml(value);
@@ -172,8 +182,9 @@ export function cleanSvg(source: string): CleanSvg | { readonly problem: string 
     parser.resume();
   };
   parser.write(source.replace(/^\uFEFF/, '')).close();
+  problem ??= parts.problem();
   if (problem) return { problem };
-  if (!size) return { problem: 'has no size: give it a viewBox, or a width and a height' };
+  if (!size) return { problem: 'has no size that can be used: give it a viewBox, or a width and a height' };
   return { svg: out, ...size, removed: [...removed] };
 }
 
@@ -199,6 +210,15 @@ function isInside(element: string, value: string): boolean {
   );
 }
 
+/** What is wrong with the pixels that a drawing carries in itself. */
+function embeddedProblem(address: string | undefined): string | undefined {
+  const [, base64] = /^\s*data:[^,]*,([\w+/=\s]*)$/.exec(address ?? '') ?? [];
+  if (base64 === undefined) return undefined;
+  const size = rasterSize(Uint8Array.from(atob(base64), (character) => character.charCodeAt(0)));
+  const found = size ? pixelProblem(size) : 'is damaged';
+  return found && `holds a picture that ${found}`;
+}
+
 /** Styles and paints that load something: `url(` to anything but a part of the drawing, imports, old script forms. */
 function reachesOut(value: string): boolean {
   const plain = value.replace(/\/\*[\s\S]*?\*\//g, '').replaceAll(/\\/g, '');
@@ -214,13 +234,17 @@ function sizeOf(attributes: Readonly<Record<string, string>>): { width: number; 
     .split(/[\s,]+/)
     .map(Number);
   const [, , boxWidth = 0, boxHeight = 0] = box;
-  if (boxWidth > 0 && boxHeight > 0) return { width: boxWidth, height: boxHeight };
+  if (isSize(boxWidth) && isSize(boxHeight)) return { width: boxWidth, height: boxHeight };
+  if (attributes.viewBox !== undefined) return undefined;
   const [width, height] = [
     Number.parseFloat(attributes.width ?? ''),
     Number.parseFloat(attributes.height ?? ''),
   ];
-  return width > 0 && height > 0 ? { width, height } : undefined;
+  return isSize(width) && isSize(height) ? { width, height } : undefined;
 }
+
+/** Beyond these ends a renderer counts wrongly; no drawing is that small or large. */
+const isSize = (units: number): boolean => units >= 1e-3 && units <= 1e7;
 
 function escapeXml(value: string): string {
   return value

@@ -3,6 +3,7 @@
 // reported at the line it was written on.
 import type { GuideDocument, OutputFinding } from './document.js';
 import type { SourceRef } from './inline.js';
+import type { Picture } from './picture.js';
 
 export interface Cleaned {
   readonly document: GuideDocument;
@@ -41,7 +42,8 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
       }
       return items ?? value;
     }
-    const fields = value as Readonly<Record<string, unknown>>;
+    const drawing = isDrawing(value) ? withWords(value, (words) => clean(words, source, false)) : undefined;
+    const fields = (drawing ?? value) as Readonly<Record<string, unknown>>;
     let copy: Record<string, unknown> | undefined;
     for (const name in fields) {
       const cleaned = walk(fields[name], source, name);
@@ -49,7 +51,7 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
       copy ??= { ...fields };
       copy[name] = cleaned;
     }
-    return copy ?? value;
+    return copy ?? drawing ?? value;
   };
   const report = (message: string, source: SourceRef | undefined) => {
     const mark = `${source?.file}:${source?.line}:${message}`;
@@ -57,14 +59,14 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
     seen.add(mark);
     findings.push(source ? { message, file: source.file, line: source.line } : { message });
   };
-  const clean = (value: string, source: SourceRef | undefined): string => {
+  const clean = (value: string, source: SourceRef | undefined, breaks = true): string => {
     if (value.length < HARMLESS_LENGTH && HARMLESS.test(value)) return value;
     const safe = value.normalize('NFC').replace(UNSAFE, (found) => {
       report(`The invisible character ${codeName(found)} was left out`, source);
       return '';
     });
     const known = options.has ? substitute(safe, options, (message) => report(message, source)) : safe;
-    return options.longestWord === undefined ? known : breakLongWords(known, options.longestWord);
+    return options.longestWord === undefined || !breaks ? known : breakLongWords(known, options.longestWord);
   };
   // The copy has the shape of what it copies: only texts change.
   return { document: walk(document, undefined, '') as GuideDocument, findings };
@@ -124,6 +126,18 @@ function breakLongWords(value: string, longest: number): string {
 function codeName(character: string): string {
   const code = (character.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0');
   return /^[\p{L}\p{N}\p{P}\p{S}]/u.test(character) ? `${character} (U+${code})` : `U+${code}`;
+}
+
+const isDrawing = (value: object): value is Picture =>
+  'type' in value && value.type === 'svg' && 'data' in value && value.data instanceof Uint8Array;
+
+/** A drawing with its words cleaned: what stands between its tags. */
+function withWords(picture: Picture, clean: (words: string) => string): Picture {
+  // Nearly all drawings have letters of ASCII alone.
+  if (picture.data.every((byte) => byte < 0x80)) return picture;
+  const before = new TextDecoder().decode(picture.data);
+  const after = before.replace(/(?<=>)[^<]+/g, clean);
+  return after === before ? picture : { ...picture, data: new TextEncoder().encode(after) };
 }
 
 function isLocated(value: object): value is { source: SourceRef } {

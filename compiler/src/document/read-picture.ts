@@ -1,7 +1,7 @@
 // Reads a picture file for a guide: what kind it is by its own bytes, how large, and, for drawings, cleaned.
-import { imageSize } from 'image-size';
 import { cleanSvg } from './clean-svg.js';
 import type { Picture, PictureType } from './picture.js';
+import { pixelProblem, rasterSize, type Size } from './raster-size.js';
 import { isWhole } from './whole-picture.js';
 
 export type ReadPicture =
@@ -12,6 +12,9 @@ export type ReadPicture =
 /** Pictures larger than this would make every guide slow to open. Common practice; no source. */
 const LARGEST_BYTES = 8 * 1024 * 1024;
 
+/** A line and no picture: on a page it would be a hair. Common practice; no source. */
+const LONGEST_SHAPE = 40;
+
 /** `data` is the file's content; `alt` says what the picture shows. PNG, JPEG, WebP and SVG are understood. */
 export function readPicture(data: Uint8Array, alt: string, caption?: string): ReadPicture {
   if (data.length > LARGEST_BYTES) return { problem: 'is larger than 8 MB; save it smaller' };
@@ -19,20 +22,31 @@ export function readPicture(data: Uint8Array, alt: string, caption?: string): Re
   const type = pictureType(data);
   if (!type) return { problem: 'is not a PNG, JPEG, WebP or SVG picture' };
   if (type !== 'svg') {
-    const size = sizeOf(data);
+    const size = rasterSize(data);
     if (size && !isWhole(type, data))
       return { problem: 'is damaged: the file is not whole; copy or save it again' };
-    return size
-      ? { picture: { type, data, ...size, ...words } }
-      : { problem: 'is damaged: its size cannot be read' };
+    if (!size) return { problem: 'is damaged: its size cannot be read' };
+    const tooMany = pixelProblem(size);
+    if (tooMany !== undefined) return { problem: tooMany };
+    return shapeProblem(size) ?? { picture: { type, data, ...size, ...words } };
   }
   const cleaned = cleanSvg(new TextDecoder().decode(data));
   if ('problem' in cleaned) return cleaned;
   const { svg, width, height, removed } = cleaned;
+  const misshapen = shapeProblem(cleaned);
+  if (misshapen) return misshapen;
   const picture = { type, data: new TextEncoder().encode(svg), width, height, ...words };
   return removed.length === 0
     ? { picture }
     : { picture, warning: `holds what a picture in a guide may not: ${removed.join(', ')}; it was left out` };
+}
+
+function shapeProblem({ width, height }: Size): { readonly problem: string } | undefined {
+  if (Math.max(width / height, height / width) <= LONGEST_SHAPE) return undefined;
+  const [long, way] = width > height ? [width / height, 'wide'] : [height / width, 'high'];
+  return {
+    problem: `is ${Math.round(long)} times as ${way} as it is ${way === 'wide' ? 'high' : 'wide'}; cut it to what is to be seen`,
+  };
 }
 
 function pictureType(data: Uint8Array): PictureType | undefined {
@@ -45,13 +59,4 @@ function pictureType(data: Uint8Array): PictureType | undefined {
   )
     ? 'svg'
     : undefined;
-}
-
-function sizeOf(data: Uint8Array): { width: number; height: number } | undefined {
-  try {
-    const { width, height } = imageSize(data);
-    return width > 0 && height > 0 ? { width, height } : undefined;
-  } catch {
-    return undefined;
-  }
 }

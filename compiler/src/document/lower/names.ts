@@ -77,12 +77,16 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
     language !== 'en' ||
     naming.isListed ||
     BARE_KINDS.has(thing.kind) ||
-    /^(?:the|a|an|each|all)\b|^\d/i.test(title)
+    /^(?:the|a|an|each|all)\b/i.test(title) ||
+    isCountAhead(title)
   ) {
     return [...aged, ...tail];
   }
   return [...phrasePieces('the', language, { thing: aged }), ...tail];
 }
+
+/** `4 rubber mounts`, but not `12 V lead`. */
+const isCountAhead = (title: string): boolean => /^\d+\b(?! ?(?:V|A|W|mm|in)\b)/.test(title);
 
 /** Kinds that are told by their number. */
 const COUNTED = new Set(['fastener', 'part', 'connection']);

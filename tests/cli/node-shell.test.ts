@@ -14,7 +14,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { nodeShell } from '../../compiler/src/cli/node-shell.js';
-import { CannotRun, LARGEST_FILE } from '../../compiler/src/cli/shell.js';
+import { CannotRun, forTerminal, LARGEST_FILE } from '../../compiler/src/cli/shell.js';
 
 const shell = nodeShell();
 let folder = '';
@@ -68,6 +68,15 @@ describe('listing', () => {
     expect(
       ['plain.bay', 'sub', 'gone', 'self', 'plain.bay/x'].map((name) => shell.kind(join(folder, name))),
     ).toEqual(['file', 'folder', undefined, 'file', 'file']);
+  });
+});
+
+describe('a terminal', () => {
+  it('is not steered by what stands in a file, and keeps the colours of the program', () => {
+    expect(
+      forTerminal('\u001b[31merror\u001b[39m a\u001b]0;title\u0007 \u202etni\u202c \u009b2J\r\u001b[K'),
+    ).toBe('\u001b[31merror\u001b[39m a\uFFFD]0;title\uFFFD \uFFFDtni\uFFFD \uFFFD2J\r\u001b[K');
+    expect(forTerminal('M12×1,5 – ✓ 刹车\n\tnext')).toBe('M12×1,5 – ✓ 刹车\n\tnext');
   });
 });
 

@@ -59,28 +59,43 @@ test('controls that turn the writing round are left out and reported', async () 
   const html = renderHtml(document);
   expect(html.html).not.toMatch(/[\u202a-\u202e\u2066-\u2069]/);
   expect(html.findings).toContainEqual({
-    message: 'The invisible character U+202E was left out',
+    message: 'The invisible characters U+202E, U+202C were left out',
     file: 'FH-12-front-hub.bay',
     line: 68,
   });
   const print = await renderPdf(document, {}, engine);
   expect(pdfText(print.pdf)).toContain('Torque to 511 N·m');
   expect(print.findings).toContainEqual({
-    message: 'The invisible character U+202E was left out',
+    message: 'The invisible characters U+202E, U+202C were left out',
     file: 'FH-12-front-hub.bay',
     line: 68,
   });
+});
+
+test('marks heaped on a letter stay out of the lines around it', () => {
+  const { html, findings } = renderHtml(withText(`Z${'\u0301'.repeat(60)} on`));
+  expect(html).toMatch(/(?<!\u0301)\u0301{3,4} on/);
+  expect(findings).toEqual([
+    expect.objectContaining({ message: expect.stringMatching(/^Of \d+ marks on one letter/) }),
+  ]);
 });
 
 test('characters that the type does not have show as a box and are reported', async () => {
   const document = withText('Fit 🔧 the ブレーキ, 刹车');
   const { pdf, findings } = await renderPdf(document, {}, engine);
   expect(pdfText(pdf)).toContain('Fit ◊ the ◊◊◊◊');
-  expect(findings.map(({ message }) => message)).toContain(
-    'The print cannot show the character 🔧 (U+1F527); it prints as ◊',
-  );
+  expect(findings.map(({ message }) => message)).toEqual([
+    'The print cannot show the characters 🔧 (U+1F527), ブ (U+30D6), レ (U+30EC), ー (U+30FC), キ (U+30AD), 刹 (U+5239), 车 (U+8F66); each prints as ◊',
+  ]);
   expect(findings.every(({ file, line }) => file === 'FH-12-front-hub.bay' && line === 68)).toBe(true);
   expect(renderHtml(document).html).toContain('Fit 🔧 the ブレーキ');
+});
+
+test('emphasis within emphasis without end is set as far as it can be', async () => {
+  const text = `${'*'.repeat(2000)}Go on${'*'.repeat(2000)}`;
+  const { pdf } = await renderPdf(withText(text), {}, engine);
+  expect(pdfText(pdf)).toContain('Go on');
+  expect(renderHtml(withText(text)).html.match(/<strong>/g)?.length).toBeLessThan(100);
 });
 
 test('words of a drawing are cleaned as those of a line', async () => {
@@ -102,8 +117,7 @@ test('words of a drawing are cleaned as those of a line', async () => {
   expect(pdfText(pdf)).toContain('Fit ◊ ◊');
   expect(findings.map(({ message, line }) => [message, line])).toEqual([
     ['The invisible character U+202E was left out', 70],
-    ['The print cannot show the character 🔧 (U+1F527); it prints as ◊', 70],
-    ['The print cannot show the character 刹 (U+5239); it prints as ◊', 70],
+    ['The print cannot show the characters 🔧 (U+1F527), 刹 (U+5239); each prints as ◊', 70],
   ]);
   expect(renderHtml({ ...base, blocks }).findings).toHaveLength(1);
 });

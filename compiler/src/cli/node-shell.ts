@@ -11,6 +11,7 @@ import {
   CannotRun,
   decodeText,
   type Entry,
+  forTerminal,
   LARGEST_FILE,
   type OtherThread,
   type Reading,
@@ -56,7 +57,12 @@ const PROGRAM = new URL('./program.cjs', import.meta.url);
 const START = new URL('./baywright.js', import.meta.url);
 
 function stream(to: NodeJS.WriteStream): Stream {
-  return { write: (text) => void to.write(text), isTerminal: to.isTTY === true, columns: to.columns ?? 80 };
+  const isTerminal = to.isTTY === true;
+  return {
+    write: (text) => void to.write(isTerminal ? forTerminal(text) : text),
+    isTerminal,
+    columns: to.columns ?? 80,
+  };
 }
 
 /** What exists but cannot be looked at counts as a file, so that reading it says why. */

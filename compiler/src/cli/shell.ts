@@ -86,6 +86,15 @@ export interface OtherThread {
 /** A failure whose message says all that the user needs: printed without a trace, exit code 2. */
 export class CannotRun extends Error {}
 
+/**
+ * What a terminal is shown: text of a file may hold controls that steer it or turn its lines round. They show as a sign;
+ * the program's own colours and the clearing of its line of progress pass.
+ */
+export const forTerminal = (text: string): string => text.replace(STEERING, '\uFFFD');
+
+const STEERING =
+  /[\u0000-\u0008\u000b\u000c\u000e-\u001a\u001c-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]|\u001b(?!\[(?:\d{1,3}m|K))/g;
+
 /** The largest file that is read. A procedure of a thousand steps is a hundredth of it. */
 export const LARGEST_FILE = 32 * 1024 * 1024;
 

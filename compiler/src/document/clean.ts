@@ -23,8 +23,7 @@ export interface CleanOptions {
 export const SUBSTITUTE = '\u25CA';
 
 export function cleanDocument(document: GuideDocument, options: CleanOptions): Cleaned {
-  const findings: OutputFinding[] = [];
-  const seen = new Set<string>();
+  const noted = new Map<string, Noted>();
   const walk = (value: unknown, source: SourceRef | undefined, key: string): unknown => {
     if (typeof value === 'string') return NAMES.has(key) ? value : clean(value, source);
     if (value === null || typeof value !== 'object' || value instanceof Uint8Array) return value;
@@ -53,24 +52,61 @@ export function cleanDocument(document: GuideDocument, options: CleanOptions): C
     }
     return copy ?? drawing ?? value;
   };
-  const report = (message: string, source: SourceRef | undefined) => {
-    const mark = `${source?.file}:${source?.line}:${message}`;
-    if (seen.has(mark)) return;
-    seen.add(mark);
-    findings.push(source ? { message, file: source.file, line: source.line } : { message });
+  const report = (kind: keyof typeof SAID, what: string, source: SourceRef | undefined) => {
+    const mark = `${source?.file}:${source?.line}:${kind}`;
+    const known = noted.get(mark) ?? { kind, source, what: new Set() };
+    known.what.add(what);
+    noted.set(mark, known);
   };
   const clean = (value: string, source: SourceRef | undefined, breaks = true): string => {
     if (value.length < HARMLESS_LENGTH && HARMLESS.test(value)) return value;
     const safe = value.normalize('NFC').replace(UNSAFE, (found) => {
-      report(`The invisible character ${codeName(found)} was left out`, source);
+      report('invisible', codeName(found), source);
       return '';
     });
-    const known = options.has ? substitute(safe, options, (message) => report(message, source)) : safe;
+    const sparse = safe.replace(HEAPED, (marks, few: string) => {
+      report('marks', String([...marks].length), source);
+      return few;
+    });
+    const known = options.has
+      ? substitute(sparse, options, (lacking) => report('lacking', lacking, source))
+      : sparse;
     return options.longestWord === undefined || !breaks ? known : breakLongWords(known, options.longestWord);
   };
   // The copy has the shape of what it copies: only texts change.
-  return { document: walk(document, undefined, '') as GuideDocument, findings };
+  const cleaned = walk(document, undefined, '') as GuideDocument;
+  return { document: cleaned, findings: [...noted.values()].map(told) };
 }
+
+/** What was changed at one line, in one way. */
+interface Noted {
+  readonly kind: keyof typeof SAID;
+  readonly source: SourceRef | undefined;
+  readonly what: Set<string>;
+}
+
+/** One finding for a line: a text in another script would else give as many as it has letters. */
+function told({ kind, source, what }: Noted): OutputFinding {
+  const [one, many] = SAID[kind];
+  const message = (what.size === 1 ? one : many)([...what].join(', '));
+  return source ? { message, file: source.file, line: source.line } : { message };
+}
+
+type Said = (what: string) => string;
+const SAID = {
+  invisible: [
+    (what) => `The invisible character ${what} was left out`,
+    (what) => `The invisible characters ${what} were left out`,
+  ],
+  lacking: [
+    (what) => `The print cannot show the character ${what}; it prints as ${SUBSTITUTE}`,
+    (what) => `The print cannot show the characters ${what}; each prints as ${SUBSTITUTE}`,
+  ],
+  marks: [
+    (what) => `Of ${what} marks on one letter four were kept`,
+    (what) => `Of ${what} marks on one letter four were kept`,
+  ],
+} as const satisfies Readonly<Record<string, readonly [one: Said, many: Said]>>;
 
 /** Names and addresses: not shown, and they must stay equal where they are the same. */
 const NAMES = new Set([
@@ -98,10 +134,13 @@ const HARMLESS_LENGTH = 28;
 const UNSAFE =
   /[\u0000-\u0008\u000B-\u001F\u007F-\u009F\u061C\u200B-\u200F\u2028-\u202E\u2060-\u206F\uFEFF\uFFF9-\uFFFB\uFFFE\uFFFF]|[\uD800-\uDBFF](?![\uDC00-\uDFFF])|(?<![\uD800-\uDBFF])[\uDC00-\uDFFF]/g;
 
+/** Marks heaped on one letter reach into the lines around it; no writing has more than four. */
+const HEAPED = /(\p{M}{4})\p{M}+/gu;
+
 function substitute(
   value: string,
   { has, equivalents }: CleanOptions,
-  report: (message: string) => void,
+  report: (lacking: string) => void,
 ): string {
   let out = '';
   for (const character of value) {
@@ -111,7 +150,7 @@ function substitute(
     else if (equivalent !== undefined) out += equivalent;
     // A variation selector belongs to the character before it and goes with it.
     else if (codePoint < 0xfe00 || codePoint > 0xfe0f) {
-      report(`The print cannot show the character ${codeName(character)}; it prints as ${SUBSTITUTE}`);
+      report(codeName(character));
       out += SUBSTITUTE;
     }
   }

@@ -15,16 +15,24 @@ markdown.validateLink = (address) => ALLOWED_LINK.test(address.trim());
 /** Reads inline Markdown: emphasis, strong, code, links. Blocks, pictures and HTML are plain text here. */
 export function readProse(source: string, resolve: ResolveReference = () => undefined): Prose {
   const [inline] = markdown.parseInline(source, {});
-  const stack: Open[] = [{ close: (children) => children, children: [] }];
+  const stack: Open[] = [{ close: plainly, children: [] }];
   for (const token of inline?.children ?? []) {
     const open = openers[token.type];
-    if (open) stack.push({ close: open(String(token.attrGet('href') ?? '')), children: [] });
-    else if (token.nesting === -1) closeLast(stack);
+    const isTooDeep = stack.length > DEEPEST;
+    if (open) {
+      const close = isTooDeep ? plainly : open(String(token.attrGet('href') ?? ''));
+      stack.push({ close, children: [] });
+    } else if (token.nesting === -1) closeLast(stack);
     else stack.at(-1)?.children.push(...leaf(token.type, token.content, resolve));
   }
   while (stack.length > 1) closeLast(stack);
   return stack[0]?.children ?? [];
 }
+
+/** Emphasis in emphasis so deep says no more, and the typesetter refuses it at some sixty. */
+const DEEPEST = 8;
+
+const plainly = (children: readonly Inline[]): readonly Inline[] => children;
 
 interface Open {
   readonly close: (children: readonly Inline[]) => readonly Inline[];

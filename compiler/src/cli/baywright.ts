@@ -19,15 +19,18 @@ type Body = (module: { exports: Program | undefined }, require: NodeJS.Require, 
 
 /** SHA-256, in bytes. */
 const SUM = 32;
-/** Installations and builds whose code is kept at once, two for each. */
-const MOST_KEPT = 6;
-/** A run keeps what it had compiled. Guides need half of the program that a check never comes to, so theirs is kept apart. */
-const PART = process.argv[2] === 'build' ? 'guides' : 'checks';
+/** Installations and builds whose code is kept at once, three for each. */
+const MOST_KEPT = 9;
+/**
+ * A run keeps what it had compiled. Guides need half of the program that a check never comes to, so theirs is kept apart.
+ * The command line is read later: this is a guess, and whichever it is, all of the program is there.
+ */
+const PART = process.argv[2] !== 'build' ? 'checks' : isForPagesAlone() ? 'pages' : 'prints';
 
 // Of all threads at once.
-if (isMainThread) settleEngine();
-// It is ready when the first guide is: to start both one after the other takes half as long again.
-const typesetter = isMainThread && PART === 'guides' && !isForPagesAlone() ? startTypesetter() : undefined;
+if (isMainThread) settleEngine(PART === 'prints');
+// It is ready when the first guide is. If none is printed in the end, it goes with the program.
+const typesetter = isMainThread && PART === 'prints' ? startTypesetter() : undefined;
 const file = join(dirname(fileURLToPath(import.meta.url)), 'program.cjs');
 const place = cachePlace();
 const kept = place === undefined ? undefined : readKept(place);
@@ -43,7 +46,6 @@ if (isMainThread && place !== undefined && (kept === undefined || script.cachedD
   process.once('exit', () => keep(place, script.createCachedData()));
 await (isMainThread ? program.exports?.command(typesetter) : program.exports?.thread());
 
-/** The command line is read later: a typesetter that is not needed in the end goes with the program. */
 function isForPagesAlone(): boolean {
   return process.argv.some((arg) => /^(?:--format=|-f)?html$|^-h$|^--help$/.test(arg));
 }

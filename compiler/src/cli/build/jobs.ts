@@ -1,7 +1,6 @@
 // Makes the guides of whole libraries: shares the files out among threads and typesetters, and tells of each procedure
 // in the order of the files.
 import type { Finding, LibraryPart } from '@baywright/language';
-import { holdMemory } from '@baywright/server/engine';
 import type { Engine } from '../../pdf/engine.js';
 import { type Found, settingsFindings, wideFindings } from '../check.js';
 import type { Collection, Shelf } from '../libraries.js';
@@ -93,7 +92,6 @@ class Typesetters {
 
   async open(files: number): Promise<Engine> {
     const { openEngine } = await import('../../pdf/engine.js');
-    holdMemory();
     this.#engine ??= openEngine({
       processes: Math.max(1, Math.min(MOST_TYPESETTERS, this.#shell.threads, files)),
     });

@@ -684,3 +684,32 @@ test('a clause that the verb does not take is told of before the name in it, and
     '    remove hub-bolt, hub: On bench.\n',
   );
 });
+
+test.each([
+  ['apply selector-brake', 'set selector-brake applied'],
+  ['release handbrake', 'set handbrake released'],
+  ['apply brake, 10 times', 'pump brake-pedal, 10 times'],
+])('%s means %s', (said, meant) => {
+  const files = new Map([['main.bay', job(`    ${said}\n`)]]);
+  const [found] = onlyN(files).filter(({ code }) => code === 'N101');
+  expect([...afterFix(files, found?.fixes[0]?.edits ?? []).values()].join()).toContain(`    ${meant}\n`);
+});
+
+test('what is applied or released is set to that, and what is disconnected is a connection', () => {
+  const things = 'parts\n  cable: Cable\n\nconditions\n  park-brake: Parking brake\n    released, applied\n';
+  const of = (line: string) =>
+    findingsOf(new Map([['a.bay', `procedure A-1: T\n\n${things}\nremoval\n  step: S\n    ${line}\n`]])).find(
+      ({ code }) => code === 'N201',
+    );
+  expect(of('apply park-brake')?.fixes[0]?.title).toBe('Write `set park-brake applied`');
+  expect(of('release park-brake')?.fixes[0]?.title).toBe('Write `set park-brake released`');
+  expect(of('disconnect cable')?.advice).toBe(
+    'what is joined is declared under `connections`, with `on cable` below it',
+  );
+});
+
+test('chocks that are removed are those that an undeclared place has', () => {
+  const text = 'procedure A-1: T\n\nremoval\n  step: S\n    chock front-wheels\n    remove chocks\n';
+  const found = findingsOf(new Map([['a.bay', text]])).find(({ message }) => message.includes('chocks'));
+  expect(found?.advice).toBe('did you mean `unchock front-wheels`?');
+});

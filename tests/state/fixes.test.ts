@@ -385,3 +385,20 @@ sources
   const found = findingsOf(new Map([['a.bay', job(things, work)]])).find(({ code }) => code === 'S304');
   expect(found?.fixes.map((fix) => fix.title)).toEqual(['Insert `snug nut`']);
 });
+
+test('a nut without a torque is where the setting that hangs on it is right', () => {
+  const things = `
+parts
+  cable: Cable
+fasteners
+  stop-nut: Stop nut
+    1 of M8x1.25
+    no torque: Set by the travel.
+adjustments
+  travel: Travel
+    disturbed by stop-nut
+`;
+  const of = (work: string) => findingsOf(new Map([['a.bay', job(things, work)]])).map(({ code }) => code);
+  expect(of('loosen stop-nut\nremove cable\ninstall cable\nadjust travel')).toEqual([]);
+  expect(of('loosen stop-nut\nremove cable\ninstall cable')).toContain('S303');
+});

@@ -202,11 +202,24 @@ describe('the first word', () => {
     ['drive in cap', 'install cap'],
     ['pack bearing with grease', 'lubricate bearing with grease'],
     ['never spin a bearing with air', 'notice: Never spin a bearing with air'],
+    ['let the engine cool', 'do: Let the engine cool'],
+    ['turn hub by hand', 'turn hub'],
     ['chock wheels on the other side', 'chock wheels: On the other side'],
   ])('what is said as %s is written %s', (said, written) => {
     const text = inStep(`    ${said}`);
     const [found] = findingsOf(new Map([['main.bay', text]])).filter(({ code }) => code.startsWith('G2'));
     expect(found?.fixes[0] && applyFix(text, found.fixes[0])).toBe(inStep(`    ${written}`));
+  });
+
+  test('to stop the engine does not end the job', () => {
+    const text = inStep('    stop engine\n    note: Then go on.');
+    const [found, ...others] = findingsOf(new Map([['main.bay', text]])).filter(({ code }) =>
+      /^[GS]/.test(code),
+    );
+    expect([found?.advice, others]).toEqual(['`stop` ends the job; did you mean `do: Stop engine`?', []]);
+    expect(found?.fixes[0] && applyFix(text, found.fixes[0])).toBe(
+      inStep('    do: Stop engine\n    note: Then go on.'),
+    );
   });
 
   test('a vehicle is called by a name', () => {

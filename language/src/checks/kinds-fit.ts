@@ -49,7 +49,7 @@ function kindFault(use: NameUse, thing: Thing, { file }: Job): Finding | undefin
         verb: verb.word,
         takes: manyOf(kindsOn(verb)),
         verbs: verbsFor(thing),
-        instead: verb.on.adjustment && thing.kind === 'limit' ? settingOf(thing) : undefined,
+        instead: insteadOf(verb, thing),
       },
     );
   }
@@ -74,9 +74,13 @@ const spanOf = ({ name: { start, end } }: NameUse): { start: number; end: number
 function setFixes({ at, line, name }: NameUse, thing: Thing, file: string): Fix[] {
   if (at.form !== 'object' || thing.kind !== 'condition' || at.statement.objects.length > 1) return [];
   const span = { start: line.code.start, end: name.end };
-  return thing.values.map((value) => {
-    const text = `set ${thing.name} ${value.text}`;
-    return { title: `Write \`${text}\``, edits: [{ file, span, text }] };
+  // `apply brake` wants it applied.
+  const { done } = at.statement.verb;
+  const values = thing.values.map(({ text }) => text);
+  return [...values.filter((v) => v === done), ...values.filter((v) => v !== done)].map((value) => {
+    const text = `set ${thing.name} ${value}`;
+    const fix: Fix = { title: `Write \`${text}\``, edits: [{ file, span, text }] };
+    return value === done ? { ...fix, preferred: true } : fix;
   });
 }
 
@@ -88,8 +92,14 @@ function vehicleFix({ at, name }: NameUse, thing: Thing, file: string): Fix[] {
   return [{ title: 'Write `vehicle`', edits, preferred: true }];
 }
 
-const settingOf = ({ name }: Thing): string =>
-  `what is set is declared under \`adjustments\`, with \`limit ${name}\` below it`;
+/** Where what is meant is declared, when the thing stands for something that belongs to it. */
+function insteadOf({ on, word }: VerbDef, { name, kind }: Thing): string | undefined {
+  if (on.adjustment && kind === 'limit')
+    return `what is set is declared under \`adjustments\`, with \`limit ${name}\` below it`;
+  if (on.connection && kind === 'part' && (word === 'connect' || word === 'disconnect'))
+    return `what is joined is declared under \`connections\`, with \`on ${name}\` below it`;
+  return undefined;
+}
 
 function builtInFault(
   verb: VerbDef,

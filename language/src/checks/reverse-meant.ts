@@ -18,7 +18,7 @@ export function reverseMeant(job: Job, name: string, uses: readonly NameUse[]): 
   const reverse = verb && VERB_BY_WORD.get(`un${verb.word}`);
   if (!reverse) return undefined;
   const on = statementsOf(job, (each) => each === verb).flatMap(({ statement }) =>
-    statement.objects.flatMap(({ thing }) => (thing ? [thing.name] : [])),
+    statement.objects.map(({ thing, item }) => thing?.name ?? item.name.text),
   );
   if (on.length > 0) return `${reverse.word} ${[...new Set(on)].join(', ')}`;
   return workLines(job).some(({ line }) => line.broken && line.tokens[0]?.image === verb.word)

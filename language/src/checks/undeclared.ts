@@ -47,10 +47,23 @@ function asked(job: Job, name: string, uses: readonly NameUse[]): Asked | undefi
   if (reverse === '') return undefined;
   if (reverse !== undefined)
     return { wanted: described(name, uses), uses, isName: false, isLine: true, near: [reverse] };
+  const brake = brakeMeant(name, uses);
+  if (brake !== undefined)
+    return { wanted: described(name, uses), uses, isName: false, isLine: true, near: [brake] };
   const words = isTroubleCode(uses) ? ['codes'] : machinesMeant(uses);
   const isName = words.length === 0;
   const near = isName ? nearestName(name, fittingNames(job, uses)) : words;
   return { wanted: described(name, uses), uses, isName, near };
+}
+
+/** `apply parking-brake` sets a condition, `apply brake, 10 times` pumps a pedal: neither is a supply. */
+function brakeMeant(name: string, uses: readonly NameUse[]): string | undefined {
+  const [first, ...others] = uses;
+  if (!/(?:^|-)(?:hand)?brakes?$/.test(name) || first?.at.form !== 'object' || others.length > 0)
+    return undefined;
+  const { verb, clauses } = first.at.statement;
+  if (verb.word !== 'apply' && verb.word !== 'release') return undefined;
+  return clauses.length > 0 ? 'pump brake-pedal' : `set ${name} ${verb.done}`;
 }
 
 /** Uses of names that nothing declares, by name. */

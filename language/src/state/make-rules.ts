@@ -195,7 +195,14 @@ export const MAKE_RULES: Readonly<Record<Make, MakeRule>> = {
   set(m, { act, thing, value, when }) {
     if (value !== undefined) m.put(thing, 'value', when, value, act.index);
   },
-  adjusted: change('setting', 'set'),
+  // A nut without a torque that the setting hangs on is left where the setting is right.
+  adjusted(m, { act, thing, when }) {
+    m.change(thing, 'setting', when, () => 'set', act.index);
+    for (const r of m.job.relations(thing, 'disturbed by')) {
+      if (r.target.kind === 'fastener' && hasClause(r.target, 'no torque'))
+        m.change(r.target, 'tight', m.d.and(when, r.when), (v) => wordReseated(String(v)), act.index);
+    }
+  },
   disturbed: change('setting', 'disturbed'),
   chocked: change('chock', 'yes'),
   unchocked: change('chock', 'no'),

@@ -195,7 +195,9 @@ class Runner {
         this.#tell(line, context, alive);
         break;
       case 'text':
-        if (line.word === 'stop') m.alive = m.d.minus(m.alive, context.when);
+        // A `stop` that could not be read ends no more than the branch it stands in.
+        if (line.word === 'stop' && !(line.broken && m.d.implies(m.alive, context.when)))
+          m.alive = m.d.minus(m.alive, context.when);
         else this.#tell(line, context, alive);
         break;
       default:

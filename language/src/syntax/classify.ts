@@ -104,7 +104,7 @@ export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | und
   const candidates = wordsOpening(place);
   const head = HEADS_SAID.get(tokens[0]?.image.toLowerCase() ?? '');
   if (head !== undefined && candidates.includes(head)) return { length: 1, word: head };
-  if (tokens[0]?.image === 'end' || isSentence(tokens)) return undefined;
+  if (SAID_IN_SENTENCES.has(tokens[0]?.image ?? '') || isSentence(tokens)) return undefined;
   const longest = Math.max(1, ...candidates.map((text) => text.split(' ').length));
   for (let length = 1; length <= longest; length++) {
     const token = tokens[length - 1];
@@ -121,6 +121,9 @@ export function slipAt(tokens: readonly IToken[], place: BlockPlace): Slip | und
   }
   return undefined;
 }
+
+/** Words of speech that are a letter away from one of the language: `let it cool` sets nothing. */
+export const SAID_IN_SENTENCES: ReadonlySet<string> = new Set(['end', 'let', 'get']);
 
 /** `check level axle-oil`: the two words of a verb, or of what is said for one, without their hyphen. */
 function joinedVerb([first, second, object]: readonly IToken[]): string | undefined {

@@ -11,7 +11,7 @@ import { wordOutOfPlace } from '../diagnostics/g202-word-out-of-place.js';
 import { reservedName } from '../diagnostics/g207-reserved-name.js';
 import { type Span, span, type TextEdit } from '../text/span.js';
 import { CONTEXT_WORDS } from '../vocabulary/heads.js';
-import type { BlockPlace, UnknownHead } from './classify.js';
+import { type BlockPlace, SAID_IN_SENTENCES, type UnknownHead } from './classify.js';
 import type { Above, CodeLine } from './code-line.js';
 import type { Form } from './forms.js';
 import { lex } from './lexer.js';
@@ -29,6 +29,23 @@ export function formFindings(
 ): Finding[] {
   const { file } = line;
   if (textInCode !== undefined) {
+    const engine =
+      head.text === 'stop' ? ENGINE.exec(line.text.slice(textInCode.start, textInCode.end)) : null;
+    if (engine) {
+      const text = `do: Stop ${engine[0]}`;
+      const edits = [{ file, span: span(head.start, textInCode.end), text }];
+      return [
+        finding(
+          colonMissing,
+          {
+            file,
+            span: textInCode,
+            fixes: [{ title: `Write \`${text}\``, edits, preferred: true as const }],
+          },
+          { head: head.text, meant: text },
+        ),
+      ];
+    }
     const at = line.text.slice(head.end, textInCode.start).trimEnd().length + head.end;
     const fixes = [
       {
@@ -51,6 +68,9 @@ export function formFindings(
     return [finding(textMissing, { file, span: head }, { head: head.text })];
   return [];
 }
+
+/** What is switched off, where `stop` would end the job. */
+const ENGINE = /^(?:the )?(?:engine|motor|pump|compressor|machine)\b.*$/;
 
 export function reportNothingBelow(line: CodeLine, above: Above, word: Name): Finding {
   const { file, code } = line;
@@ -90,7 +110,10 @@ export function reportUnknown(
       );
     }
     const isBan = place.context === 'step' && BANS.has(problem.word.toLowerCase());
-    const isSentence = isBan || /^\p{Lu}\S*(?:\s+\S+){2,}\.$/u.test(line.text.slice(code.start, code.end));
+    const isSentence =
+      isBan ||
+      SAID_IN_SENTENCES.has(problem.word) ||
+      /^\p{Lu}\S*(?:\s+\S+){2,}\.$/u.test(line.text.slice(code.start, code.end));
     const near = isSentence ? [] : problem.near();
     const isText =
       above.remark !== undefined &&

@@ -1,5 +1,6 @@
 // Grammar of clauses: of entries, prerequisites and statements, and of the lines below statements.
 import type { IToken, TokenType } from 'chevrotain';
+import type { Fix } from '../diagnostics/define.js';
 import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { operandMissing } from '../diagnostics/g204-operand-missing.js';
 import { operandForm } from '../diagnostics/g208-operand-form.js';
@@ -255,15 +256,30 @@ export abstract class ClauseRules extends ListRules {
       this.report(operandForm, spec, { word: clause.word, expected: 'names' });
     } else if (items.length > 0 && shape === 'spec') {
       const [first] = items;
+      const byHand =
+        this.written({ start: clause.start, end: clause.end }) === 'by hand' ? this.byHand(clause) : [];
       if (first)
-        this.report(operandForm, first, {
-          word: clause.word,
-          expected: 'a quantity',
-          written: this.written({ start: first.start, end: clause.end }),
-        });
+        this.report(
+          operandForm,
+          first,
+          {
+            word: clause.word,
+            expected: 'a quantity',
+            written: this.written({ start: first.start, end: clause.end }),
+          },
+          byHand,
+        );
     } else if (clause.word === 'option' && words.length < 2) {
       this.optionIncomplete(word);
     }
+  }
+
+  /** Who does it by hand is told in text. */
+  private byHand({ start, end }: Span): Fix[] {
+    const { file, base, code } = this.source;
+    const ahead = base + code.slice(0, start - base).trimEnd().length;
+    const edits = [{ file, span: { start: ahead, end }, text: '' }];
+    return [{ title: 'Take `by hand` out', edits, preferred: true }];
   }
 
   /** `option drive 4x2, 4x4`: a name begins with a letter, and so does a value. */

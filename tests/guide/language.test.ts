@@ -78,6 +78,14 @@ it('tells limits in branches with the decimal sign of the language', () => {
   expect(said).toContain('außerhalb von 0,2 bis 0,5 mm');
 });
 
+it('names the unit of a reading as its limit does', () => {
+  const job = TEXT.replace('0.2 to 0.5 mm', '780 to 860 rpm');
+  const said = JSON.stringify(lower(job, { language: 'de' }).document);
+  expect(spaced(said)).toContain('780 bis 860 U/min');
+  expect(said).toContain('U/min');
+  expect(said).not.toContain('rpm');
+});
+
 it('asks in the record what the step asks', () => {
   const rows = JSON.stringify(german.block('record'));
   expect(spaced(rows)).toContain('Risse');

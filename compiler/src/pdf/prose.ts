@@ -39,6 +39,10 @@ function quantityCode(quantity: Quantity): Raw {
 
 const bold = (children: readonly Inline[]) => call('strong', [proseCode(children)]);
 
+/** With the mark that running text has, too, where a translation is missing. */
+export const markedTitle = (title: string, language: Language | undefined): string =>
+  language === undefined ? title : `${title} [${language}]`;
+
 /** A title of its own; `language` of one that has no translation. */
 export const titleCode = (title: string, language: Language | undefined): Raw =>
   language === undefined ? textCode(title) : inLanguage(language, textCode(title));

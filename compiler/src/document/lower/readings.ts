@@ -14,6 +14,7 @@ import {
   type Rational,
   type Thing,
   type Unit,
+  unitText,
 } from '@baywright/language';
 import type { ReadingUnit } from '../beside.js';
 import type { Prose } from '../inline.js';
@@ -64,19 +65,20 @@ function limitOf(
   if (!first) return { variant, units: [], ends: {}, limit: [text('?')], per };
   const { unit } = first;
   let [low, high]: [string | undefined, string | undefined] = [undefined, undefined];
-  const printed: { low?: string; high?: string } = {};
+  const ends: { low?: string; high?: string } = {};
+  const printed = { language: print.language, style: 'print' } as const;
   const end = (value: Rational, { digits }: Measure): string =>
-    `${formatNumber(value, digits, { language: print.language, style: 'print' })}\u00a0${unit.symbol}`;
+    formatNumber(value, digits, printed) + unitText(unit, value, printed);
   for (const { clause, measure } of bounds) {
     if (!measure) continue;
-    const ends = limitsOf(measure);
-    if (clause.word !== 'at most' && ends.low) {
-      low = exact(ends.low, measure.digits);
-      printed.low = end(ends.low, measure);
+    const limits = limitsOf(measure);
+    if (clause.word !== 'at most' && limits.low) {
+      low = exact(limits.low, measure.digits);
+      ends.low = end(limits.low, measure);
     }
-    if (clause.word !== 'at least' && ends.high) {
-      high = exact(ends.high, measure.digits);
-      printed.high = end(ends.high, measure);
+    if (clause.word !== 'at least' && limits.high) {
+      high = exact(limits.high, measure.digits);
+      ends.high = end(limits.high, measure);
     }
   }
   const fresh = all.find((clause) => clause.word === 'new')?.spec?.stages[0]?.measure.measure;
@@ -92,10 +94,13 @@ function limitOf(
   return {
     variant,
     per,
-    units: [{ label: unit.symbol, times: ['1', '1'] }, ...(other ? [readingUnit(other, unit)] : [])],
+    units: [
+      { label: symbolIn(print, unit), times: ['1', '1'] },
+      ...(other ? [readingUnit(print, other, unit)] : []),
+    ],
     ...(low === undefined ? {} : { low }),
     ...(high === undefined ? {} : { high }),
-    ends: printed,
+    ends,
     limit: [text(`${said((measure) => measure)}${variant === undefined ? '' : ` (${variant})`}`)],
     ...(fresh ? { fresh: [text(newText(fresh))] } : {}),
     ...(other
@@ -112,18 +117,22 @@ function boundText(print: Print, word: string, measure: Measure): string {
   return value;
 }
 
+/** `U/min` in German: what the limit beside it says. */
+const symbolIn = ({ language }: Print, unit: Unit): string =>
+  unit.isWord === true ? unit.symbol : unitText(unit, unit.factor, { language, style: 'print' }).trim();
+
 /** What one of a unit is in another of its kind, as an exact fraction. */
-function readingUnit(unit: Unit, into: Unit): ReadingUnit {
+function readingUnit(print: Print, unit: Unit, into: Unit): ReadingUnit {
+  const label = symbolIn(print, unit);
   const times = unit.factor.div(into.factor);
   const fraction = (value: Rational): readonly [string, string] => [
     `${value.s < 0n ? '-' : ''}${value.n}`,
     `${value.d}`,
   ];
-  if (unit.offset === undefined && into.offset === undefined)
-    return { label: unit.symbol, times: fraction(times) };
+  if (unit.offset === undefined && into.offset === undefined) return { label, times: fraction(times) };
   const [zero, intoZero] = [unit.offset, into.offset];
   const plus = (zero ? zero.mul(times) : times.sub(times)).sub(intoZero ?? times.sub(times));
-  return { label: unit.symbol, times: fraction(times), plus: fraction(plus) };
+  return { label, times: fraction(times), plus: fraction(plus) };
 }
 
 /** Exact decimal text with at least the digits that were written: `22.0`. */

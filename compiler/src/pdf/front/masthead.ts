@@ -5,7 +5,7 @@ import { PRINT_INKS } from '../../document/drawing/drawing.js';
 import { planDrawing } from '../../document/drawing/plan.js';
 import { say } from '../../document/words.js';
 import type { PrintContext } from '../context.js';
-import { titleCode } from '../prose.js';
+import { markedTitle, titleCode } from '../prose.js';
 import { saidPicture } from '../steps/boxes.js';
 import { SIDE, WIDTH } from '../steps/frame.js';
 import { drawn, high, moved, type Part, placed, prose, stacked, together, words } from '../steps/set.js';
@@ -24,9 +24,10 @@ export function mastheadPart(block: BlockOf<'masthead'>, context: PrintContext):
     CODE,
   );
   const width = WIDTH - CODE - 6;
-  const lines = fill(textRuns(context.title, { size: 26, weight: 800 }), width).count;
+  const said = markedTitle(context.title, context.titleLanguage);
+  const lines = fill(textRuns(said, { size: 26, weight: 800 }), width).count;
   const title = placed(linesHigh(lines, 26), (x, y) =>
-    call('main-title', [x, y, width, titleCode(context.title, context.titleLanguage)]),
+    call('main-title', [x, y, width, titleCode(said, context.titleLanguage)]),
   );
   const head = together(
     stacked(3, [title, prose(block.appliesTo, { size: 12 }, width)]),

@@ -1,7 +1,7 @@
 // A step in print: its head, and its pieces in groups that never part.
 import type { BlockOf } from '../../document/blocks.js';
 import type { PrintContext } from '../context.js';
-import { titleCode } from '../prose.js';
+import { markedTitle, titleCode } from '../prose.js';
 import { linesHigh, widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
 import { textRuns } from '../type/runs.js';
@@ -42,8 +42,9 @@ function headPart({ number, title, titleLanguage, phase }: BlockOf<'step'>, { fr
   const right = { size: 8.5 };
   const phaseWide = widthOf(phase, '400Regular', right.size) + 0.5;
   const width = frame.body - left - phaseWide - 4;
+  const said = markedTitle(title, titleLanguage);
   // Its lines begin under each other, behind the number.
-  const lines = fill(textRuns(title, { size: TITLE, weight: 700 }), width - frame.label + 2.5).count;
+  const lines = fill(textRuns(said, { size: TITLE, weight: 700 }), width - frame.label + 2.5).count;
   const height = linesHigh(1, NUMBER) + linesHigh(lines, TITLE) - linesHigh(1, TITLE);
   const top = TOP + UNDER_RULE;
   const side = words(phase, right, phaseWide, { align: 'right' });
@@ -52,7 +53,7 @@ function headPart({ number, title, titleLanguage, phase }: BlockOf<'step'>, { fr
     together(
       drawn(0, (art, x, y) => art.line(x + RAIL, y + TOP, x + frame.body, y + TOP, 1.5)),
       moved(
-        placed(height, (x, y) => call('step-title', [x, y, width, number, titleCode(title, titleLanguage)])),
+        placed(height, (x, y) => call('step-title', [x, y, width, number, titleCode(said, titleLanguage)])),
         left,
         top,
       ),

@@ -83,3 +83,29 @@ test('places that are open are told once, those that are read one by one', async
     ]);
   });
 });
+
+test('a unit stays beside its blank, and a code by itself leaves the title free', async () => {
+  const text = BOTH.replace('measure run-out', 'measure run-out, at 3 places');
+  for (const width of [360, 768]) {
+    await withPage(
+      lower(text, { sheet: 'record' }).document,
+      { viewport: { width, height: 900 } },
+      async (page) => {
+        const highest = await page.evaluate(() =>
+          Math.max(...[...document.querySelectorAll('.found td > div')].map((line) => line.clientHeight)),
+        );
+        expect(highest).toBeLessThan(60);
+      },
+    );
+  }
+  const long = lower(text.replace('Wheel, change', `Wheel, ${'change '.repeat(20)}`), { side: 'left' });
+  for (const document of [long.document, lower(text.replace('sides left, right\n', '')).document])
+    await withPage(document, { viewport: { width: 768, height: 900 } }, async (page) => {
+      const [code, title] = await Promise.all([
+        page.locator('.code').boundingBox(),
+        page.locator('h1').boundingBox(),
+      ]);
+      const isBeside = (title?.x ?? 0) + (title?.width ?? 0) <= (code?.x ?? 0);
+      expect(isBeside || (title?.y ?? 0) + (title?.height ?? 0) <= (code?.y ?? 0)).toBe(true);
+    });
+});

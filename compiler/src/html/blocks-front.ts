@@ -32,7 +32,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
   masthead: (block, { words, title, document }) =>
     el(
       'div',
-      { class: 'masthead' },
+      { class: block.printedFor || block.plan ? 'masthead' : 'masthead bare' },
       el('h1', languageOf({ language: document.identity.titleLanguage }), title),
       el('p', { class: 'applies' }, proseMarkup(block.appliesTo)),
       el(

@@ -6,7 +6,7 @@ import { bySides } from '../document/by-sides.js';
 import { type Prose, plain } from '../document/inline.js';
 import type { PageContext } from './context.js';
 import { type Child, el, type Markup } from './markup.js';
-import { proseMarkup } from './prose.js';
+import { nameMarkup, proseMarkup } from './prose.js';
 import { type TableHead, type TableRow, table } from './table.js';
 
 export type SheetKind = 'record-readings' | 'record-torques' | 'record-holds';
@@ -111,7 +111,7 @@ const readings = (context: PageContext): Sheet<Reading> => ({
   asks: [context.words.found],
   isSame: (row, other) =>
     row.places === other.places && row.unit === other.unit && isAlike(row.limit, other.limit),
-  said: (row, isPair) => [(isPair && row.of?.what) || row.what, proseMarkup(row.limit)],
+  said: (row, isPair) => [nameMarkup((isPair && row.of?.what) || row.what), proseMarkup(row.limit)],
   asked: (row) => [foundMarkup(row, context)],
 });
 
@@ -119,10 +119,13 @@ const readings = (context: PageContext): Sheet<Reading> => ({
 function foundMarkup(row: Reading, { document, words }: PageContext): Child {
   const found = blanksOf({ id: row.reading ?? row.row, places: row.places }).map((id) =>
     document.sheet === 'record'
-      ? [entry(`field-found-${id}`, `${words.found}, ${row.number}, ${id}`), ' ', row.unit ?? '']
+      ? [
+          entry(`field-found-${id}`, `${words.found}, ${row.number}, ${id}`),
+          row.unit && el('span', {}, row.unit),
+        ]
       : el('output', { 'data-found': id }, row.unit ?? ''),
   );
-  return found.length === 1 ? found : found.map((one, i) => el('div', {}, `${i + 1}: `, one));
+  return found.map((one, i) => el('div', {}, found.length > 1 && `${i + 1}: `, one));
 }
 
 const torques = ({ words }: PageContext): Sheet<Torque> => ({

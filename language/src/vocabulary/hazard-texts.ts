@@ -21,6 +21,12 @@ export const HAZARD_TEXTS = {
     fr: "Le liquide de frein blesse les yeux et la peau, et un frein avec de l'air n'arrête pas le véhicule. Porter des lunettes, employer du liquide neuf du grade indiqué et vérifier une pédale ferme avant de rouler. Suivre les données du constructeur.",
     de: 'Bremsflüssigkeit schadet Augen und Haut, und eine Bremse mit Luft hält das Fahrzeug nicht. Schutzbrille tragen, frische Flüssigkeit der angegebenen Sorte verwenden und vor dem Bewegen festen Pedaldruck prüfen. Herstellerangaben beachten.',
   },
+  'fluid-pressure': {
+    en: "A jet of oil pierces skin, and air under pressure throws parts. Lower or block the load, let the pressure off and prove zero before a line is opened. Never feel for a leak by hand. A wound from a jet goes to a doctor at once. Follow the maker's data and local codes.",
+    es: 'Un chorro de aceite perfora la piel y el aire a presión lanza piezas. Baje o bloquee la carga, quite la presión y compruebe que es cero antes de abrir una línea. Nunca busque una fuga con la mano. Una herida de chorro necesita un médico enseguida. Siga los datos del fabricante y las normas locales.',
+    fr: "Un jet d'huile perce la peau et l'air sous pression projette des pièces. Abaisser ou bloquer la charge, faire tomber la pression et vérifier qu'elle est nulle avant d'ouvrir une conduite. Ne jamais chercher une fuite à la main. Une blessure par jet exige aussitôt un médecin. Suivre les données du constructeur et les règles locales.",
+    de: 'Ein Ölstrahl durchdringt die Haut, und Druckluft schleudert Teile. Last absenken oder abstützen, Druck ablassen und auf null prüfen, bevor eine Leitung geöffnet wird. Nie mit der Hand nach einem Leck fühlen. Eine Wunde durch einen Strahl muss sofort zum Arzt. Herstellerangaben und örtliche Vorschriften beachten.',
+  },
   'hot-fluid': {
     en: "Hot fluid burns. Let it cool until it is only warm to the hand, and open a system under pressure slowly. Follow the maker's data and local codes.",
     es: 'El fluido caliente quema. Déjelo enfriar hasta que esté solo templado y abra despacio un sistema con presión. Siga los datos del fabricante y las normas locales.',

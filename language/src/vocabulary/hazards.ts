@@ -108,6 +108,28 @@ export const HAZARDS: readonly Hazard[] = [
     text: HAZARD_TEXTS['brake-hydraulics'],
   },
   {
+    id: 'fluid-pressure',
+    title: 'oil or air under pressure',
+    triggers: [
+      { verbs: OPENING, families: ['mineral hydraulic oil'] },
+      { verbs: ['disconnect', 'separate'], marks: ['pressure-line'] },
+    ],
+    answered: [
+      'pressure*',
+      'pierce*',
+      'jet',
+      'jets',
+      'presión',
+      'pression*',
+      'druck',
+      'hochdruck*',
+      'drucklos',
+    ],
+    signal: 'warning',
+    grave: true,
+    text: HAZARD_TEXTS['fluid-pressure'],
+  },
+  {
     id: 'hot-fluid',
     title: 'hot fluid',
     triggers: [

@@ -356,6 +356,17 @@ test('what stands behind the steps keeps its distance from them, in a walk-it pr
   }
 });
 
+test('no page is empty in a walk-it print, however full those before it are', async () => {
+  for (let rows = 28; rows < 36; rows++) {
+    const { pdf, pages } = await renderPdf(
+      withSteps(step('1', rows), step('2', 30)),
+      { print: 'walk' },
+      engine,
+    );
+    for (const page of pdfText(pdf, '-raw').split('\f').slice(0, pages)) expect(page.trim()).not.toBe('');
+  }
+});
+
 test('a page that sees one ban end and another begin has room for both', () => {
   const names = ['a', 'b'];
   const banned = names.map((id): Block => {

@@ -183,7 +183,13 @@ function guideRuns(
       const signs = [pageNumber(page), ...(head ? stepHead(art, head, document, frame) : [])];
       const top = head?.under ?? 0;
       const body = stepPageCode(fragments, art, signs, top, context);
-      return call('step-page', [top, artArgument(art, frame), signs, body, codes(rest)]);
+      return call('step-page', [
+        top,
+        artArgument(art, frame),
+        signs,
+        body,
+        rest.length > 0 ? codes(rest) : undefined,
+      ]);
     },
   });
   const last = dealt.pages.length - 1;

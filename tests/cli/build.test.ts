@@ -32,6 +32,19 @@ const BAD = GOOD.replace('A-1', 'A-2').replace('inspect step-board', 'inspect st
 const files = { 'baywright.json': '{ "shop": { "name": "Test shop" } }', 'van.bay': VAN, 'a.bay': GOOD };
 
 describe('build', () => {
+  it('makes PDFs for readers, and with --archive those for archives beside them, the same each time', async () => {
+    const line = 'build a.bay --side left --format pdf';
+    const env = { SOURCE_DATE_EPOCH: '1700000000' };
+    const usual = await baywright(line, { files, env });
+    const archive = await baywright(`${line} --archive`, { files, env });
+    const again = await baywright(`${line} --archive`, { files, env });
+    const pdf = ({ files: made }: typeof usual, path: string): string =>
+      Buffer.from(made.get(path) ?? '').toString('latin1');
+    expect(pdf(usual, 'out/a.left.pdf')).toContain('pdfuaid:part');
+    expect(pdf(archive, 'out/a.left.archive.pdf')).toMatch(/pdfaid:part(?:>|=")2/);
+    expect(pdf(again, 'out/a.left.archive.pdf')).toBe(pdf(archive, 'out/a.left.archive.pdf'));
+  });
+
   it('writes a page for each side and both, and a page that lists them', async () => {
     const { code, out, files: after } = await baywright('build --format html', { files });
     expect(out).toContain('A-1 Step board, look at: draft');

@@ -180,7 +180,7 @@ function writeGuide(
     });
   }
   if (made.pdf !== undefined) {
-    const path = join(folder, `${base}.pdf`);
+    const path = join(folder, `${base}${print.standard === 'a-2a' ? '.archive' : ''}.pdf`);
     shell.write(path, made.pdf.bytes, true);
     files.push({ path, label: label === '' ? 'PDF' : `${upper(label)}, PDF`, pages: made.pdf.pages });
   }

@@ -713,3 +713,11 @@ test('chocks that are removed are those that an undeclared place has', () => {
   const found = findingsOf(new Map([['a.bay', text]])).find(({ message }) => message.includes('chocks'));
   expect(found?.advice).toBe('did you mean `unchock front-wheels`?');
 });
+
+test('how an engine runs is text where the clause takes a figure', () => {
+  const files = new Map([['main.bay', job('    run engine, 2 min at idle\n')]]);
+  const found = onlyN(files).find(({ code }) => code === 'N213');
+  expect([...afterFix(files, found?.fixes[0]?.edits ?? []).values()].join()).toContain(
+    '    run engine, 2 min: At idle.\n',
+  );
+});

@@ -490,3 +490,13 @@ test.each([
     moved === undefined ? undefined : text(moved === '' ? entry : `    ${moved}\n`, 'measure gap'),
   );
 });
+
+test.each([
+  ['5W-30', 'SAE 5W-30'],
+  ['75w90', 'SAE 75W-90'],
+])('a grade without its standard, %s', (said, meant) => {
+  const text = `catalogue: Oils\n\nfluids\n  oil: Oil\n    ${said}, ACEA C3\n`;
+  const [found] = findingsOf(new Map([['a.bay', text]])).filter(({ code }) => code === 'Q101');
+  expect(found?.advice).toBe(`a grade stands behind the name of its standard: \`${meant}\``);
+  expect(found?.fixes.map(({ edits }) => edits[0]?.text)).toEqual([meant]);
+});

@@ -204,6 +204,8 @@ describe('the first word', () => {
     ['never spin a bearing with air', 'notice: Never spin a bearing with air'],
     ['let the engine cool', 'do: Let the engine cool'],
     ['turn hub by hand', 'turn hub'],
+    ['inspect oil level', 'check-level oil'],
+    ['remove cap, when engine 3-litre', 'remove cap, when engine e3-litre'],
     ['chock wheels on the other side', 'chock wheels: On the other side'],
   ])('what is said as %s is written %s', (said, written) => {
     const text = inStep(`    ${said}`);
@@ -378,6 +380,14 @@ describe('references in text', () => {
     check(inStep('    note: Turn {bolt.\n#              ^ G209 never closed'));
     check(inStep('    note: Turn \\{bolt.'));
   });
+});
+
+test('a set without its number is asked how many it is', () => {
+  const [found] = check(inFastener('    M6, hex 10 mm\n#   ^^ G201'));
+  expect(found?.advice).toBe('a set says how many `of` what: `4 of M6`');
+  expect(found?.fixes.map((fix) => applyFix(inFastener('    M6, hex 10 mm'), fix))).toEqual(
+    ['1', '?'].map((count) => inFastener(`    ${count} of M6, hex 10 mm`)),
+  );
 });
 
 describe('values of an option', () => {

@@ -91,7 +91,7 @@ function faultsOf(statement: BoundStatement, job: Job): Finding[] {
           limit: limitIn(statement, clause),
         }),
       );
-    } else found.push(...formFaults(statement, clause, slot));
+    } else found.push(...formFaults(statement, clause, slot, job));
   }
   for (const [word, slot] of requiredBy(verb)) {
     if (clauses.some((clause) => (word === 'bare' ? isBare(clause) : clause.word === word))) continue;
@@ -206,20 +206,22 @@ function textFix({ line, file, clauses }: BoundStatement, clause: Clause, job: J
   if (isBare(clause) || clause.items.length === 0 || clauses.at(-1) !== clause) return [];
   if (line.prose || line.guard || clause.end > line.code.end) return [];
   const said = job.file.tree.text.slice(clause.start, clause.end);
-  const span = { start: line.items.at(-1)?.end ?? line.verb.end, end: clause.end };
+  const ahead = clauses[clauses.length - 2] ?? line.items.at(-1) ?? line.verb;
+  const span = { start: ahead.end, end: clause.end };
   if (clause.start < span.start) return [];
   const text = `: ${said.charAt(0).toUpperCase()}${said.slice(1)}.`;
   return [{ title: 'Make it text', edits: [{ file, span, text }] }];
 }
 
-function formFaults({ verb, file }: BoundStatement, clause: Clause, slot: ClauseSlot): Finding[] {
+function formFaults(statement: BoundStatement, clause: Clause, slot: ClauseSlot, job: Job): Finding[] {
+  const { verb, file } = statement;
   const [item] = clause.items;
   const clauseWord = isBare(clause) ? 'the figure' : clause.word;
   if (item && slot.quantity && !slot.names) {
     return [
       finding(
         clauseForm,
-        { file, span: { start: item.start, end: item.end } },
+        { file, span: { start: item.start, end: item.end }, fixes: textFix(statement, clause, job) },
         {
           clause: clauseWord,
           verb: verb.word,

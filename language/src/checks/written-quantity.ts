@@ -104,6 +104,19 @@ function unitFault(
       const fixes = [at.write(rest, ` of ${counted}`, true, node)];
       return finding(unknownUnit, at.place(unit, fixes), { spelling: unit.spelling, near: undefined, set });
     }
+    const grade =
+      /^w-?\d{2}$/i.test(unit.spelling) && amount
+        ? at.quote({ start: amount.start, end: unit.end })
+        : undefined;
+    if (grade !== undefined && amount) {
+      const meant = `SAE ${grade.toUpperCase().replace(/W(?=\d)/, 'W-')}`;
+      const fixes = [at.write({ start: amount.start, end: unit.end }, meant, true)];
+      return finding(unknownUnit, at.place(unit, fixes), {
+        spelling: unit.spelling,
+        near: undefined,
+        grade: meant,
+      });
+    }
     const bound = HEADS_SAID.get(unit.spelling.toLowerCase());
     if (bound !== undefined && BOUNDS.has(bound) && amount && node.amounts.length === 1) {
       const meant = `${bound} ${at.quote(amount.number)}`;

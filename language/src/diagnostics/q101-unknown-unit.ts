@@ -8,19 +8,23 @@ export const unknownUnit = defineDiagnostic<{
   readonly set?: string | undefined;
   /** The bound in front of its figure, where it stands behind it. */
   readonly meant?: string;
+  /** The grade of an oil, with its standard. */
+  readonly grade?: string;
 }>({
   code: 'Q101',
   name: 'unknown-unit',
   severity: 'error',
   message: ({ spelling }) => `\`${spelling}\` is not a unit`,
-  advice: ({ near, set, meant }) =>
-    meant !== undefined
-      ? `a bound stands before its figure, and the unit behind: \`${meant}\` and its unit`
-      : set !== undefined
-        ? `a set says how many \`of\` what: \`${set}\``
-        : near === undefined
-          ? 'units are written as on the sheet: N·m, ft·lbf, L, mm, kPa'
-          : `the nearest is ${near}`,
+  advice: ({ near, set, meant, grade }) =>
+    grade !== undefined
+      ? `a grade stands behind the name of its standard: \`${grade}\``
+      : meant !== undefined
+        ? `a bound stands before its figure, and the unit behind: \`${meant}\` and its unit`
+        : set !== undefined
+          ? `a set says how many \`of\` what: \`${set}\``
+          : near === undefined
+            ? 'units are written as on the sheet: N·m, ft·lbf, L, mm, kPa'
+            : `the nearest is ${near}`,
   why: `A number whose unit is not known cannot be compared, converted or printed in the other system. Most often a letter is missing or two have changed places.`,
   wrong: `catalogue: Hub parts
 

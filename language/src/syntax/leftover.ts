@@ -5,7 +5,7 @@ import { unexpected } from '../diagnostics/g203-unexpected.js';
 import { quoteOpen } from '../diagnostics/g205-quote-open.js';
 import { strayCharacter } from '../diagnostics/g206-stray-character.js';
 import { limitHint } from '../diagnostics/n203-clause-not-for-verb.js';
-import { span } from '../text/span.js';
+import { type Span, span } from '../text/span.js';
 import { ORDER_PATTERNS } from '../trade/order.js';
 import { SAID_FOR } from '../verbs/said-for.js';
 import { HEADS_SAID } from '../vocabulary/heads-said.js';
@@ -43,6 +43,23 @@ export function reportLeftover(
       unexpected,
       { file, span: at, fixes },
       { what: described(token), hint: 'steps need no number; the guide numbers them' },
+    );
+  }
+  const [, levelOf] = /^(?:inspect|check) ([\p{L}\d-]+) $/u.exec(ahead) ?? [];
+  if (levelOf !== undefined && token.image === 'level')
+    return said(`check-level ${levelOf}`, base, at, token, file);
+  const [, guard, option, number] = /^(.*\bwhen ([\p{L}-]+) )(\d[\p{L}\d.]*)$/u.exec(ahead) ?? [];
+  if (guard !== undefined && option !== undefined && number !== undefined) {
+    const value = /^[\p{L}\d.-]+/u.exec(source.code.slice(guard.length))?.[0] ?? number;
+    const meant = `${option.charAt(0)}${value}`;
+    const place = span(base + guard.length, base + guard.length + value.length);
+    return finding(
+      unexpected,
+      { file, span: at, fixes: [edit(`Write \`${meant}\``, file, place.start, place.end, meant)] },
+      {
+        what: described(token),
+        hint: `a value begins with a letter, here as in its option: \`${option} ${meant}\``,
+      },
     );
   }
   const [particle, verbWord, behind] = /^(\p{Ll}+) (\p{Ll}+) $/u.exec(ahead) ?? [];
@@ -121,6 +138,14 @@ export function reportLeftover(
         : 'text for the technician goes after a colon';
   return finding(unexpected, { file, span: at, fixes }, { what: described(token), hint });
 }
+
+/** The line up to the token said in other words. */
+const said = (meant: string, base: number, at: Span, token: IToken, file: string): Finding =>
+  finding(
+    unexpected,
+    { file, span: at, fixes: [edit(`Write \`${meant}\``, file, base, at.end, meant)] },
+    { what: described(token), hint: `did you mean \`${meant}\`?` },
+  );
 
 /** `measure runout 0.010 in max`: the values of a limit stand in its entry, for all lines that measure it. */
 function limitSaid(token: IToken, { code }: LineSource): string | undefined {

@@ -109,6 +109,7 @@ export function reportUnknown(
         },
       );
     }
+    if (place.context === 'entry' && /^[MG]\d/.test(problem.word)) return setMeant(line, word);
     const isBan = place.context === 'step' && BANS.has(problem.word.toLowerCase());
     const isSentence =
       isBan ||
@@ -176,6 +177,16 @@ function writeFor({ file, text }: CodeLine, word: Name, meant: string): TextEdit
       : /^=/.exec(behind);
   const end = word.end + (more?.[0].length ?? 0);
   return { file, span: span(word.start, end), text: /\d/.test(text.charAt(end)) ? `${meant} ` : meant };
+}
+
+/** `M6, hex 10 mm`: a set begins with how many it is. */
+function setMeant({ file }: CodeLine, word: Name): Finding {
+  const fixes = ['1', '?'].map((count) => ({
+    title: `Write \`${count} of ${word.text}\``,
+    edits: [{ file, span: span(word.start, word.start), text: `${count} of ` }],
+  }));
+  const data = { word: word.text, where: CONTEXT_WORDS.entry, readAs: undefined, near: [], set: word.text };
+  return finding(unknownWord, { file, span: word, fixes }, data);
 }
 
 /** What a sentence begins with that forbids. */

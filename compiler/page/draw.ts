@@ -159,7 +159,7 @@ function drawReadings(data: PageData, state: JobState): void {
       const place = reading.place === undefined ? '' : `, ${reading.place}`;
       if (needed && !isForOthers(reading, row.readings, verdicts))
         put(`${row.number} ${reading.name}${isNone ? `: ${words.open}` : `${place}: ${text}`}`, row.id);
-      setFound(reading.id, isNone ? (reading.units[0]?.label ?? '') : text);
+      setFound(reading.id, isNone ? (reading.units[0]?.label ?? '') : foundText(data, verdict));
     }
     for (const id of row.inspections) {
       const text = result === 'good' ? words.good : result === 'bad' ? words.bad : '';
@@ -185,6 +185,13 @@ function verdictText({ words }: PageData, verdict: Verdict): string {
   if (verdict.verdict === 'not a number') return words.notNumber;
   const phrase = { pass: words.readingPass, low: words.readingLow, high: words.readingHigh }[verdict.verdict];
   return say(phrase, { value: local(verdict.shown), limit: local(verdict.limit) });
+}
+
+/** For the record, which has the limit beside it. */
+function foundText(data: PageData, verdict: Verdict): string {
+  if (!('shown' in verdict)) return verdictText(data, verdict);
+  const { pass, fail } = data.words;
+  return `${local(verdict.shown)} · ${verdict.verdict === 'pass' ? pass : fail}`;
 }
 
 function reason({ words }: PageData, open: Reason, state: JobState): string {

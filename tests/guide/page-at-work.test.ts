@@ -101,7 +101,10 @@ test('the counts lead to what they count, and what is open leads to its line', a
     expect(await leads('#list-holds a')).toBe('#r9-5');
     expect(await leads('#why a')).toBe('#r2-6');
     await page.click('.counts a');
-    expect(await page.locator('#list-off').isVisible()).toBe(true);
+    await page.waitForFunction(() => location.hash === '#list-off');
+    const heading = await page.locator('aside h2').first().boundingBox();
+    const top = await page.locator('.top').boundingBox();
+    expect(heading?.y).toBeGreaterThanOrEqual((top?.y ?? 0) + (top?.height ?? 0));
   });
 });
 

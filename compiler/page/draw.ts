@@ -80,7 +80,7 @@ export function drawClocks(data: PageData, clocks: readonly ClockState[]): void 
   const running = clocks.filter(({ started, isEnded }) => started !== undefined && !isEnded);
   drawList(
     'list-clocks',
-    running.map((state) => ({ text: `${state.clock.name}: ${clockText(data, state)}` })),
+    running.map((state) => ({ text: `${state.clock.name}${words.colon} ${clockText(data, state)}` })),
     words.nothing,
   );
 }
@@ -158,12 +158,15 @@ function drawReadings(data: PageData, state: JobState): void {
       output?.classList.toggle('fail', verdict.verdict !== 'pass' && !isNone);
       const place = reading.place === undefined ? '' : `, ${reading.place}`;
       if (needed && !isForOthers(reading, row.readings, verdicts))
-        put(`${row.number} ${reading.name}${isNone ? `: ${words.open}` : `${place}: ${text}`}`, row.id);
+        put(
+          `${row.number} ${reading.name}${isNone ? '' : place}${words.colon} ${isNone ? words.open : text}`,
+          row.id,
+        );
       setFound(reading.id, isNone ? (reading.units[0]?.label ?? '') : foundText(data, verdict));
     }
     for (const id of row.inspections) {
       const text = result === 'good' ? words.good : result === 'bad' ? words.bad : '';
-      if (needed) put(`${row.number} ${row.says ?? ''}: ${text || words.open}`, row.id);
+      if (needed) put(`${row.number} ${row.says ?? ''}${words.colon} ${text || words.open}`, row.id);
       if (id) setFound(row.id, text);
     }
     for (const id of row.holds) {

@@ -48,6 +48,22 @@ use "catalogue.bay"
 
 applies to van
 `;
+/** What both sides ask alike, and something that neither has to itself. */
+export const BOTH = `${HEAD}sides left, right
+
+limits
+  run-out: Run-out
+    at most 0.5 mm, per "T-1"
+
+inspection
+  step: Look
+    inspect wheel
+      reject: cracks
+    measure run-out
+    torque wheel-nut
+  step: After
+    recheck wheel-nut, after 50 km
+`;
 /** A wheel off and on. */
 export const WHEEL = `${HEAD}
 preparation

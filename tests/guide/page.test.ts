@@ -3,6 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import { LANGUAGES } from '@baywright/language';
 import { HtmlValidate } from 'html-validate';
 import { describe, expect, test } from 'vitest';
 import { type GuideDocument, SHEETS } from '../../compiler/src/document/document.js';
@@ -11,7 +12,7 @@ import { SAFETY_COLOURS } from '../../compiler/src/safety-colours.js';
 import { useBrowser, withPage } from './browser.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
-import { twoVehicles } from './lower-helper.js';
+import { BOTH, HEAD, lower, twoVehicles } from './lower-helper.js';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 useBrowser();
@@ -21,6 +22,8 @@ const DOCUMENTS: readonly [string, GuideDocument][] = [
   ['every kind', everyKind()],
   // One line has a torque for each of two vehicles, and a box and a blank for each.
   ['two vehicles', twoVehicles()],
+  ['both sides', lower(BOTH).document],
+  ['record of both sides', lower(BOTH, { sheet: 'record' }).document],
 ];
 
 describe.for(DOCUMENTS)('%s', ([, document]) => {
@@ -161,6 +164,35 @@ test('signal words in the colours of the standards can be read', async () => {
   for (const { ground } of Object.values(SAFETY_COLOURS)) {
     expect(plain).not.toContain(ground);
     expect(coloured).toContain(`background:${ground}`);
+  }
+});
+
+test.for(LANGUAGES)('signal words of %s stay whole, and lists have its colon', async (language) => {
+  const text = `${HEAD}
+messages
+  loose: The nut flies.
+
+inspection
+  step: Look
+    warning loose
+    inspect wheel
+      reject: cracks
+`;
+  const { document } = lower(text, { language });
+  for (const width of [360, 768]) {
+    await withPage(document, { viewport: { width, height: 900 } }, async (page) => {
+      const high = await page.locator('.signal > strong').evaluateAll((words) =>
+        words.map((word) => {
+          const range = window.document.createRange();
+          range.selectNodeContents(word.lastChild ?? word);
+          return range.getBoundingClientRect().height;
+        }),
+      );
+      expect(high.length).toBeGreaterThan(0);
+      expect(Math.max(...high)).toBeLessThan(32);
+      const [listed = ''] = await page.locator('#list-readings li').allTextContents();
+      expect(listed.includes('\u00a0:')).toBe(language === 'fr');
+    });
   }
 });
 

@@ -3,25 +3,9 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { useBrowser, withPage } from './browser.js';
-import { HEAD, lower } from './lower-helper.js';
+import { BOTH, lower } from './lower-helper.js';
 
 useBrowser();
-
-const BOTH = `${HEAD}sides left, right
-
-limits
-  run-out: Run-out
-    at most 0.5 mm, per "T-1"
-
-inspection
-  step: Look
-    inspect wheel
-      reject: cracks
-    measure run-out
-    torque wheel-nut
-  step: After
-    recheck wheel-nut, after 50 km
-`;
 
 const cells = (page: Page, title: string) =>
   page.evaluate((heading) => {

@@ -60,6 +60,7 @@ const PHRASE_OF: Readonly<Record<Exclude<WordKey, 'beforeYouStart'>, PhraseId | 
   recordReadings: 'record-readings',
   recordTorques: 'torques',
   recordHolds: 'record-holds',
+  colon: 'colon',
   at: 'column-at',
   what: 'need-what',
   limit: 'limit',

@@ -63,6 +63,7 @@ const WORD_KEYS = [
   'recordReadings',
   'recordTorques',
   'recordHolds',
+  'colon',
   'at',
   'what',
   'limit',

@@ -107,7 +107,7 @@ export const FRONT: { readonly [K in FrontKind]: (block: BlockOf<K>, context: Pa
         'ul',
         {},
         block.rows.map((row) =>
-          el('li', rowAttributes(row), el('b', {}, row.name), ': ', proseMarkup(row.title)),
+          el('li', rowAttributes(row), el('b', {}, row.name), words.colon, ' ', proseMarkup(row.title)),
         ),
       ),
     ),

@@ -55,7 +55,8 @@ function sheet<R extends Row>(form: Sheet<R>, rows: readonly R[], context: PageC
   const single = sided ? sided.rows.flatMap(([row, other]) => (other ? [] : [row])) : rows;
   const one = (isPair: boolean, heads: readonly TableHead[], all: readonly TableRow[]) =>
     table(
-      form.title,
+      // Two tables of one part are told apart by name.
+      isPair ? [form.title, ...(sided?.sides ?? [])].join(', ') : form.title,
       `sheet ${form.name}${isPair ? ' pairs' : ''}`,
       [words.at, ...form.says(isPair), ...heads],
       all,
@@ -67,7 +68,7 @@ function sheet<R extends Row>(form: Sheet<R>, rows: readonly R[], context: PageC
       ? [
           one(
             true,
-            sided.sides.map((over) => ({ over, heads: form.asks })),
+            sided.sides.map((over) => ({ over, colon: words.colon, heads: form.asks })),
             sided.rows.flatMap(([row, other]) => (other ? [line(form, [row, other])] : [])),
           ),
         ]

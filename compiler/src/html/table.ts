@@ -2,7 +2,9 @@
 import { type Attributes, type Child, el, type Markup } from './markup.js';
 
 /** A head, or several under one. */
-export type TableHead = string | { readonly over: string; readonly heads: readonly string[] };
+export type TableHead =
+  | string
+  | { readonly over: string; readonly colon: string; readonly heads: readonly string[] };
 
 export interface TableRow {
   readonly cells: readonly Child[];
@@ -19,7 +21,7 @@ export function table(
   rows: readonly TableRow[],
 ): Markup {
   const columns = heads.flatMap((head) =>
-    typeof head === 'string' ? [head] : head.heads.map((under) => `${head.over}: ${under}`),
+    typeof head === 'string' ? [head] : head.heads.map((under) => `${head.over}${head.colon} ${under}`),
   );
   return el(
     'div',

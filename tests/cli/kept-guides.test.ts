@@ -1,5 +1,6 @@
 // What a build keeps: a second run makes nothing again, and every change of what guides are made from shows in them.
-import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, it } from 'vitest';
 import { run } from '../../compiler/src/cli/main.js';
@@ -183,6 +184,21 @@ it('names what a procedure prints no more', async () => {
   await build('--only torque-card');
   expect((await build('--tidy')).out).toContain('Deleted 2 older guides');
   expect(Object.keys(pages('out'))).toContain('M-1.torque-card.html');
+});
+
+it('names and deletes nothing of another folder, or of the library that this one is a copy of', async () => {
+  await build('--out elsewhere');
+  await build();
+  const copy = mkdtempSync(join(tmpdir(), 'baywright-copy-'));
+  cpSync(folder, copy, { recursive: true, preserveTimestamps: true });
+  rmSync(join(copy, 'M-2.bay'));
+  const inCopy = { folder: copy, resolve: (path: string) => join(copy, path) };
+  expect((await build('--tidy', inCopy)).out).not.toContain('older guide');
+  expect(Object.keys(pages('out'))).toContain('M-2.html');
+  rmSync(copy, { recursive: true });
+  rmSync(join(folder, 'M-2.bay'));
+  expect((await build('--tidy')).out).toContain('Deleted 1 older guide:\n  out/M-2.html');
+  expect(Object.keys(pages('elsewhere'))).toContain('M-2.html');
 });
 
 it('never deletes what somebody changed or put there', async () => {

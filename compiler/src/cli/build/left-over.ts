@@ -3,7 +3,7 @@
 // changed since, is not the program's own and is left alone.
 import * as z from 'zod';
 import type { Shelf } from '../libraries.js';
-import { join, relativeTo } from '../paths.js';
+import { below, join, relativeTo } from '../paths.js';
 import { CannotRun, type Shell } from '../shell.js';
 import type { Options } from './choices.js';
 import type { Result } from './jobs.js';
@@ -17,6 +17,8 @@ export interface LeftOver {
 
 const writtenSchema = z.object({
   format: z.literal(1),
+  /** Where the library lay: in a copy of it the list speaks of files that are not the copy's. */
+  root: z.string(),
   files: z.record(
     z.string(),
     z.object({
@@ -36,13 +38,17 @@ const LIST = 'written.json';
 /** Renews the list of a library with what came of a build, and tells what is left over from before. */
 export function leftOver(
   shell: Shell,
-  shelf: Pick<Shelf, 'root' | 'hasSettings'>,
+  shelf: Pick<Shelf, 'root' | 'hasSettings' | 'settings'>,
   results: readonly Result[],
   options: Options,
 ): LeftOver[] {
   const { root, hasSettings } = shelf;
   const places = shell.cacheFolders?.(root, hasSettings) ?? [];
-  const before = places.map((place) => readList(shell, join(place, LIST))).find((one) => one !== undefined);
+  const before = places
+    .map((place) => readList(shell, root, join(place, LIST)))
+    .find((one) => one !== undefined);
+  // Other folders that guides went to may be anybody's by now.
+  const folder = options.out === undefined ? join(root, shelf.settings.output) : shell.resolve(options.out);
   const order = orderOf(options);
   const files: Written = {};
   const printed = new Set<string>();
@@ -57,11 +63,12 @@ export function leftOver(
   for (const [path, one] of Object.entries(before ?? {})) {
     if (Object.hasOwn(files, path) || shell.seen?.(path)?.mark !== one.mark) continue;
     files[path] = one;
+    if (below(folder, path) === undefined) continue;
     const source = join(root, one.source);
     const isGone = shell.kind(source) === undefined;
     if (isGone || (printed.has(one.source) && one.order === order)) found.push({ path, source, isGone });
   }
-  writeList(shell, places, files, before);
+  writeList(shell, root, places, files, before);
   return found.sort((a, b) => (a.path < b.path ? -1 : 1));
 }
 
@@ -89,12 +96,12 @@ function orderOf(options: Options): string {
   return JSON.stringify(asked);
 }
 
-function readList(shell: Shell, path: string): Written | undefined {
+function readList(shell: Shell, root: string, path: string): Written | undefined {
   const reading = shell.read(path);
   if ('problem' in reading) return undefined;
   try {
     const parsed = writtenSchema.safeParse(JSON.parse(reading.text));
-    return parsed.success ? parsed.data.files : undefined;
+    return parsed.success && parsed.data.root === root ? parsed.data.files : undefined;
   } catch {
     return undefined;
   }
@@ -102,6 +109,7 @@ function readList(shell: Shell, path: string): Written | undefined {
 
 function writeList(
   shell: Shell,
+  root: string,
   places: readonly string[],
   files: Written,
   before: Written | undefined,
@@ -110,7 +118,7 @@ function writeList(
   if (JSON.stringify(sorted) === JSON.stringify(before ?? {})) return;
   for (const place of places) {
     try {
-      shell.write(join(place, LIST), `${JSON.stringify({ format: 1, files: sorted })}\n`, true);
+      shell.write(join(place, LIST), `${JSON.stringify({ format: 1, root, files: sorted })}\n`, true);
       return;
     } catch (error) {
       // A library on a drive that cannot be written to has its guides elsewhere, and no list.

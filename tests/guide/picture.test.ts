@@ -138,9 +138,14 @@ const SIDEWAYS: Readonly<Record<string, Uint8Array>> = {
 };
 
 test.for(Object.entries(SIDEWAYS))(
-  'a photograph stored on its side has the size it is seen in: %s',
+  'a picture stored on its side has the size it is seen in, or is told: %s',
   ([type, data]) => {
-    expect(readPicture(data, 'x')).toMatchObject({ picture: { type, width: 20, height: 30 } });
+    // Browsers do not agree on the note in the other two.
+    expect(readPicture(data, 'x')).toMatchObject(
+      type === 'jpeg'
+        ? { picture: { type, width: 20, height: 30 } }
+        : { problem: 'is stored turned, and not every screen turns it back; turn it and save it again' },
+    );
   },
 );
 

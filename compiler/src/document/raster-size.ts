@@ -1,7 +1,6 @@
-// How large a picture of pixels is by its own header, as it is to be seen: photographs are often stored lying on a side,
-// with a note which way is up.
+// How large a picture of pixels is by its own header, as it is to be seen: photographs (JPEG) are often stored lying on a
+// side, with a note which way is up that the typesetter and all browsers heed.
 import { imageSize } from 'image-size';
-import { wayUp } from './way-up.js';
 
 export interface Size {
   readonly width: number;
@@ -11,7 +10,7 @@ export interface Size {
 /** Undefined where the header cannot be read. */
 export function rasterSize(data: Uint8Array): Size | undefined {
   try {
-    const { width, height, orientation = wayUp(data) ?? 1 } = imageSize(data);
+    const { width, height, orientation = 1 } = imageSize(data);
     if (!(width > 0 && height > 0)) return undefined;
     return orientation >= 5 && orientation <= 8 ? { width: height, height: width } : { width, height };
   } catch {

@@ -2,6 +2,7 @@
 import { cleanSvg } from './clean-svg.js';
 import type { Picture, PictureType } from './picture.js';
 import { pixelProblem, rasterSize, type Size } from './raster-size.js';
+import { wayUp } from './way-up.js';
 import { isWhole } from './whole-picture.js';
 
 export type ReadPicture =
@@ -26,6 +27,8 @@ export function readPicture(data: Uint8Array, alt: string, caption?: string): Re
     if (size && !isWhole(type, data))
       return { problem: 'is damaged: the file is not whole; copy or save it again' };
     if (!size) return { problem: 'is damaged: its size cannot be read' };
+    if (type !== 'jpeg' && (wayUp(data) ?? 1) !== 1)
+      return { problem: 'is stored turned, and not every screen turns it back; turn it and save it again' };
     const tooMany = pixelProblem(size);
     if (tooMany !== undefined) return { problem: tooMany };
     return shapeProblem(size) ?? { picture: { type, data, ...size, ...words } };

@@ -1,7 +1,7 @@
-// Which way up a photograph is to be seen: the note that a camera leaves in its file (Exif 2.32, tag 0x0112). The typesetter
-// and browsers turn the picture by it, so that a frame of the stored size would be the wrong one.
+// Which way up a picture is to be seen: the note that a camera or program leaves in its file (Exif 2.32, tag 0x0112). In a PNG
+// and a WebP the typesetter heeds it, and of browsers some: one output would show it the wrong way round.
 
-/** 1 to 8; 5 and above lie on a side. Of PNG and WebP; undefined where nothing is noted. */
+/** 1 is as stored, 2 to 8 are turned or mirrored. Of PNG and WebP; undefined where nothing is noted. */
 export function wayUp(data: Uint8Array): number | undefined {
   const view = new DataView(data.buffer, data.byteOffset, data.byteLength);
   try {

@@ -721,3 +721,10 @@ test('how an engine runs is text where the clause takes a figure', () => {
     '    run engine, 2 min: At idle.\n',
   );
 });
+
+test('the pin of a nut is named at the part that the nut holds', () => {
+  const text =
+    'catalogue: C\n\nfasteners\n  axle-nut: Nut\n    1 of M20x1.5\n    held by pin\n  pin: Pin\n    1 of cotter\n';
+  const found = findingsOf(new Map([['a.bay', text]])).find(({ code }) => code === 'N205');
+  expect(found?.advice).toBe('what locks it is named at the part that it holds: `held by axle-nut, pin`');
+});

@@ -33,17 +33,31 @@ const clauseFindings = (file: FileModel, thing: Thing): Finding[] =>
 function report(
   file: string,
   thing: Thing,
-  { word }: Clause,
+  clauseOf: Clause,
   kinds: readonly ThingKind[],
   span: { start: number; end: number },
   fixes: readonly Fix[],
 ): Finding {
+  const { word } = clauseOf;
   const clause = word === 'bare' ? 'figure of its own' : word === 'of' ? 'number and thread' : `\`${word}\``;
   return finding(
     clauseNotForKind,
     { file, span, fixes },
-    { clause, name: thing.name, kind: oneOf(thing.kind), takes: word === 'bare' ? '' : manyOf(kinds) },
+    {
+      clause,
+      name: thing.name,
+      kind: oneOf(thing.kind),
+      takes: word === 'bare' ? '' : manyOf(kinds),
+      instead: lockOf(thing, clauseOf),
+    },
   );
+}
+
+/** The pin of a castle nut is named at the part, beside the nut. */
+function lockOf({ kind, name }: Thing, { word, items }: Clause): string | undefined {
+  if (kind !== 'fastener' || word !== 'held by' || items.length === 0) return undefined;
+  const names = [name, ...items.map((item) => item.name.text)].join(', ');
+  return `what locks it is named at the part that it holds: \`held by ${names}\``;
 }
 
 /** A figure that stands alone belongs to a limit, a number with a thread to fasteners. */

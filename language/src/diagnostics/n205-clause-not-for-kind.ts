@@ -6,12 +6,15 @@ export const clauseNotForKind = defineDiagnostic<{
   readonly name: string;
   readonly kind: string;
   readonly takes: string;
+  /** Where it is said instead. */
+  readonly instead?: string | undefined;
 }>({
   code: 'N205',
   name: 'clause-not-for-kind',
   severity: 'error',
   message: ({ clause, name, kind }) => `\`${name}\` is ${kind}, which has no ${clause}`,
-  advice: ({ clause, takes }) => (takes === '' ? undefined : `${clause} goes with ${takes}`),
+  advice: ({ clause, takes, instead }) =>
+    instead ?? (takes === '' ? undefined : `${clause} goes with ${takes}`),
   why: `An entry has the clauses of its kind. In another entry the clause is read by no check and printed nowhere.`,
   wrong: `catalogue: Places
 

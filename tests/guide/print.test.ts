@@ -184,6 +184,26 @@ test('a guide that ends the typesetter takes no other with it', async () => {
   rmSync(folder, { recursive: true });
 });
 
+test('a guide that the typesetter does not come to an end with is given up, and the others are set', async () => {
+  const folder = mkdtempSync(join(tmpdir(), 'baywright-endless-'));
+  const script = join(folder, 'typesetter.mjs');
+  const set = 'process.send({ pdf: new Uint8Array(), pages: 1, memory: 0 })';
+  writeFileSync(
+    script,
+    `process.on('message', ({ timestamp }) => { if (timestamp === 1) for (;;); ${set}; });`,
+  );
+  const endless = openEngine({ script, longest: 2000 });
+  const job = (timestamp: number) =>
+    endless.typeset({ main: '', settings: '', pictures: [], standard: 'ua-1', timestamp });
+  const all = await Promise.allSettled([0, 1, 2].map(job));
+  endless.close();
+  expect(all.map(({ status }) => status)).toEqual(['fulfilled', 'rejected', 'fulfilled']);
+  expect(all[1]).toMatchObject({
+    reason: { message: expect.stringMatching(/^The typesetter did not come to an end/) },
+  });
+  rmSync(folder, { recursive: true });
+});
+
 test('without its package the typesetter says so in one sentence', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'baywright-alone-'));
   const script = join(folder, 'typesetter.mjs');

@@ -45,12 +45,19 @@ export class TypesetterMissing extends Error {
 
 const STOPPED = 'The typesetter stopped while it worked on this guide.';
 
+const ENDLESS = 'The typesetter did not come to an end with this guide: look at the pictures it shows.';
+
+/** Milliseconds given to one guide. The longest takes some seconds; what takes so long is a drawing without end. */
+const LONGEST = 3 * 60 * 1000;
+
 /** Resident memory, in bytes, at which a process gets no more jobs and another takes its place. */
 const MEMORY_LIMIT = 180 * 1024 * 1024;
 
 interface EngineOptions {
   readonly processes?: number;
   readonly memoryLimit?: number;
+  /** Milliseconds given to one guide. */
+  readonly longest?: number;
   /** What a process runs, where it is not the typesetter. */
   readonly script?: string | undefined;
 }
@@ -59,9 +66,10 @@ interface EngineOptions {
 export function openEngine({
   processes = 1,
   memoryLimit = MEMORY_LIMIT,
+  longest = LONGEST,
   script,
 }: EngineOptions = {}): Engine {
-  const setters = Array.from({ length: processes }, () => openSetter(memoryLimit, script));
+  const setters = Array.from({ length: processes }, () => openSetter({ memoryLimit, longest }, script));
   return {
     typeset: (job) => setters.reduce((a, b) => (b.waiting() < a.waiting() ? b : a)).typeset(job),
     close: () => {
@@ -70,18 +78,20 @@ export function openEngine({
   };
 }
 
+type Limits = Required<Pick<EngineOptions, 'memoryLimit' | 'longest'>>;
+
 interface Setter extends Engine {
   /** Jobs given to it and not yet done. */
   readonly waiting: () => number;
 }
 
 /** One process after the other. */
-function openSetter(memoryLimit: number, script: string | undefined): Setter {
+function openSetter(limits: Limits, script: string | undefined): Setter {
   const all = new Set<Running>();
   let current: Running | undefined = start();
 
   function start(): Running {
-    const one = openProcess(memoryLimit, script, (left) => {
+    const one = openProcess(limits, script, (left) => {
       all.delete(one);
       for (const given of left) give(given);
     });
@@ -118,15 +128,27 @@ interface Running {
 
 /** `gone` is called with the jobs that a process was given and did not come to. */
 function openProcess(
-  memoryLimit: number,
+  { memoryLimit, longest }: Limits,
   script: string | undefined,
   gone: (left: readonly Given[]) => void,
 ): Running {
   const child = typesetterProcess(script);
   const given: Given[] = [];
   let isRetired = false;
+  let clock: NodeJS.Timeout | undefined;
 
+  /** The first job is the one at work. */
+  const watch = (): void => {
+    clearTimeout(clock);
+    if (given.length === 0) return;
+    clock = setTimeout(() => {
+      child.kill('SIGKILL');
+      end(ENDLESS);
+    }, longest);
+    clock.unref();
+  };
   const end = (words: string): void => {
+    clearTimeout(clock);
     if (isRetired && given.length === 0) return;
     isRetired = true;
     // The first is the one at work: it would only end the next process as well.
@@ -137,6 +159,7 @@ function openProcess(
   child.on('message', (message) => {
     const answer = message as Answer;
     const done = given.shift();
+    watch();
     if (answer.memory > memoryLimit) isRetired = true;
     if (given.length === 0) keepOpen(child, false);
     if (isRetired && given.length === 0) retire();
@@ -153,6 +176,7 @@ function openProcess(
   return {
     give: (next) => {
       given.push(next);
+      if (given.length === 1) watch();
       keepOpen(child, true);
       child.send(next.job);
     },

@@ -343,6 +343,13 @@ test('a torque card stands closer where that saves a page with one line on it', 
   expect(pages).toBe(1);
 });
 
+test('each page of a torque card says what it is', async () => {
+  const { document } = openSamples('us').lower('procedures/SP-02-spindle.bay', { sheet: 'torque-card' });
+  const { pdf, pages } = await renderPdf(document, { paper: 'letter' }, engine);
+  expect(pages).toBeGreaterThan(1);
+  for (const page of pdfText(pdf, '-raw').split('\f').slice(0, pages)) expect(page).toContain('Torque card');
+});
+
 test('what stands behind the steps keeps its distance from them, in a walk-it print as well', async () => {
   for (const print of ['bay', 'walk'] as const) {
     const { pdf } = await renderPdf(withSteps(step('1', 20)), { print }, engine);

@@ -30,6 +30,7 @@ export function drawRunning(art: Art, document: GuideDocument, frame: Frame): vo
     { said: revisionText(document), weight: 400 },
     { said: id.side ?? '', weight: 700 },
     ...id.options.map((said) => ({ said, weight: 400 })),
+    { said: sheetName(document), weight: 700 },
   ].filter(({ said }) => said !== '');
   // What a page is printed for is never cut off: where it needs more lines, they stand closer.
   const lines = factLines(facts, right - 24 - left);
@@ -44,6 +45,12 @@ export function drawRunning(art: Art, document: GuideDocument, frame: Frame): vo
   art.text(WIDTH - JOB + 1.2, TOP + 3.2, words.jobNumber, { size: SMALL });
   drawFoot(art, document, frame);
 }
+
+/** What a sheet that is no guide is: its title stands on the first of its pages only. */
+const sheetName = ({ blocks }: GuideDocument): string => {
+  const heading = blocks.find((block) => block.kind === 'heading');
+  return heading?.kind === 'heading' ? heading.title : '';
+};
 
 interface Fact {
   readonly said: string;

@@ -28,7 +28,7 @@ const MOST_KEPT = 9;
 const PART = process.argv[2] !== 'build' ? 'checks' : isForPagesAlone() ? 'pages' : 'prints';
 
 // Of all threads at once.
-if (isMainThread) settleEngine(PART === 'prints');
+if (isMainThread) settleEngine({ keepsCode: true, holdsMemory: PART === 'prints' });
 // It is ready when the first guide is. If none is printed in the end, it goes with the program.
 const typesetter = isMainThread && PART === 'prints' ? startTypesetter() : undefined;
 const file = join(dirname(fileURLToPath(import.meta.url)), 'program.cjs');

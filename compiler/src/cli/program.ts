@@ -22,8 +22,6 @@ export async function command(typesetter: ChildProcess | undefined): Promise<voi
   process.exit();
 }
 
-/** Until all that was said has left the program: some systems take it over later. */
-function written(stream: NodeJS.WriteStream): Promise<void> {
-  if (stream.writableLength === 0) return Promise.resolve();
-  return new Promise((done) => stream.write('', () => done()));
-}
+/** Until all that was said has left the program: some systems take it over later, or say a turn later that they could not. */
+const written = (stream: NodeJS.WriteStream): Promise<void> =>
+  new Promise((done) => stream.write('', () => setImmediate(done)));

@@ -41,7 +41,7 @@ const bold = (children: readonly Inline[]) => call('strong', [proseCode(children
 
 /** With the mark that running text has, too, where a translation is missing. */
 export const markedTitle = (title: string, language: Language | undefined): string =>
-  language === undefined ? title : `${title} [${language}]`;
+  language === undefined ? title : `${title}\u00A0[${language}]`;
 
 /** A title of its own; `language` of one that has no translation. */
 export const titleCode = (title: string, language: Language | undefined): Raw =>

@@ -11,8 +11,8 @@ import { SIDE, WIDTH } from '../steps/frame.js';
 import { drawn, high, moved, type Part, placed, prose, stacked, together, words } from '../steps/set.js';
 import { linesHigh, widthOf } from '../type/faces.js';
 import { fill } from '../type/lines.js';
-import { textRuns } from '../type/runs.js';
-import { call } from '../typst-code.js';
+import { type Run, textRuns } from '../type/runs.js';
+import { call, type Raw, sequence } from '../typst-code.js';
 
 const CODE = 19;
 
@@ -24,11 +24,8 @@ export function mastheadPart(block: BlockOf<'masthead'>, context: PrintContext):
     CODE,
   );
   const width = WIDTH - CODE - 6;
-  const said = markedTitle(context.title, context.titleLanguage);
-  const lines = fill(textRuns(said, { size: 26, weight: 800 }), width).count;
-  const title = placed(linesHigh(lines, 26), (x, y) =>
-    call('main-title', [x, y, width, titleCode(said, context.titleLanguage)]),
-  );
+  const lines = fill(titleRuns(context), width).count;
+  const title = placed(linesHigh(lines, 26), (x, y) => call('main-title', [x, y, width, mainTitle(context)]));
   const head = together(
     stacked(3, [title, prose(block.appliesTo, { size: 12 }, width)]),
     moved(code, WIDTH - CODE, 0),
@@ -43,6 +40,22 @@ export function mastheadPart(block: BlockOf<'masthead'>, context: PrintContext):
   if (!print) return facts.height > 0 ? stacked(4.5, [head, facts]) : head;
   const frame = drawn(print.height, (art, x, y) => art.frame(x, y, SIDE, print.height, 1.5, accent));
   return stacked(4.5, [head, together(facts, moved(together(frame, print), WIDTH - SIDE, 0))]);
+}
+
+/** The mark of a missing translation is small behind a title, and never alone on a line. */
+const MARK = { size: 12, weight: 400 };
+
+const markOf = ({ titleLanguage }: PrintContext): string => markedTitle('', titleLanguage);
+
+const titleRuns = (context: PrintContext): readonly Run[] => [
+  ...textRuns(context.title, { size: 26, weight: 800 }),
+  ...textRuns(markOf(context), MARK),
+];
+
+function mainTitle(context: PrintContext): Raw {
+  const title = titleCode(context.title, context.titleLanguage);
+  const mark = markOf(context);
+  return mark === '' ? title : sequence([title, call('title-mark', [MARK.size, MARK.weight, mark])]);
 }
 
 /** Between two times beside each other. */

@@ -167,8 +167,10 @@ test('signal words in the colours of the standards can be read', async () => {
   }
 });
 
-test.for(LANGUAGES)('signal words of %s stay whole, and lists have its colon', async (language) => {
-  const text = `${HEAD}
+test.for(LANGUAGES)(
+  'signal words of %s stay whole, its counts fit, and lists have its colon',
+  async (language) => {
+    const text = `${HEAD}
 messages
   loose: The nut flies.
 
@@ -178,23 +180,27 @@ inspection
     inspect wheel
       reject: cracks
 `;
-  const { document } = lower(text, { language });
-  for (const width of [360, 768]) {
-    await withPage(document, { viewport: { width, height: 900 } }, async (page) => {
-      const high = await page.locator('.signal > strong').evaluateAll((words) =>
-        words.map((word) => {
-          const range = window.document.createRange();
-          range.selectNodeContents(word.lastChild ?? word);
-          return range.getBoundingClientRect().height;
-        }),
-      );
-      expect(high.length).toBeGreaterThan(0);
-      expect(Math.max(...high)).toBeLessThan(32);
-      const [listed = ''] = await page.locator('#list-readings li').allTextContents();
-      expect(listed.includes('\u00a0:')).toBe(language === 'fr');
-    });
-  }
-});
+    const { document } = lower(text, { language });
+    for (const width of [360, 768, 1000]) {
+      await withPage(document, { viewport: { width, height: 900 } }, async (page) => {
+        expect(await page.evaluate(() => window.document.documentElement.scrollWidth)).toBe(width);
+        // From a tablet on, one line.
+        if (width > 360) expect((await page.locator('.bar').boundingBox())?.height).toBeLessThan(70);
+        const high = await page.locator('.signal > strong').evaluateAll((words) =>
+          words.map((word) => {
+            const range = window.document.createRange();
+            range.selectNodeContents(word.lastChild ?? word);
+            return range.getBoundingClientRect().height;
+          }),
+        );
+        expect(high.length).toBeGreaterThan(0);
+        expect(Math.max(...high)).toBeLessThan(32);
+        const [listed = ''] = await page.locator('#list-readings li').allTextContents();
+        expect(listed.includes('\u00a0:')).toBe(language === 'fr');
+      });
+    }
+  },
+);
 
 test('the page lets in nothing from outside', () => {
   const { html } = renderHtml(everyKind());

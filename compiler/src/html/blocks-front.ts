@@ -199,7 +199,7 @@ function pullList(block: BlockOf<'needs'>, { words }: PageContext): Markup {
               row.number ??
                 (row.blank !== undefined &&
                   el('input', { type: 'text', id: `pull-${g}-${i}-number`, 'aria-label': words.needNumber })),
-              el('b', {}, proseMarkup(row.amount ?? [])),
+              row.amount !== undefined && row.amount.length > 0 && el('b', {}, proseMarkup(row.amount)),
               el('input', { type: 'text', id: `pull-${g}-${i}-bin`, 'aria-label': words.needBin, size: 6 }),
             ],
           })),

@@ -155,6 +155,31 @@ it('works out what the job needs', () => {
   ]);
 });
 
+it('lists torque wrenches from the smallest range to the largest, as they lie in the drawer', () => {
+  const text = WHEEL.replace(
+    'applies to van',
+    `applies to van
+
+fasteners
+  cover-screw: Cover screw
+    1 of M6x1.0, hex 10 mm
+    torque 8 N·m
+
+tools
+  small: Small torque wrench
+    torque 2 to 25 N·m`,
+  ).replace('    torque wheel-nut\n', '    torque wheel-nut\n    torque cover-screw\n');
+  expect(needsOf(lower(text)).filter((row) => row.startsWith('Torque'))).toEqual([
+    'Torque wrenches: Small torque wrench, 2 to 25 N·m | 8 N·m',
+    'Torque wrenches: Large torque wrench, 60 to 300 N·m | 160, 180 N·m',
+  ]);
+  // No line parts the ends of a range.
+  const groups = lower(text).block('needs').groups;
+  expect(groups.flatMap(({ rows }) => rows.map(({ what }) => plain(what)))).toContain(
+    'Small torque wrench, 2\u00a0to\u00a025\u00a0N·m',
+  );
+});
+
 it('gives each tool and each thing that is placed a row to tick, with the lines it is for', () => {
   const text = WHEEL.replace(
     'applies to van',

@@ -93,7 +93,7 @@ function sizeNumber(size: string): number {
   return Number(whole) + (top && bottom ? Number(top) / Number(bottom) : 0);
 }
 
-/** The wrenches to take: those the lines name, else the one of the house list that suits each torque best. */
+/** The wrenches to take, smallest first: those the lines name, else the one of the house list that suits best. */
 export function wrenchRows(print: Print): NeedRow[] {
   const declared = [...print.job.scope.names.values()].flatMap((thing) => {
     const range =
@@ -118,19 +118,21 @@ export function wrenchRows(print: Print): NeedRow[] {
       const key = found?.thing.id ?? '';
       const entry: WantedWrench = wanted.get(key) ?? {
         range: found?.range,
+        highNm: found?.tool.highNm ?? Number.POSITIVE_INFINITY,
         thing: found?.thing,
         values: [],
       };
       const { primary } = figure;
       entry.values.push({
         nm,
-        ...primary,
-        ...(set ? { value: dialled(print, primary, set.figure.primary) } : {}),
+        unit: primary.unit,
+        value: unbroken(set ? dialled(print, primary, set.figure.primary) : primary.value),
       });
       wanted.set(key, entry);
     });
   }
-  return [...wanted.values()].map(({ range, thing, values }) => {
+  const bySize = [...wanted.values()].sort((a, b) => a.highNm - b.highNm);
+  return bySize.map(({ range, thing, values }) => {
     const name = strong(
       thing ? capitalFirst(titleOf(print, thing)) : phrase('wrench-that-suits', print.language),
     );
@@ -140,21 +142,26 @@ export function wrenchRows(print: Print): NeedRow[] {
       return `${[...figures].join(', ')}${unit === '' ? '' : `\u00a0${unit}`}`;
     });
     return {
-      what: range ? [name, text(`, ${firstFigure(print, range)}`)] : [name],
+      what: range ? [name, text(`, ${unbroken(firstFigure(print, range))}`)] : [name],
       for: [text(said.join('; '))],
     };
   });
 }
 
-/** `130 ±10 (set 122)`: the torque, and what is read on the wrench. No line parts them. */
+/** `130 ±10 (set 122)`: the torque, and what is read on the wrench. */
 const dialled = ({ language }: Print, torque: Figure, set: Figure): string =>
   phraseText('torque-set', language, {
     torque: torque.value,
     set: set.unit === torque.unit ? set.value : plainFigure(set),
-  }).replaceAll(' ', '\u00a0');
+  });
+
+/** `20 to 250`: no line parts the ends of a range. */
+const unbroken = (figure: string): string => figure.replaceAll(' ', '\u00a0');
 
 interface WantedWrench {
   readonly range: Measure | undefined;
+  /** The upper end of its range; none suits: last of all. */
+  readonly highNm: number;
   readonly thing: Thing | undefined;
   /** The figures it is set to. */
   readonly values: { readonly nm: number; readonly value: string; readonly unit: string }[];

@@ -36,9 +36,13 @@ test('a job that is done can be signed', () => {
 });
 
 test('an open hold, a missing reading or a line without a tick keeps the record open', () => {
-  expect(state({ ...FINISHED, 'h9-5': '' }).open).toEqual([{ why: 'hold', line: '9.5' }]);
-  expect(state({ ...FINISHED, 'disc-thickness': '' }).open).toEqual([{ why: 'reading', line: '2.6' }]);
-  expect(state({ ...FINISHED, 'knuckle-bore-good': false }).open).toEqual([{ why: 'reading', line: '4.2' }]);
+  expect(state({ ...FINISHED, 'h9-5': '' }).open).toEqual([{ why: 'hold', line: '9.5', row: 'r9-5' }]);
+  expect(state({ ...FINISHED, 'disc-thickness': '' }).open).toEqual([
+    { why: 'reading', line: '2.6', row: 'r2-6' },
+  ]);
+  expect(state({ ...FINISHED, 'knuckle-bore-good': false }).open).toEqual([
+    { why: 'reading', line: '4.2', row: 'r4-2' },
+  ]);
   expect(state({ ...FINISHED, 't-r9-4': false }).open).toEqual([{ why: 'ticks', count: 1 }]);
   expect(state({ ...FINISHED, 't-r7-1': false }).open).toContainEqual({ why: 'off' });
   expect(state({ ...FINISHED, 'field-technician': ' ' }).open).toEqual([{ why: 'fields' }]);
@@ -47,13 +51,17 @@ test('an open hold, a missing reading or a line without a tick keeps the record 
 test('a reading below its limit asks for the line that hangs on it; a good one lets that line go', () => {
   const without = { ...FINISHED, 't-r2-7': false };
   expect(state(without).open).toEqual([]);
-  expect(state({ ...without, 'disc-thickness': '21.9' }).open).toContainEqual({ why: 'failed', line: '2.6' });
+  expect(state({ ...without, 'disc-thickness': '21.9' }).open).toContainEqual({
+    why: 'failed',
+    line: '2.6',
+    row: 'r2-6',
+  });
   expect(state({ ...FINISHED, 'disc-thickness': '21.9' }).open).toEqual([]);
 });
 
 test('a rejected inspection with nothing to do about it keeps the record open', () => {
   const rejected = { ...FINISHED, 'knuckle-bore-good': false, 'knuckle-bore-bad': true };
-  expect(state(rejected).open).toEqual([{ why: 'failed', line: '4.2' }]);
+  expect(state(rejected).open).toEqual([{ why: 'failed', line: '4.2', row: 'r4-2' }]);
 });
 
 const every = pageData(everyKind());

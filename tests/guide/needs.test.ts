@@ -409,16 +409,3 @@ removal
     'Drained, to collect apart: Wash water | 1.4',
   ]);
 });
-
-it('a danger of several steps names them all', () => {
-  const twice = WHEEL.replace('  step: Raise\n', '  step: Raise\n    warning: The van can roll.\n').replace(
-    '  step: Put it on\n',
-    '  step: Put it on\n    warning: The van can roll.\n',
-  );
-  const where = (text: string, language: 'en' | 'de') =>
-    lower(text, { language })
-      .block('dangers')
-      .rows.map((row) => plain(row.where));
-  expect(where(twice, 'en')).toEqual(['steps 1, 3']);
-  expect(where(twice, 'de')).toEqual(['Schritte 1, 3']);
-});

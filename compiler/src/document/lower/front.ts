@@ -1,8 +1,9 @@
 // The first page and the tables behind the steps: what it fits, times, dangers, needs, sources, revisions, questions.
-import { jobTime, phrase, phraseText, SIGNAL_WORDS, SIGNALS, writtenMinutes } from '@baywright/language';
+import { jobTime, phrase, phraseText, writtenMinutes } from '@baywright/language';
 import type { Block, BlockOf } from '../blocks.js';
-import { type Prose, plain, text } from '../inline.js';
+import { type Prose, text } from '../inline.js';
 import { appliesText } from './applies.js';
+import { dangerRows, dangersTitle } from './dangers.js';
 import { identityOf, openQuestions, sideText, signedText } from './identity.js';
 import { minutesText, quantityInline } from './measures.js';
 import { capitalFirst } from './names.js';
@@ -20,7 +21,7 @@ export function frontBlocks(print: Print): Block[] {
   return [
     masthead(print),
     ...(dangers.length > 0
-      ? [{ kind: 'dangers', title: phrase('dangers', language), rows: dangers } as const]
+      ? [{ kind: 'dangers', title: dangersTitle(print, dangers.length), rows: dangers } as const]
       : []),
     ...(groups.length > 0
       ? [{ kind: 'needs', title, layout: 'list', groups: groups.map(amountsInline) } as const]
@@ -189,43 +190,6 @@ function planOf(print: Print): BlockOf<'masthead'>['plan'] {
   });
   return { corners: corners.map(({ corner }) => corner), alt };
 }
-
-/** The gravest messages, each once: what can hurt somebody before what can spoil the job. */
-function dangerRows(print: Print): BlockOf<'dangers'>['rows'] {
-  const seen = new Map<string, { at: number; steps: string[] }>();
-  const { messages } = print.uses;
-  messages.forEach(({ body, step }, at) => {
-    const words = plain(body);
-    const known = seen.get(words);
-    if (!known) seen.set(words, { at, steps: [step] });
-    else if (!known.steps.includes(step)) known.steps.push(step);
-  });
-  const first = [...seen.values()].flatMap(({ at, steps }) => {
-    const message = messages[at];
-    return message ? [{ ...message, at, steps }] : [];
-  });
-  const grave = first.sort((a, b) => SIGNALS.indexOf(a.signal) - SIGNALS.indexOf(b.signal) || a.at - b.at);
-  const rows = needGroups(print).reduce((sum, group) => sum + group.rows.length, 0);
-  return grave
-    .slice(0, rows > MANY_NEEDS ? MOST_DANGERS - 1 : MOST_DANGERS)
-    .map(({ signal, body, steps }) => ({
-      signal,
-      word: SIGNAL_WORDS[signal][print.language],
-      body,
-      where: [text(stepsText(print, steps))],
-    }));
-}
-
-/** `step 2`, `steps 2, 9`. */
-const stepsText = ({ language }: Print, steps: readonly string[]): string =>
-  steps.length === 1
-    ? phraseText('step-number', language, { number: steps.join() })
-    : phraseText('step-numbers', language, { numbers: steps.join(', ') });
-
-/** More than three are not read. Common practice. */
-const MOST_DANGERS = 3;
-/** With more needs than this a third panel would push them to a second page. Measured. */
-const MANY_NEEDS = 22;
 
 export function backBlocks(print: Print): Block[] {
   const isMoved = isLong(print, needGroups(print), dangerRows(print));

@@ -9,6 +9,8 @@ export const DE: PhraseTable = {
   crew: 'Personen',
   'second-person-at': 'Zweite Person bei {lines}',
   dangers: 'Gefahren dieser Arbeit',
+  'dangers-first':
+    'Gefahren dieser Arbeit: die {shown} größten von {count}; die anderen stehen bei ihren Schritten',
   'you-will-need': 'Das wird gebraucht',
   tools: 'Werkzeuge',
   sockets: 'Schlüssel und Einsätze',

@@ -8,6 +8,7 @@ export const EN = {
   crew: 'Technicians',
   'second-person-at': 'Second person at {lines}',
   dangers: 'Dangers of this job',
+  'dangers-first': 'Dangers of this job: the {shown} gravest of {count}; the others stand at their steps',
   'you-will-need': 'You will need',
   tools: 'Tools',
   sockets: 'Sockets and wrenches',

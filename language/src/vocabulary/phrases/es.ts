@@ -9,6 +9,8 @@ export const ES: PhraseTable = {
   crew: 'Técnicos',
   'second-person-at': 'Segunda persona en {lines}',
   dangers: 'Peligros de este trabajo',
+  'dangers-first':
+    'Peligros de este trabajo: los {shown} más graves de {count}; los demás están en sus pasos',
   'you-will-need': 'Se necesita',
   tools: 'Herramientas',
   sockets: 'Llaves y vasos',

@@ -9,6 +9,8 @@ export const FR: PhraseTable = {
   crew: 'Techniciens',
   'second-person-at': 'Deuxième personne : {lines}',
   dangers: 'Dangers de ce travail',
+  'dangers-first':
+    'Dangers de ce travail\u00a0: les {shown} plus graves sur {count}\u00a0; les autres figurent à leur étape',
   'you-will-need': 'Il vous faut',
   tools: 'Outils',
   sockets: 'Douilles et clés',

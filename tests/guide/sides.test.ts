@@ -229,6 +229,17 @@ installation
     ]);
   });
 
+  it('tell the sides apart on a face too, where the step is for both', () => {
+    expect(lower(joint('torque cover-bolt; inspect face; chock wheels-behind')).lines).toEqual([
+      '# 1 Close',
+      '1.1 Torque the cover bolts (4, left). {0 off, 0 to torque}',
+      '1.2 Inspect the cover face (left). {0 off, 0 to torque}',
+      '1.3 Torque the cover bolts (4, right). {0 off, 0 to torque}',
+      '1.4 Inspect the cover face (right). {0 off, 0 to torque}',
+      '1.5 Chock the rear wheels. {0 off, 0 to torque}',
+    ]);
+  });
+
   it('add up what both take, declared or said', () => {
     const supplies = (work: string, choice = {}) =>
       needsOf(lower(joint(work), choice)).filter((line) => line.startsWith('Supplies'));

@@ -22,6 +22,8 @@ export interface Naming {
   /** What is said of it: a new one goes on, or the old one is meant. */
   readonly age?: 'new' | 'old' | undefined;
   readonly side?: SidePrint | undefined;
+  /** The side is said of whatever it is, not only of what each side has. */
+  readonly tellsSide?: boolean;
   /** In a list: without article, and without what a comma adds. */
   readonly isListed?: boolean;
   /** Named for all printed sides at once. */
@@ -54,7 +56,7 @@ export function thingPieces(print: Print, thing: Thing, count: number | undefine
   const named: Piece = naming.strong ? { thing: thing.id, text: title, strong: true } : { text: title };
   const side = isBoth
     ? bothSides(print)
-    : naming.side && isEachSide(thing) && print.sides.length > 1
+    : naming.side && (naming.tellsSide === true || isEachSide(thing)) && print.sides.length > 1
       ? sideWord(print, naming.side.word)
       : '';
   const isCounted =

@@ -113,6 +113,8 @@ export interface Place {
   readonly when: Condition;
   /** Undefined while both sides are printed together. */
   readonly side: SidePrint | undefined;
+  /** The lines are repeated for each side under a heading that is for both: each has to say which side it is for. */
+  readonly isInPair?: boolean;
   /** Inside a branch that may not be taken. */
   readonly maybe: boolean;
 }

@@ -172,6 +172,7 @@ function oneRow(
   const said = sentence(print, statement, objects, {
     side: place.side,
     isBothSides: place.side === undefined && verb.bothSides === 'one line',
+    tellsSide: place.isInPair === true,
     fresh: new Set(
       thing && fresh && fresh.only === undefined && !renews(verb, thing) ? [...readied, thing] : readied,
     ),

@@ -4,6 +4,7 @@ import {
   type BoundItem,
   type BoundStatement,
   type Clause,
+  isEachSide,
   type Language,
   listPieces,
   type Measure,
@@ -33,6 +34,8 @@ export interface SentenceOptions {
   readonly side: SidePrint | undefined;
   /** Said once for all printed sides. */
   readonly isBothSides?: boolean;
+  /** Nothing above the line says which side it is for. */
+  readonly tellsSide?: boolean;
   /** Things named here of which a new one goes on, or is made ready to go on. */
   readonly fresh?: ReadonlySet<Thing>;
   /** The row that a wait counts from. */
@@ -57,6 +60,9 @@ export function sentence(
     side: options.side,
     ...(options.isBothSides ? { isBothSides: true } : {}),
   };
+  // What each side has says its side by itself; a face or a figure only where no other word of the line does.
+  const tellsSide =
+    options.tellsSide === true && !objects.some(({ thing }) => thing !== undefined && isEachSide(thing));
   // What is scrapped is never what has just gone on.
   const ageOf = ({ thing }: BoundItem): Naming['age'] =>
     statement.verb.isOfOld && thing?.kind !== 'supply'
@@ -70,7 +76,7 @@ export function sentence(
       objects.map((object) =>
         isWorn && object.thing
           ? [{ thing: object.thing.id, text: plainName(print, object.thing), strong: true }]
-          : itemPieces(print, object, { ...naming, age: ageOf(object), strong: true }),
+          : itemPieces(print, object, { ...naming, age: ageOf(object), strong: true, tellsSide }),
       ),
       language,
     );

@@ -32,7 +32,7 @@ export function runsBySide(print: Print, lines: readonly Line[], place: Place): 
     // What is only read, waited for or pumped and stands last holds for all sides: once is enough.
     const end = pair.findLastIndex((line) => !isShared(line, print, place.scope)) + 1;
     for (const side of end > 0 ? print.sides : [])
-      runs.push({ lines: pair.slice(0, end), place: atSide(print, place, side) });
+      runs.push({ lines: pair.slice(0, end), place: { ...atSide(print, place, side), isInPair: true } });
     if (end < pair.length) runs.push({ lines: pair.slice(end), place });
     pair = [];
   };

@@ -10,6 +10,7 @@ import { type GuideDocument, SHEETS } from '../../compiler/src/document/document
 import { renderHtml } from '../../compiler/src/output.js';
 import { SAFETY_COLOURS } from '../../compiler/src/safety-colours.js';
 import { useBrowser, withPage } from './browser.js';
+import { marks, row } from './fixtures/build.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
 import { BOTH, HEAD, lower, twoVehicles } from './lower-helper.js';
@@ -226,6 +227,24 @@ test('without script the page is a document: all text, ticks, links, and no cont
   });
 });
 
+test('heads to tick stand in columns beside their label, however many rows they take', async () => {
+  const many = [
+    row('5.11', 'Torque the **oil pan bolts** (18).', {
+      line: 1,
+      rail: [0, 0],
+      marks: [marks('Tick each', 18)],
+    }),
+  ];
+  await withPage({ ...fh12(), blocks: many }, { viewport: { width: 768, height: 900 } }, async (page) => {
+    const label = await page.locator('.marks legend').boundingBox();
+    const heads = await Promise.all((await page.locator('.mark').all()).map((head) => head.boundingBox()));
+    const firsts = new Map(heads.toReversed().map((head) => [head?.y, head?.x ?? 0]));
+    expect(firsts.size).toBeGreaterThan(1);
+    expect(new Set(firsts.values()).size).toBe(1);
+    expect(Math.min(...firsts.values())).toBeGreaterThan((label?.x ?? 0) + (label?.width ?? 0));
+  });
+});
+
 test('a long list of what is off folds up to its counts, and stands open on paper', async () => {
   const tally = (things: string): GuideDocument => ({
     ...fh12(),
@@ -261,5 +280,12 @@ test('printed, it leaves the screen behind', async () => {
     for (const name of ['nav', 'aside', '.skip', '#undo', '.finish'])
       expect(await page.locator(name).isVisible(), name).toBe(false);
     expect(await page.locator('.step').first().isVisible()).toBe(true);
+    // Pen on paper: the box would go on saying that there is no reading beside the one that was written into it.
+    const verdict = page.locator('[data-reading] output');
+    expect(await verdict.isVisible()).toBe(false);
+    await page.emulateMedia({ media: 'screen' });
+    await page.locator('[data-reading] input').first().fill('22.4');
+    await page.emulateMedia({ media: 'print' });
+    expect(await verdict.isVisible()).toBe(true);
   });
 });

@@ -171,16 +171,20 @@ function marksMarkup(
     'fieldset',
     { class: 'marks' },
     el('legend', {}, el('span', { class: 'unseen' }, `${about} `), proseMarkup([marks.label])),
-    Array.from({ length: marks.count }, (_, i) =>
-      el(
-        'label',
-        { class: 'mark' },
-        el('input', {
-          type: 'checkbox',
-          id: `m-${row}-${index}-${i}`,
-          'aria-label': `${plain([marks.label])} ${i + 1}`,
-        }),
-        drawnMark(marks.shape),
+    el(
+      'div',
+      { class: 'heads' },
+      Array.from({ length: marks.count }, (_, i) =>
+        el(
+          'label',
+          { class: 'mark' },
+          el('input', {
+            type: 'checkbox',
+            id: `m-${row}-${index}-${i}`,
+            'aria-label': `${plain([marks.label])} ${i + 1}`,
+          }),
+          drawnMark(marks.shape),
+        ),
       ),
     ),
   );

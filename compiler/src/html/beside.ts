@@ -175,7 +175,7 @@ const BESIDE: BesideRenderers<Markup, BesideContext> = {
         'p',
         { id: `limit-${reading.id}` },
         el('strong', {}, reading.limit.length > 0 ? proseMarkup(reading.limit) : words.limitOpen),
-        reading.fresh && [', ', proseMarkup(reading.fresh)],
+        reading.fresh && [', ', el('span', { class: 'whole' }, proseMarkup(reading.fresh))],
         reading.other && [el('br', {}), proseMarkup(reading.other)],
       ),
       el(

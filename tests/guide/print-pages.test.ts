@@ -9,7 +9,6 @@ import { frameOf } from '../../compiler/src/pdf/steps/frame.js';
 import { DEFAULT_PRINT } from '../../compiler/src/print-options.js';
 import { row } from './fixtures/build.js';
 import { fh12 } from './fixtures/fh-12.js';
-import { openSamples } from './sample-guides.js';
 import { pdfText } from './support.js';
 
 const engine = openEngine();
@@ -332,22 +331,6 @@ test('what things are needed for gets more room where that makes the list lower'
   );
   const { pdf } = await renderPdf({ ...base, blocks }, {}, engine);
   expect(pdfText(pdf, '-layout')).toContain(said);
-});
-
-test('a torque card stands closer where that saves a page with one line on it', async () => {
-  const { document } = openSamples().lower('procedures/HC-17-head-cover.bay', {
-    sheet: 'torque-card',
-    side: 'right',
-  });
-  const { pages } = await renderPdf(document, {}, engine);
-  expect(pages).toBe(1);
-});
-
-test('each page of a torque card says what it is', async () => {
-  const { document } = openSamples('us').lower('procedures/SP-02-spindle.bay', { sheet: 'torque-card' });
-  const { pdf, pages } = await renderPdf(document, { paper: 'letter' }, engine);
-  expect(pages).toBeGreaterThan(1);
-  for (const page of pdfText(pdf, '-raw').split('\f').slice(0, pages)) expect(page).toContain('Torque card');
 });
 
 test('what stands behind the steps keeps its distance from them, in a walk-it print as well', async () => {

@@ -64,6 +64,7 @@ export interface TorqueRow {
   readonly stage: TorqueStage;
   readonly how: Prose;
   readonly order?: OrderDiagram;
+  readonly of?: OnSide;
   readonly source?: SourceRef;
   readonly revised?: boolean;
 }

@@ -32,6 +32,7 @@ export function cardBlocks(print: Print): Block[] {
       stage: stageFor(torque.variant, stage),
       how: torque.how,
       ...(torque.order && i === 0 ? { order: torque.order } : {}),
+      ...(torque.of ? { of: torque.of } : {}),
       ...(torque.source ? { source: torque.source } : {}),
     })),
   );

@@ -1,6 +1,8 @@
 // The torque card and the hand-over page in print.
 import type { TorqueStage } from '../../document/beside.js';
+import { marksInRow } from '../../document/beside.js';
 import type { BlockOf, TorqueRow } from '../../document/blocks.js';
+import { bySides } from '../../document/by-sides.js';
 import { asSvg, PRINT_INKS } from '../../document/drawing/drawing.js';
 import { markDrawing } from '../../document/drawing/heads.js';
 import { orderDrawing, orderWidth } from '../../document/drawing/order.js';
@@ -9,7 +11,7 @@ import { say } from '../../document/words.js';
 import type { PrintContext } from '../context.js';
 import { figureCode, proseCode } from '../prose.js';
 import { headSource } from '../steps/boxes.js';
-import { marksInRow } from '../steps/rows.js';
+import { widthOf } from '../type/faces.js';
 import { type Argument, call, type Raw } from '../typst-code.js';
 import { type Item, USUAL_GAP } from './items.js';
 
@@ -19,7 +21,10 @@ export type RecordKind = (typeof RECORD_KINDS)[number];
 type Renderer<K extends RecordKind> = (block: BlockOf<K>, context: PrintContext) => readonly Item[];
 
 export const RECORD: { readonly [K in RecordKind]: Renderer<K> } = {
-  'torque-table': ({ rows }) => [alone(call('card', [joints(rows).map((one) => one.map(cardRow))]))],
+  'torque-table': ({ rows }) => {
+    const all = joints(rows).map((one) => one.map((row, i) => cardRow(row, i)));
+    return [alone(call('card', [all, ofBothSides(rows) ?? all]))];
+  },
   'off-now': (block, { words }) => [
     alone(
       call('off-now', [
@@ -51,6 +56,8 @@ const alone = (code: Raw): Item => ({ above: 2, below: USUAL_GAP, height: 0, cod
 
 /** So many small heads stand beside each other in the last column. */
 const MARKS = 7;
+/** Room for them, and what one takes with the space behind it: mm. */
+const [MARKS_WIDE, MARK_STEP] = [46, 6.4];
 /** More turns than this at one joint may not fit a page together. */
 const MOST_TURNS = 5;
 
@@ -71,6 +78,31 @@ function joints(rows: readonly TorqueRow[]): readonly (readonly TorqueRow[])[] {
   return all;
 }
 
+/** Joints that are torqued alike on both sides as one, with heads to tick for each; none where there are none. */
+function ofBothSides(rows: readonly TorqueRow[]): Argument[] | undefined {
+  const all = joints(rows).map((turns) => {
+    const of = turns[0]?.of;
+    return { turns, ...(of ? { of } : {}) };
+  });
+  const said = ({ turns }: (typeof all)[number]) =>
+    JSON.stringify(turns.map((row, i) => cardRow({ ...row, number: '', joint: '' }, i)));
+  const sided = bySides(all, (one, other) => said(one) === said(other));
+  if (!sided) return undefined;
+  const named = Math.max(...sided.sides.map((side) => widthOf(side, '400Regular', 10))) + 2;
+  return sided.rows.map(([{ turns, of }, other]) =>
+    turns.map((row, i) =>
+      other && of
+        ? {
+            ...cardRow({ ...row, joint: of.what }, i),
+            numbers: [row.number, other.turns[0]?.number ?? ''],
+            sides: sided.sides,
+            'in-row': marksInRow(row.count, (MARKS_WIDE - named) / MARK_STEP),
+          }
+        : cardRow(row, i),
+    ),
+  );
+}
+
 const settingCode = ({ label, figure }: NonNullable<TorqueStage['set']>): Argument => ({
   label,
   value: figure.primary.value,
@@ -80,11 +112,12 @@ const settingCode = ({ label, figure }: NonNullable<TorqueStage['set']>): Argume
 });
 
 /** The order of a joint is drawn once beside its first turn. */
-function cardRow(row: TorqueRow, i: number): Argument {
+function cardRow(row: TorqueRow, i: number): { readonly [key: string]: Argument } {
   const figure = row.stage.figure?.primary;
   const order = i === 0 ? row.order : undefined;
   return {
-    number: row.number,
+    numbers: [row.number],
+    sides: [],
     joint: row.joint,
     detail: proseCode(row.detail),
     head: row.head && { source: headSource(row.head), alt: row.head.label },

@@ -126,3 +126,12 @@ test('sides with limits of their own stay rows of their own', async () => {
   );
   expect(limits).toEqual([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
 });
+
+test('holds of both sides name theirs where each has a row of its own', async () => {
+  const { document } = openSamples().lower('procedures/FB-04-front-pads.bay', { sheet: 'record' });
+  const { pdf, pages } = await renderPdf(document, {}, engine);
+  expect(pages).toBe(1);
+  const said = pdfText(pdf, '-raw').replace(/\s+/g, ' ');
+  expect(said).toContain('4.18 Left: A second technician checks the carrier bolts.');
+  expect(said).toContain('8.18 Right: A second technician checks the carrier bolts.');
+});

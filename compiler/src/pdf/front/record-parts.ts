@@ -1,6 +1,6 @@
 // What the record is made of in print: frames to write in, and tables whose rows may be dealt to several pages.
 import type { Block, BlockOf } from '../../document/blocks.js';
-import type { Prose } from '../../document/inline.js';
+import { type Prose, text } from '../../document/inline.js';
 import type { PrintContext } from '../context.js';
 import { proseCode } from '../prose.js';
 import { WIDTH } from '../steps/frame.js';
@@ -61,16 +61,22 @@ function recordPart<K extends RecordPartKind>(
 const lower = (part: Section, other: Section | false | undefined): Section =>
   other && other.high(0, other.rows) < part.high(0, part.rows) ? other : part;
 
+/** Of both sides one says what the other does: each names its own. */
 const holdsPart: Renderer<'record-holds'> = ({ rows }, { words }, look) =>
   tablePart(words.recordHolds, look, {
     name: 'holds',
     widths: [AT, WIDTH - AT - 80, 40, 40],
     heads: [words.at, words.checked, words.signature, words.time],
-    rows: rows.map(({ number, what }) => ({
-      code: () => ({ number, what: proseCode(what) }),
-      texts: [[what, WIDTH - AT - 80]],
-      least: 0,
-    })),
+    rows: rows.map(({ number, what, of }) => {
+      const said = of
+        ? [{ kind: 'strong', children: [text(of.side)] } as const, text(`${words.colon} `), ...what]
+        : what;
+      return {
+        code: () => ({ number, what: proseCode(said) }),
+        texts: [[said, WIDTH - AT - 80]],
+        least: 0,
+      };
+    }),
   });
 
 /** Between two frames, and what a frame keeps beside its label. */

@@ -10,7 +10,7 @@ import { type GuideDocument, SHEETS } from '../../compiler/src/document/document
 import { renderHtml } from '../../compiler/src/output.js';
 import { SAFETY_COLOURS } from '../../compiler/src/safety-colours.js';
 import { useBrowser, withPage } from './browser.js';
-import { marks, row } from './fixtures/build.js';
+import { marks, row, socket } from './fixtures/build.js';
 import { everyKind } from './fixtures/every-kind.js';
 import { fh12 } from './fixtures/fh-12.js';
 import { BOTH, HEAD, lower, twoVehicles } from './lower-helper.js';
@@ -244,6 +244,31 @@ test('heads to tick stand in columns beside their label, however many rows they 
     expect(Math.min(...firsts.values())).toBeGreaterThan((label?.x ?? 0) + (label?.width ?? 0));
   });
 });
+
+test.for([
+  [6, 'Tick each', 360],
+  [11, 'Tick each', 768],
+  [10, 'Jede Schraube abhaken', 768],
+  [16, 'Tick each', 1280],
+] as const)(
+  'of %i heads to tick none is alone in its row, after “%s” at %i px',
+  async ([count, label, width]) => {
+    const some = [
+      row('5.11', 'Torque the **oil pan bolts**.', {
+        line: 1,
+        rail: [0, 0],
+        beside: [socket('10')],
+        marks: [marks(label, count)],
+      }),
+    ];
+    await withPage({ ...fh12(), blocks: some }, { viewport: { width, height: 900 } }, async (page) => {
+      const heads = await Promise.all((await page.locator('.mark').all()).map((head) => head.boundingBox()));
+      const rows = [...new Set(heads.map((head) => head?.y))];
+      expect(rows.length).toBeGreaterThan(1);
+      for (const y of rows) expect(heads.filter((head) => head?.y === y).length).toBeGreaterThan(1);
+    });
+  },
+);
 
 test('a long list of what is off folds up to its counts, and stands open on paper', async () => {
   const tally = (things: string): GuideDocument => ({

@@ -1,12 +1,12 @@
 // What a line of print never parts or hides: units, heads to mark, the setting of a wrench, where a film is.
 import { afterAll, expect, it } from 'vitest';
+import { marksInRow } from '../../compiler/src/document/beside.js';
 import { type Block, walkBlocks } from '../../compiler/src/document/blocks.js';
 import type { GuideDocument } from '../../compiler/src/document/document.js';
 import { plain } from '../../compiler/src/document/inline.js';
 import { renderPdf } from '../../compiler/src/output.js';
 import { openEngine } from '../../compiler/src/pdf/engine.js';
 import { lettersKept } from '../../compiler/src/pdf/steps/boxes.js';
-import { marksInRow } from '../../compiler/src/pdf/steps/rows.js';
 import { hex, newtonFeet, row, torque } from './fixtures/build.js';
 import { fh12 } from './fixtures/fh-12.js';
 import { HEAD, lower } from './lower-helper.js';

@@ -135,6 +135,10 @@ export interface Marks {
   readonly shape: HeadShape;
 }
 
+/** Rows alike, where at most so many fit one: a head alone in its row is overlooked. */
+export const marksInRow = (count: number, most: number): number =>
+  Math.ceil(count / Math.ceil(count / Math.max(1, Math.floor(most))));
+
 /** The names of the blanks of a reading: one, or one for each place it is taken at. */
 export const blanksOf = ({ id, places }: { readonly id: string; readonly places: number }): string[] =>
   places > 1 ? Array.from({ length: places }, (_, i) => `${id}-${i + 1}`) : [id];

@@ -1,4 +1,5 @@
 // Steps and their rows on the page.
+import { marksInRow } from '../document/beside.js';
 import type { Block, BlockOf, Rail } from '../document/blocks.js';
 import { plain, type SourceRef } from '../document/inline.js';
 import { besideMarkup } from './beside.js';
@@ -160,6 +161,9 @@ function frame(row: BlockOf<'row'> | BlockOf<'stop'>, context: StepContext, part
   );
 }
 
+/** So many heads fit a row on a telephone; the rows are alike at every width. */
+const MOST_IN_ROW = 5;
+
 /** One head for each fastener, to tick as each gets its torque. */
 function marksMarkup(
   row: string,
@@ -173,7 +177,7 @@ function marksMarkup(
     el('legend', {}, el('span', { class: 'unseen' }, `${about} `), proseMarkup([marks.label])),
     el(
       'div',
-      { class: 'heads' },
+      { class: `heads by-${marksInRow(marks.count, MOST_IN_ROW)}` },
       Array.from({ length: marks.count }, (_, i) =>
         el(
           'label',

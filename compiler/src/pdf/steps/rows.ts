@@ -1,6 +1,6 @@
 // A line of a step in print: box to tick and number, what to do, and the boxes at its right. A line too long for a page
 // is parted into several.
-import type { Marks } from '../../document/beside.js';
+import { type Marks, marksInRow } from '../../document/beside.js';
 import type { BlockOf, Rail } from '../../document/blocks.js';
 import { PRINT_INKS } from '../../document/drawing/drawing.js';
 import { markDrawing } from '../../document/drawing/heads.js';
@@ -165,10 +165,6 @@ function marksPart({ label, count, shape }: Marks, width: number): Part {
     together(moved(name, 0, (height - name.height) / 2), moved(heads, 0, (height - heads.height) / 2)),
   );
 }
-
-/** Rows alike, where at most so many fit one: a head alone in its row is overlooked. */
-export const marksInRow = (count: number, most: number): number =>
-  Math.ceil(count / Math.ceil(count / Math.max(1, Math.floor(most))));
 
 interface Numbered {
   readonly number: string;

@@ -245,6 +245,33 @@ test('sources and revisions are not alone on a page where the last step can go w
   expect(linesOn(pages[last] ?? '', '2')).toBeGreaterThan(0);
 });
 
+test('a line behind a branch stays on the page of the warning before the branch', async () => {
+  const rail = { off: 0, loose: 0 };
+  const last = step('2', 8);
+  const more = last.kind === 'step' ? last.items : [];
+  const press = row('1.90', 'Press the pin out.', { line: 90, rail: [0, 0] });
+  const warned: readonly Block[] = [
+    { kind: 'panel', signal: 'warning', word: 'WARNING', body: [text('The press stores force.')], rail },
+    {
+      kind: 'branch',
+      heading: [text('If needed: The pin will not move.')],
+      rail,
+      items: [row('1.89', 'Heat the eye.', { line: 89, rail: [0, 0] })],
+    },
+    press,
+  ];
+  for (let rows = 15; rows < 30; rows++) {
+    const before = step('1', rows);
+    if (before.kind !== 'step') throw new Error('no step');
+    const items = [...before.items, ...warned, ...more];
+    const pages = await pagesOf(withSteps({ ...before, items }));
+    const page = pages.find(
+      (one) => one.includes('The press stores force.') && one.includes('Heat the eye.'),
+    );
+    expect(page, `behind ${rows} lines`).toContain('Press the pin out.');
+  }
+});
+
 test.for([26, 28, 30, 58, 60])(
   'with a last step of %i lines, its last lines stand with sources and revisions',
   async (rows) => {

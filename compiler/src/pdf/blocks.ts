@@ -78,7 +78,19 @@ interface Place {
 }
 
 const piecesOf = (items: readonly Block[], place: Place, context: PrintContext): readonly Piece[] =>
-  items.flatMap((item) => (isPiece(item) ? renderPiece(item, { place, context }) : []));
+  items.flatMap((item, at) => {
+    const pieces = isPiece(item) ? renderPiece(item, { place, context }) : [];
+    return isBehindWarnedBranch(items, at) ? staying(pieces) : pieces;
+  });
+
+/** A panel before a branch protects what is done behind it as well: nobody knows whether the branch is done. */
+const isBehindWarnedBranch = (items: readonly Block[], at: number): boolean =>
+  items[at - 1]?.kind === 'branch' && items[at - 2]?.kind === 'panel';
+
+const staying = ([first, ...others]: readonly Piece[]): readonly Piece[] =>
+  first?.piece === 'row'
+    ? [{ ...first, row: { ...first.row, stays: 'always' } }, ...others]
+    : [...(first ? [first] : []), ...others];
 
 type PieceKind = Exclude<StepKind, 'step'>;
 type PieceBlock = BlockOf<PieceKind>;

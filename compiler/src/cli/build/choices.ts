@@ -51,6 +51,12 @@ export const OPTIONS = {
 };
 export type Options = OptionValues<typeof OPTIONS>;
 
+/** What is asked for, without what only tells how a run goes. */
+export function askedOf(options: Options): Omit<Options, 'json' | 'fresh' | 'watch' | 'jobs' | 'tidy'> {
+  const { json: _json, fresh: _fresh, watch: _watch, jobs: _jobs, tidy: _tidy, ...asked } = options;
+  return asked;
+}
+
 /** What is printed where nothing else is asked for. */
 export const USUAL: Options = {
   out: undefined,

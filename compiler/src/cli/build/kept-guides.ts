@@ -7,6 +7,7 @@ import type { Shelf } from '../libraries.js';
 import { join } from '../paths.js';
 import { type Reads, readsHold } from '../reads.js';
 import type { Shell } from '../shell.js';
+import { askedOf } from './choices.js';
 import type { FileResult, GuideOrder, GuideResult } from './guides.js';
 
 export type GuideCache = FileCache<KeptGuides>;
@@ -83,15 +84,7 @@ export function guideKeeper(shell: Shell, shelf: Shelf, cache: GuideCache, order
 
 /** Where guides go, what is asked of them, and the files they are set with. */
 function orderKey(shell: Shell, { folder, formats, options }: GuideOrder): string {
-  const {
-    json: _json,
-    fresh: _fresh,
-    out: _out,
-    watch: _watch,
-    jobs: _jobs,
-    tidy: _tidy,
-    ...asked
-  } = options;
+  const { out: _out, ...asked } = askedOf(options);
   const marks = ['html', 'pdf'].flatMap((kind) => {
     const templates = packagePath('templates', kind);
     const files = shell.list(templates);

@@ -5,7 +5,7 @@ import * as z from 'zod';
 import type { Shelf } from '../libraries.js';
 import { below, join, relativeTo } from '../paths.js';
 import { CannotRun, type Shell } from '../shell.js';
-import type { Options } from './choices.js';
+import { askedOf, type Options } from './choices.js';
 import type { Result } from './jobs.js';
 
 export interface LeftOver {
@@ -91,10 +91,7 @@ export function leftOverText(shell: Shell, found: readonly LeftOver[], isCleared
 }
 
 /** Another sheet, side or option asked for makes other files, and those of before hold. */
-function orderOf(options: Options): string {
-  const { json: _json, fresh: _fresh, watch: _watch, jobs: _jobs, tidy: _tidy, ...asked } = options;
-  return JSON.stringify(asked);
-}
+const orderOf = (options: Options): string => JSON.stringify(askedOf(options));
 
 function readList(shell: Shell, root: string, path: string): Written | undefined {
   const reading = shell.read(path);
